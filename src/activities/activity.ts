@@ -1,0 +1,196 @@
+// The contract of an activity: what each folder hands over, and the form in which everything else sees it.
+import type { z } from 'zod';
+import { accept, type Random, type Refusal, type Result, refuse } from '../base/index.ts';
+import type { Group, PrintStyle } from '../page/index.ts';
+import type { ColourName } from '../palette/index.ts';
+import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './parameters.ts';
+
+export const LANGUAGES = ['en'] as const;
+export type Language = (typeof LANGUAGES)[number];
+
+/** The age, in years, that a step is a first guess for; the child decides. */
+export type AgeHint = 3 | 4 | 5;
+
+/** A rung of the ladder: complete values; each rung changes one thing against the one before it. */
+export interface Step<V> {
+  readonly values: V;
+  readonly age: AgeHint;
+  /** How many tasks make a good sheet of this step. */
+  readonly tasks: number;
+}
+
+/** Everything true that can be said of a printed task: all its answers, and what makes it unfit. */
+export interface Findings<A> {
+  /** Every answer that the printed page admits, the intended one included; cut off at 20. */
+  readonly answers: readonly A[];
+  /** Reasons in plain words why the page cannot be read one way, such as a box that repeats a figure. */
+  readonly faults: readonly string[];
+}
+
+/** A thing to lay out before a sheet is given. */
+export type Material =
+  | {
+      readonly kind: 'sticker';
+      readonly colour: ColourName;
+      readonly diameterMm: number;
+      readonly count: number;
+    }
+  | { readonly kind: 'crayon'; readonly colour: ColourName }
+  | { readonly kind: 'pencil' };
+
+export interface Size {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/** What an activity says, in one language. */
+export interface ActivityWords<S extends ParameterSpecs = ParameterSpecs, P = unknown> {
+  /** Short name, as in "6 tasks of **in every box**". */
+  readonly name: string;
+  /** What the child practises, one plain sentence for an adult. */
+  readonly about: string;
+  /** For each step: what changed against the one before, such as "three boxes become four". */
+  readonly steps: readonly string[];
+  readonly parameters: {
+    readonly [K in keyof S]: {
+      readonly label: string;
+      readonly help: string;
+      /** A phrase for each value of a choice. */
+      readonly choices?: Readonly<Record<string, string>>;
+    };
+  };
+  /** What the adult says to start: short sentences to the child. */
+  readonly say: (printed: P) => readonly string[];
+  /** How the adult shows one, in one or two sentences. */
+  readonly show: (printed: P) => string;
+  /** The task in words, for someone who cannot see the page; does not give the answer away. */
+  readonly describe: (printed: P) => string;
+  /** The answer in words, for the proof line and the adult: "Blue and red are in all 4 boxes." */
+  readonly answer: (printed: P, answer: unknown) => string;
+}
+
+/** The parts that a folder hands to `defineActivity`. `P` is what is printed, `A` the answer. */
+export interface ActivityParts<Id extends string, S extends ParameterSpecs, P, A> {
+  readonly id: Id;
+  /** Its number in sheet codes, 0 to 63; never used again for another activity. */
+  readonly codeNumber: number;
+  readonly parameters: S;
+  /** What cannot be asked for together; empty where the values are valid. */
+  readonly limits: (values: ValuesOf<S>, style: PrintStyle) => readonly Refusal[];
+  readonly ladder: readonly Step<ValuesOf<S>>[];
+  /** Reads what is printed; refuses unknown fields. */
+  readonly printed: z.ZodType<P>;
+  readonly answer: z.ZodType<A>;
+  /** Never fails for valid values. */
+  readonly generate: (
+    values: ValuesOf<S>,
+    random: Random,
+    style: PrintStyle,
+  ) => { readonly printed: P; readonly answer: A };
+  /** Sees only what is printed; shares no code with `generate`. */
+  readonly solve: (printed: P) => Findings<A>;
+  readonly sameAnswer: (one: A, other: A) => boolean;
+  /** The least room one task needs, furniture of the sheet not counted. */
+  readonly room: (printed: P) => Size;
+  /** The task from (0, 0) to `size`, which is at least its room; with `answer`, the answer drawn in. */
+  readonly draw: (printed: P, size: Size, style: PrintStyle, answer?: A) => Group;
+  readonly materials: (printed: P, answer: A) => readonly Material[];
+  readonly words: Readonly<Record<Language, ActivityWords<S, P>>>;
+}
+
+/** A task as the pack file holds it: printed facts and `answer` side by side. */
+export interface Task {
+  readonly printed: unknown;
+  readonly answer: unknown;
+}
+
+/** Whether a task is certain: the answers that the page admits are exactly the key. */
+export type Proof =
+  | { readonly proven: true }
+  | {
+      readonly proven: false;
+      readonly reason: 'wrong' | 'ambiguous' | 'unfit';
+      readonly detail: string;
+    };
+
+/** An activity as the rest of the program sees it: unknown values in, checked inside. */
+export interface Activity {
+  readonly id: string;
+  readonly codeNumber: number;
+  readonly parameters: ParameterSpecs;
+  readonly ladder: readonly Step<Values>[];
+  readonly printed: z.ZodType;
+  readonly answer: z.ZodType;
+  readonly words: Readonly<Record<Language, ActivityWords>>;
+  /** Values for a step (1 upward) with some of them changed. */
+  readonly read: (
+    step: number,
+    changes: Readonly<Record<string, unknown>>,
+    style: PrintStyle,
+  ) => Result<Values>;
+  readonly generate: (values: Values, random: Random, style: PrintStyle) => Task;
+  readonly solve: (printed: unknown) => Findings<unknown>;
+  readonly prove: (task: Task) => Proof;
+  readonly room: (printed: unknown) => Size;
+  readonly draw: (task: Task, size: Size, style: PrintStyle, withAnswer: boolean) => Group;
+  readonly materials: (task: Task) => readonly Material[];
+}
+
+/** Closes the typed parts of an activity into the form that knows no types of its own. */
+export function defineActivity<const Id extends string, const S extends ParameterSpecs, P, A>(
+  parts: ActivityParts<Id, S, P, A>,
+): Activity & { readonly id: Id } {
+  const typed = (values: Values) => values as ValuesOf<S>;
+  return {
+    ...parts,
+    ladder: parts.ladder as readonly Step<Values>[],
+    words: parts.words as unknown as Activity['words'],
+    read: (step, changes, style) => {
+      const rung = parts.ladder[step - 1];
+      if (!rung) {
+        return refuse({
+          code: 'out-of-range',
+          at: `${parts.id} › step`,
+          got: step,
+          min: 1,
+          max: parts.ladder.length,
+        });
+      }
+      const values = readValues(parts.parameters, changes, rung.values, parts.id);
+      if (!values.ok) return values;
+      const refusals = parts.limits(values.value, style);
+      return refusals.length > 0 ? refuse(...refusals) : accept(values.value as Values);
+    },
+    generate: (values, random, style) => parts.generate(typed(values), random, style),
+    solve: (printed) => parts.solve(parts.printed.parse(printed)),
+    prove: (task) =>
+      prove(parts, parts.printed.parse(task.printed), parts.answer.parse(task.answer)),
+    room: (printed) => parts.room(printed as P),
+    draw: (task, size, style, withAnswer) =>
+      parts.draw(task.printed as P, size, style, ...(withAnswer ? [task.answer as A] : [])),
+    materials: (task) => parts.materials(task.printed as P, task.answer as A),
+  };
+}
+
+function prove<Id extends string, S extends ParameterSpecs, P, A>(
+  parts: ActivityParts<Id, S, P, A>,
+  printed: P,
+  key: A,
+): Proof {
+  const { answers, faults } = parts.solve(printed);
+  const fault = faults[0];
+  if (fault !== undefined) return { proven: false, reason: 'unfit', detail: fault };
+  const [only] = answers;
+  if (only === undefined)
+    return { proven: false, reason: 'wrong', detail: 'the page admits no answer' };
+  if (answers.length > 1) {
+    return {
+      proven: false,
+      reason: 'ambiguous',
+      detail: `the page admits ${answers.length} answers`,
+    };
+  }
+  return parts.sameAnswer(only, key)
+    ? { proven: true }
+    : { proven: false, reason: 'wrong', detail: 'the key is not the answer that the page admits' };
+}

@@ -1,0 +1,3 @@
+export * from './activity.ts';
+export * from './parameters.ts';
+export * from './registry.ts';

@@ -1,0 +1,65 @@
+// A refusal says, as data, why something that a person asked for cannot be done; `words` makes the sentence.
+
+/** A value as it came in, cut to what a message can carry. */
+export type Got = string | number | boolean | null;
+
+/** Why a request is refused: a code, where (`in-every-box › boxes`), and what the sentence needs. */
+export type Refusal = { readonly at: string } & (
+  | {
+      readonly code: 'out-of-range';
+      readonly got: Got;
+      readonly min: number;
+      readonly max: number;
+      readonly because?: string;
+    }
+  | {
+      readonly code: 'not-a-choice';
+      readonly got: Got;
+      readonly choices: readonly string[];
+      readonly nearest?: string;
+      readonly because?: string;
+    }
+  | { readonly code: 'wrong-type'; readonly got: Got; readonly expected: string }
+  | { readonly code: 'missing'; readonly expected: string }
+  | {
+      readonly code: 'unknown-field';
+      readonly got: Got;
+      readonly choices: readonly string[];
+      readonly nearest?: string;
+    }
+  | { readonly code: 'too-big'; readonly got: number; readonly max: number; readonly unit: string }
+  | { readonly code: 'unreadable'; readonly got: Got; readonly expected: string }
+  | { readonly code: 'wrong-check'; readonly got: string }
+  | { readonly code: 'unknown-version'; readonly got: Got; readonly known: readonly number[] }
+  | {
+      readonly code: 'does-not-fit';
+      readonly got: number;
+      readonly max: number;
+      readonly unit: string;
+      readonly advice: string;
+    }
+  | { readonly code: 'not-proven'; readonly reason: string }
+  | { readonly code: 'unwritable'; readonly reason: string }
+);
+
+/** A value, or why there is none. */
+export type Result<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly refusals: readonly Refusal[] };
+
+export function accept<T>(value: T): Result<T> {
+  return { ok: true, value };
+}
+
+export function refuse(...refusals: readonly Refusal[]): Result<never> {
+  return { ok: false, refusals };
+}
+
+/** Any value cut down to what a message can carry: long text is shortened, objects are named by kind. */
+export function asGot(value: unknown): Got {
+  if (typeof value === 'string') return value.length > 60 ? `${value.slice(0, 57)}…` : value;
+  if (typeof value === 'number') return Number.isFinite(value) ? value : String(value);
+  if (typeof value === 'boolean' || value === null) return value;
+  if (Array.isArray(value)) return `a list of ${value.length}`;
+  return value === undefined ? 'nothing' : `a ${typeof value}`;
+}

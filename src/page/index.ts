@@ -1,0 +1,4 @@
+export * from './ink.ts';
+export * from './nodes.ts';
+export * from './print-style.ts';
+export * from './scene.ts';

@@ -1,0 +1,65 @@
+// A scene: what a page shows, in millimetres from its top left corner, before any file format.
+import type { Path, Transform } from '../base/index.ts';
+
+/** A colour as `#rrggbb`. */
+export type Paint = `#${string}`;
+
+export interface Stroke {
+  readonly colour: Paint;
+  readonly widthMm: number;
+  readonly dashMm?: readonly number[];
+  /** Ends and corners; absent: round. */
+  readonly ends?: 'round' | 'square';
+}
+
+export interface Shape {
+  readonly kind: 'shape';
+  readonly path: Path;
+  readonly fill?: Paint;
+  readonly stroke?: Stroke;
+  /** Absent: nonzero. */
+  readonly rule?: 'nonzero' | 'evenodd';
+}
+
+export interface Text {
+  readonly kind: 'text';
+  readonly text: string;
+  readonly xMm: number;
+  readonly baselineMm: number;
+  /** Height of the em in mm. */
+  readonly emMm: number;
+  readonly weight: 'regular' | 'bold';
+  readonly anchor: 'start' | 'middle' | 'end';
+  readonly colour: Paint;
+}
+
+/** Parts that belong together; a group with `alt` is one picture to a reader that cannot see it. */
+export interface Group {
+  readonly kind: 'group';
+  readonly children: readonly SceneNode[];
+  /** Placed after its own coordinates; absent: as they are. */
+  readonly transform?: Transform;
+  /** Nothing outside this outline shows (in the group's own coordinates). */
+  readonly clip?: Path;
+  readonly alt?: string;
+  /** What it is, for tests and for the app to find it again: `task`, `box`, `figure`, `answer`, `foot`… */
+  readonly role?: string;
+}
+
+export type SceneNode = Shape | Text | Group;
+
+export interface Page {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly nodes: readonly SceneNode[];
+  /** What the page is, for the outline of the document and for readers. */
+  readonly title: string;
+}
+
+/** Pages in order, with what the file says of itself. */
+export interface Pages {
+  readonly title: string;
+  /** BCP 47 tag, such as `en`. */
+  readonly language: string;
+  readonly pages: Iterable<Page>;
+}

@@ -1,0 +1,1 @@
+export * from './colour-names.ts';
