@@ -15,3 +15,8 @@ export const COLOUR_NAMES = [
 ] as const;
 
 export type ColourName = (typeof COLOUR_NAMES)[number];
+
+/** The ten that a figure may have: white does not show on paper. */
+export const FIGURE_COLOURS: readonly ColourName[] = COLOUR_NAMES.filter(
+  (name) => name !== 'white',
+);

@@ -1,1 +1,10 @@
+export * from './choose-colours.ts';
 export * from './colour-names.ts';
+export { contrastOf } from './contrast.ts';
+export { differenceDe00, type Lab, labDifferenceDe00 } from './difference.ts';
+export type { Hex } from './hex.ts';
+export * from './initials.ts';
+export * from './merging.ts';
+export * from './pair-differences.ts';
+export * from './print-colours.ts';
+export { asSeen, MODELS, type Model, modelsOf, SIGHTS, type Sight } from './sights.ts';
