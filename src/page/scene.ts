@@ -8,7 +8,7 @@ export interface Stroke {
   readonly colour: Paint;
   readonly widthMm: number;
   readonly dashMm?: readonly number[];
-  /** Ends and corners; absent: round. */
+  /** Ends and corners; absent: round, the ends half a width over. `square`: cut off at the very end, corners sharp. */
   readonly ends?: 'round' | 'square';
 }
 

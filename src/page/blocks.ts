@@ -1,0 +1,169 @@
+// The adult's page in blocks: headings, paragraphs and lists, each measured before it has a place.
+import { compose, moveBy } from '../base/index.ts';
+import { INK } from './ink.ts';
+import type { Area } from './layout.ts';
+import { group, text } from './nodes.ts';
+import type { Group, Paint, Text } from './scene.ts';
+import { textWidthMm, wrapText } from './type.ts';
+
+/** A piece of a page that knows its height. */
+export interface Block {
+  readonly heightMm: number;
+  /** Blank above it in mm, unless it stands first. */
+  readonly beforeMm: number;
+  readonly draw: (leftMm: number, topMm: number) => Group;
+}
+
+/** The em of the adult's running text in mm (about 10 points). */
+export const BODY_EM_MM = 3.6;
+const HEADING_EM_MM = { 1: 6.2, 2: 4.2 } as const;
+const HEADING_BEFORE_MM = { 1: 8, 2: 5 } as const;
+const PARAGRAPH_BEFORE_MM = 2;
+/** Height of a line in ems: Andika's long ascenders need more than most (by eye). */
+const LINE_EMS = 1.45;
+/** From the top of a line to its baseline, in ems. */
+const BASELINE_EMS = 1.06;
+const BULLET_GAP_MM = 2;
+const COLUMN_GAP_MM = 5;
+const WORDS_GAP_MM = 1.2;
+const DRAWINGS_GAP_MM = 2.5;
+
+export interface TextStyle {
+  readonly emMm?: number;
+  readonly weight?: Text['weight'];
+  readonly colour?: Paint;
+}
+
+/** The title of a page (level 1) or of a part of it (level 2). */
+export function heading(words: string, widthMm: number, level: 1 | 2 = 1): Block {
+  const { heightMm, draw } = paragraph(words, widthMm, {
+    emMm: HEADING_EM_MM[level],
+    weight: 'bold',
+  });
+  return {
+    heightMm,
+    beforeMm: HEADING_BEFORE_MM[level],
+    draw: (left, top) => ({ ...draw(left, top), role: `heading-${level}` }),
+  };
+}
+
+/** Running text, wrapped at the width. */
+export function paragraph(words: string, widthMm: number, style: TextStyle = {}): Block {
+  const { emMm = BODY_EM_MM, weight = 'regular', colour = INK } = style;
+  const lines = wrapText(words, widthMm, emMm, weight);
+  const baselineOf = (index: number) => (index * LINE_EMS + BASELINE_EMS) * emMm;
+  return {
+    heightMm: lines.length * emMm * LINE_EMS,
+    beforeMm: PARAGRAPH_BEFORE_MM,
+    draw: (left, top) =>
+      group(
+        'paragraph',
+        lines.map((line, index) =>
+          text(line, left, top + baselineOf(index), emMm, { weight, colour }),
+        ),
+      ),
+  };
+}
+
+/** A drawing of the given size from its own (0, 0), at the left. */
+export function picture(
+  drawing: Group,
+  size: { readonly widthMm: number; readonly heightMm: number },
+): Block {
+  return {
+    heightMm: size.heightMm,
+    beforeMm: PARAGRAPH_BEFORE_MM,
+    draw: (left, top) => moved(drawing, left, top),
+  };
+}
+
+/** One item a line, each behind a small dot. */
+export function bullets(items: readonly string[], widthMm: number): Block {
+  return list(
+    items.map((words) => ({ lead: '•', words })),
+    widthMm,
+    BULLET_GAP_MM,
+  );
+}
+
+/** What stands at the left of a row: words, or a drawing of the given size from its own (0, 0). */
+export type Lead =
+  | string
+  | { readonly drawing: Group; readonly widthMm: number; readonly heightMm: number };
+
+export interface LeadRow {
+  readonly lead: Lead;
+  readonly words: string;
+}
+
+/** Two columns: leads, as wide as the widest needs, and text beside each, wrapped. */
+export function leadRows(rows: readonly LeadRow[], widthMm: number): Block {
+  return list(rows, widthMm, COLUMN_GAP_MM);
+}
+
+function list(rows: readonly LeadRow[], widthMm: number, gapMm: number): Block {
+  const indentMm = Math.max(0, ...rows.map(({ lead }) => leadWidthMm(lead))) + gapMm;
+  const items = rows.map(({ lead, words }) =>
+    listItem(lead, paragraph(words, widthMm - indentMm), indentMm),
+  );
+  const stack = stackBlocks(items, { left: 0, top: 0, width: widthMm, height: Infinity });
+  return {
+    heightMm: stack.heightMm,
+    beforeMm: PARAGRAPH_BEFORE_MM,
+    draw: (left, top) => moved({ ...stack.group, role: 'list' }, left, top),
+  };
+}
+
+/** A lead and its text; the lower of the two stands in the middle of the higher. */
+function listItem(lead: Lead, words: Block, indentMm: number): Block {
+  const leadBlock = leadBlockOf(lead, indentMm);
+  const heightMm = Math.max(leadBlock.heightMm, words.heightMm);
+  // Words begin on the first line; a drawing is centred beside its text.
+  const down = (block: Block) => (typeof lead === 'string' ? 0 : (heightMm - block.heightMm) / 2);
+  return {
+    heightMm,
+    beforeMm: typeof lead === 'string' ? WORDS_GAP_MM : DRAWINGS_GAP_MM,
+    draw: (left, top) =>
+      group('list-item', [
+        group('list-lead', [leadBlock.draw(left, top + down(leadBlock))]),
+        group('list-words', [words.draw(left + indentMm, top + down(words))]),
+      ]),
+  };
+}
+
+function leadBlockOf(lead: Lead, indentMm: number): Block {
+  return typeof lead === 'string' ? paragraph(lead, indentMm) : picture(lead.drawing, lead);
+}
+
+function leadWidthMm(lead: Lead): number {
+  return typeof lead === 'string' ? textWidthMm(lead, BODY_EM_MM, 'regular') : lead.widthMm;
+}
+
+export interface Stack {
+  readonly group: Group;
+  /** Height that the placed blocks take in mm. */
+  readonly heightMm: number;
+  /** The blocks that the area had no room for, in order. */
+  readonly rest: readonly Block[];
+}
+
+/** Blocks under one another from the top of the area, as many as fit; at least one, so that a page is never empty. */
+export function stackBlocks(blocks: readonly Block[], area: Area): Stack {
+  const placed: Group[] = [];
+  let heightMm = 0;
+  for (const block of blocks) {
+    const top = placed.length === 0 ? 0 : heightMm + block.beforeMm;
+    if (placed.length > 0 && top + block.heightMm > area.height) break;
+    placed.push(block.draw(area.left, area.top + top));
+    heightMm = top + block.heightMm;
+  }
+  return { group: group('blocks', placed), heightMm, rest: blocks.slice(placed.length) };
+}
+
+function moved(drawing: Group, left: number, top: number): Group {
+  const move = moveBy(left, top);
+  return {
+    ...drawing,
+    transform: drawing.transform ? compose(move, drawing.transform) : move,
+  };
+}

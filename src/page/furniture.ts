@@ -1,0 +1,117 @@
+// What every sheet carries besides its tasks: the room left for them, and one quiet foot.
+import { moveBy } from '../base/index.ts';
+import { fitEm, fitText } from './fit-text.ts';
+import { INK, QUIET_INK } from './ink.ts';
+import type { Area } from './layout.ts';
+import { group, line, text } from './nodes.ts';
+import { type Orientation, type PaperName, printArea } from './paper.ts';
+import { drawQr } from './qr.ts';
+import type { Group, SceneNode, Text } from './scene.ts';
+import { textWidthMm } from './type.ts';
+
+/** Height of the foot in mm: the QR code of a sheet code of forty characters, 29 modules of 0.45 mm. */
+export const FOOT_MM = 13.05;
+/** Blank between the tasks and the foot in mm, so that the foot is no part of a task. */
+export const FOOT_GAP_MM = 5;
+
+const EM_MM = 3.1;
+const LEAST_EM_MM = 2.4;
+const GAP_MM = 4;
+const LABEL_GAP_MM = 1.5;
+const RULE_MM = 0.25;
+const LONGEST_NAME_MM = 60;
+/** The date's share of the name's line, in length. */
+const DATE_SHARE = 0.5;
+
+export interface Foot {
+  readonly paper: PaperName;
+  readonly orientation: Orientation;
+  /** The sheet code: printed as it is, and as a QR code. */
+  readonly code: string;
+  /** What the adult asks; smaller, then shortened with an ellipsis, where it does not fit. */
+  readonly question?: string | undefined;
+  /** What the sheet is, such as `in every box · step 3`. */
+  readonly about?: string | undefined;
+  readonly labels?: FootLabels | undefined;
+}
+
+export interface FootLabels {
+  readonly name: string;
+  readonly date: string;
+  /** What the QR code is, for those who cannot see it. */
+  readonly qr: string;
+}
+
+const ENGLISH: FootLabels = { name: 'Name', date: 'Date', qr: 'The sheet code as a QR code' };
+
+/** Where a sheet's tasks may stand: the page less its margins and its foot. */
+export function sheetArea(paper: PaperName, orientation: Orientation): Area {
+  const area = printArea(paper, orientation);
+  return { ...area, height: area.height - FOOT_MM - FOOT_GAP_MM };
+}
+
+/**
+ * The foot of a sheet: what the adult asks and what the sheet is above, name, date and code below,
+ * the QR code of the sheet code at the right.
+ */
+export function drawFoot({
+  paper,
+  orientation,
+  code,
+  question = '',
+  about = '',
+  labels = ENGLISH,
+}: Foot): Group {
+  const area = printArea(paper, orientation);
+  const [right, bottom] = [area.left + area.width, area.top + area.height];
+  const qr = drawQr(code, labels.qr);
+  const row = { left: area.left, right: right - qr.sideMm - Math.max(GAP_MM, qr.quietMm) };
+  const lowerMm = bottom - 1.2;
+  return group('foot', [
+    ...upperRow(question, about, row, lowerMm - 6.4),
+    ...lowerRow(code, labels, row, lowerMm),
+    { ...qr.group, transform: moveBy(right - qr.sideMm, bottom - qr.sideMm) },
+  ]);
+}
+
+interface Row {
+  readonly left: number;
+  readonly right: number;
+}
+
+function upperRow(question: string, about: string, row: Row, baselineMm: number): Text[] {
+  const aboutText = fitText(about, (row.right - row.left) / 2, EM_MM);
+  const aboutMm = aboutText === '' ? 0 : textWidthMm(aboutText, EM_MM, 'regular') + GAP_MM;
+  const room = row.right - row.left - aboutMm;
+  const emMm = fitEm(question, room, EM_MM, LEAST_EM_MM);
+  return [
+    text(fitText(question, room, emMm), row.left, baselineMm, emMm, { colour: INK }),
+    text(aboutText, row.right, baselineMm, EM_MM, { anchor: 'end', colour: QUIET_INK }),
+  ].filter((run) => run.text !== '');
+}
+
+/** Lines to write the name and the date on, then the code; the lines take what the words leave. */
+function lowerRow(code: string, labels: FootLabels, row: Row, baselineMm: number): SceneNode[] {
+  const codeEmMm = fitEm(code, (row.right - row.left) * 0.6, EM_MM, LEAST_EM_MM);
+  const widthOf = (words: string, emMm: number) => textWidthMm(words, emMm, 'regular');
+  const [nameMm, dateMm] = [widthOf(labels.name, EM_MM), widthOf(labels.date, EM_MM)];
+  const room = row.right - row.left - widthOf(code, codeEmMm) - 2 * GAP_MM;
+  const rules = room - nameMm - dateMm - 2 * LABEL_GAP_MM;
+  const nameRuleMm = Math.min(LONGEST_NAME_MM, rules / (1 + DATE_SHARE));
+  const dateLeft = row.left + nameMm + LABEL_GAP_MM + nameRuleMm + GAP_MM;
+  const field = (label: string, left: number, labelMm: number, ruleMm: number): SceneNode[] => [
+    text(label, left, baselineMm, EM_MM, { colour: QUIET_INK }),
+    line(
+      left + labelMm + LABEL_GAP_MM,
+      baselineMm + 0.4,
+      left + labelMm + LABEL_GAP_MM + ruleMm,
+      baselineMm + 0.4,
+      { colour: QUIET_INK, widthMm: RULE_MM },
+    ),
+  ];
+  return [
+    ...field(labels.name, row.left, nameMm, nameRuleMm),
+    ...field(labels.date, dateLeft, dateMm, nameRuleMm * DATE_SHARE),
+    text(code, row.right, baselineMm, codeEmMm, { anchor: 'end', colour: INK }),
+  ];
+}

@@ -1,0 +1,30 @@
+// A QR code as one outline, so that no seam can show between its modules.
+import { encode } from 'uqr';
+import { scaleBy, transformPath } from '../base/index.ts';
+import { INK } from './ink.ts';
+import { filled, group } from './nodes.ts';
+import { modulesPath } from './qr-outline.ts';
+import type { Group } from './scene.ts';
+
+/** Blank modules that a QR code needs on every side (ISO/IEC 18004, as two QR libraries quote it). */
+export const QUIET_MODULES = 4;
+/** Side of a module in mm: 3.5 dots of a 200 dpi scan (common practice, no source). */
+export const MODULE_MM = 0.45;
+
+export interface QrDrawing {
+  /** From (0, 0), without the quiet zone: keep `quietMm` blank on every side. */
+  readonly group: Group;
+  readonly sideMm: number;
+  readonly quietMm: number;
+}
+
+/** `words` as a QR code that bears a loss of 15 % or more (level M of ISO/IEC 18004). */
+export function drawQr(words: string, alt: string): QrDrawing {
+  const { data, size } = encode(words, { ecc: 'M', border: 0 });
+  const outline = transformPath(modulesPath(data), scaleBy(MODULE_MM));
+  return {
+    group: group('qr', [filled(outline, INK)], alt),
+    sideMm: size * MODULE_MM,
+    quietMm: QUIET_MODULES * MODULE_MM,
+  };
+}

@@ -1,0 +1,3 @@
+export * from './pdf.ts';
+export type { FontFiles } from './pdf-lettering.ts';
+export * from './svg.ts';
