@@ -4,5 +4,9 @@ import { runnerImport } from 'vite';
 import { ROOT } from './install.mjs';
 
 const [file, ...words] = process.argv.slice(2);
-const { module } = await runnerImport(resolve(ROOT, file), { root: ROOT, configFile: false, logLevel: 'warn' });
+const { module } = await runnerImport(resolve(ROOT, file), {
+  root: ROOT,
+  configFile: false,
+  logLevel: 'warn',
+});
 await module.main(words);

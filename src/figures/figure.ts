@@ -39,3 +39,13 @@ export interface Figure {
   /** Absent: solid. */
   readonly fill?: Fill | undefined;
 }
+
+/** The form of a figure; one without a form is a circle, such as a dot of colour. */
+export function formOf(figure: Figure): FormId {
+  return figure.form ?? 'circle';
+}
+
+/** How the dots of a figure lie; absent: as on dice. */
+export function layoutOf(figure: Figure): DotLayout {
+  return figure.layout ?? 'dice';
+}

@@ -58,3 +58,19 @@ export const FORMS: readonly FormId[] = [
   ...NUMERALS,
   'dots',
 ];
+
+export function isShape(form: FormId): form is Shape {
+  return (SHAPES as readonly string[]).includes(form);
+}
+
+export function isSign(form: FormId): form is Sign {
+  return (SIGNS as readonly string[]).includes(form);
+}
+
+export function isLetter(form: FormId): form is Letter {
+  return form.startsWith('capital-') || form.startsWith('small-');
+}
+
+export function isNumeral(form: FormId): form is Numeral {
+  return form.startsWith('numeral-');
+}

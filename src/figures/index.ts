@@ -1,2 +1,17 @@
+export * from './differences.ts';
+export { DOT_SHARE, dotPlaces, MOST_DOTS } from './dots.ts';
 export * from './figure.ts';
+export * from './figure-schema.ts';
 export * from './form-names.ts';
+export * from './glyphs.ts';
+export { CAP_HEIGHT_SHARE, characterOf } from './letter-outlines.ts';
+export * from './likeness.ts';
+export * from './names.ts';
+export * from './outline.ts';
+export { outlineShare, turnedOutlineShare } from './outline-distance.ts';
+export { type Paint as FigurePaint, paintOf } from './paint.ts';
+export * from './pools.ts';
+export * from './room.ts';
+export { SIGN_WIDTH_SHARE } from './sign-lines.ts';
+export * from './symmetry.ts';
+export * from './textures.ts';

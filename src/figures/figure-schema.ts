@@ -1,0 +1,46 @@
+// Reads one figure from a file: every field known, every value within its range.
+import { z } from 'zod';
+import { COLOUR_NAMES } from '../palette/index.ts';
+import { MOST_DOTS } from './dots.ts';
+import { DOT_LAYOUTS, FILLS, type Figure, formOf } from './figure.ts';
+import { FORMS, isSign } from './form-names.ts';
+
+/** The least size that prints clearly in a cell of 12 mm and up; share of the full size, by eye. */
+export const LEAST_SIZE = 0.2;
+
+/** One figure; refuses unknown fields and forms, and fields that do not apply to its form. */
+export const figureSchema: z.ZodType<Figure> = z
+  .strictObject({
+    form: z.enum(FORMS).optional(),
+    colour: z.enum(COLOUR_NAMES).optional(),
+    size: z.number().min(LEAST_SIZE).max(1).optional(),
+    turn: z.int().min(0).max(359).optional(),
+    mirrored: z.boolean().optional(),
+    count: z.int().min(1).max(MOST_DOTS).optional(),
+    layout: z.enum(DOT_LAYOUTS).optional(),
+    fill: z.enum(FILLS).optional(),
+  })
+  .superRefine((figure, context) => {
+    for (const [path, message] of misfits(figure)) {
+      context.addIssue({ code: 'custom', path: [path], message });
+    }
+  });
+
+/** Fields that do not go with the form, and why. */
+function misfits(figure: Figure): readonly (readonly [field: string, reason: string])[] {
+  const form = formOf(figure);
+  if (form === 'dots') {
+    const texture =
+      figure.fill !== undefined && figure.fill !== 'solid' && figure.fill !== 'outline';
+    return [
+      ...(figure.count === undefined ? [['count', 'dots need a count'] as const] : []),
+      ...(texture ? [['fill', 'dots are too small for a texture'] as const] : []),
+    ];
+  }
+  const lined = isSign(form) && figure.fill !== undefined && figure.fill !== 'solid';
+  return [
+    ...(figure.count === undefined ? [] : [['count', 'only dots have a count'] as const]),
+    ...(figure.layout === undefined ? [] : [['layout', 'only dots have a layout'] as const]),
+    ...(lined ? [['fill', 'a sign is a line and has no fill'] as const] : []),
+  ];
+}

@@ -1,0 +1,148 @@
+// How different two outlines look: the share of their joint area that they do not share, best aligned.
+import { type Figure, formOf, layoutOf } from './figure.ts';
+import { isShape } from './form-names.ts';
+import { type Outline, outlineOf } from './outline.ts';
+import { paintOf } from './paint.ts';
+import {
+  overlapShare,
+  type Raster,
+  rasterOf,
+  spreadOf,
+  WHOLE_CELL,
+  type Window,
+} from './raster.ts';
+import { SIGN_WIDTH_SHARE } from './sign-lines.ts';
+import { plainest, type Stance, stanceOf } from './symmetry.ts';
+
+/** Root-mean-square distance of ink from its middle after scaling, in grid sides: leaves room to move. */
+const SPREAD = 0.2;
+/** Scales of the second outline that are tried, and moves each way in grid cells. */
+const SCALES = [0.8, 0.9, 1, 1.11, 1.25];
+const FAR_MOVES = [-4, -2, 0, 2, 4];
+const NEAR_MOVES = [-1, 0, 1];
+
+/** Forgotten when this many pairs are known, so that a hostile file cannot fill the memory. */
+const MOST_KNOWN = 20_000;
+
+const rasters = new Map<string, readonly Raster[]>();
+const shares = new Map<string, number>();
+
+/**
+ * 1 − common area / joint area of the two printed outlines, each scaled to the same spread about its
+ * middle, then moved and scaled to agree best; not turned. 0 (alike) to 1, rounded to 0.01; colour, fill
+ * and size play no part.
+ */
+export function outlineShare(one: Figure, other: Figure): number {
+  const asLines = isDrawnLike(one, other);
+  const [first, second] = [viewOf(one, asLines), viewOf(other, asLines)].sort(byKey);
+  if (!first || !second || first.key === second.key) return 0;
+  const key = `${first.key} ${second.key}`;
+  const known = shares.get(key);
+  if (known !== undefined) return known;
+  const share = Math.round(100 * (1 - bestOverlap(rastersOf(first), rastersOf(second)))) / 100;
+  if (shares.size >= MOST_KNOWN) shares.clear();
+  shares.set(key, share);
+  return share;
+}
+
+/** Whether one is a shape in outline and the other a thing of lines, so that its outline counts as a line. */
+export function isDrawnLike(one: Figure, other: Figure): boolean {
+  const isHollow = (figure: Figure) =>
+    isShape(formOf(figure)) && paintOf(figure).fill === 'outline';
+  const isLined = (figure: Figure) => !isShape(formOf(figure)) && formOf(figure) !== 'dots';
+  return (isHollow(one) && isLined(other)) || (isHollow(other) && isLined(one));
+}
+
+/** Root-mean-square distance of a figure's ink from its middle as printed, in cell sides. */
+export function printedSpread(figure: Figure): number {
+  return (
+    spreadOf(rasterOf(outlineOf({ ...figure, size: 1 }), WHOLE_CELL)).spread * (figure.size ?? 1)
+  );
+}
+
+/**
+ * The least `outlineShare` when the second figure may also be mirrored and turned by quarters: what is
+ * left to tell b from d, n from u, 6 from 9. 0 to 1, the same both ways round.
+ */
+export function turnedOutlineShare(one: Figure, other: Figure): number {
+  const [fixed = one, moved = other] = [one, other].sort((a, b) => byKey(viewOf(a), viewOf(b)));
+  const { turn = 0, mirrored = false } = moved;
+  const views = [0, 90, 180, 270].flatMap((more) =>
+    [mirrored, !mirrored].map((isMirrored) => ({
+      ...moved,
+      turn: (turn + more) % 360,
+      mirrored: isMirrored,
+    })),
+  );
+  return Math.min(...views.map((view) => outlineShare(fixed, view)));
+}
+
+/** A figure as it is compared: its outline at full size, and a name that is the same for the same outline. */
+interface View {
+  readonly key: string;
+  readonly outline: () => Outline;
+}
+
+function viewOf(given: Figure, asLines = false): View {
+  const figure = plainest(given);
+  const form = formOf(figure);
+  const { turn, mirrored } = form === 'dots' ? turnOf(figure) : stanceOf(figure);
+  const what = form === 'dots' ? `dots-${figure.count}-${layoutOf(figure)}` : form;
+  const drawn = asLines && isShape(form) ? { drawn: { widthShare: SIGN_WIDTH_SHARE } } : {};
+  return {
+    key: `${what}/${turn}${mirrored ? '/mirrored' : ''}${drawn.drawn ? '/line' : ''}`,
+    outline: () => ({ ...outlineOf({ ...figure, turn, mirrored, size: 1 }), ...drawn }),
+  };
+}
+
+function turnOf({ turn = 0, mirrored = false }: Figure): Stance {
+  return { turn, mirrored };
+}
+
+function byKey(one: View, other: View): number {
+  if (one.key === other.key) return 0;
+  return one.key < other.key ? -1 : 1;
+}
+
+interface Fit {
+  readonly share: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The most overlap: moved far and then near at the same scale, then near at every other scale. */
+function bestOverlap(one: readonly Raster[], others: readonly Raster[]): number {
+  const level = SCALES.indexOf(1);
+  const [base, same] = [one[level], others[level]];
+  if (!base || !same) throw new Error('figures › outline: expected a raster at scale 1, got none');
+  const far = bestMove(base, same, { share: 0, x: 0, y: 0 }, FAR_MOVES);
+  const near = others.map((other) => bestMove(base, other, { ...far, share: 0 }, NEAR_MOVES));
+  return Math.max(far.share, ...near.map(({ share }) => share));
+}
+
+function bestMove(one: Raster, other: Raster, from: Fit, moves: readonly number[]): Fit {
+  let best = from;
+  for (const moveX of moves) {
+    for (const moveY of moves) {
+      const [x, y] = [from.x + moveX, from.y + moveY];
+      const share = overlapShare(one, other, x, y);
+      if (share > best.share) best = { share, x, y };
+    }
+  }
+  return best;
+}
+
+/** The outline at each of `SCALES`, its middle in the middle of the grid. */
+function rastersOf({ key, outline: outlineAt }: View): readonly Raster[] {
+  const known = rasters.get(key);
+  if (known) return known;
+  const outline = outlineAt();
+  const { x, y, spread } = spreadOf(rasterOf(outline, WHOLE_CELL));
+  const made = SCALES.map((scale) => {
+    const window: Window = { x, y, side: spread / SPREAD / scale };
+    return rasterOf(outline, window);
+  });
+  if (rasters.size >= MOST_KNOWN / 10) rasters.clear();
+  rasters.set(key, made);
+  return made;
+}
