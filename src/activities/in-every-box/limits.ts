@@ -1,0 +1,100 @@
+// What cannot be asked for together, and why: each refusal names the parameter and its allowed range.
+import type { Refusal } from '../../base/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { restOf } from './arrangement.ts';
+import { poolSize } from './pools.ts';
+import { type BoxValues, type Content, ID, PARAMETERS } from './task.ts';
+
+/** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
+export function limitsOf(values: BoxValues, style: PrintStyle): readonly Refusal[] {
+  const response = responseRefusal(values, style);
+  const number = sharedRefusal(values) ?? figuresRefusal(values) ?? nearMissesRefusal(values);
+  return [response, number].filter((refusal) => refusal !== undefined);
+}
+
+/** A sticker answers only where its colour is what is looked at, and is seen on the page. */
+function responseRefusal({ content, response }: BoxValues, style: PrintStyle): Refusal | undefined {
+  if (response !== 'sticker') return undefined;
+  const because = stickerFault(content, style);
+  if (because === undefined) return undefined;
+  const choices = PARAMETERS.response.values.filter((choice) => choice !== 'sticker');
+  return {
+    code: 'not-a-choice',
+    at: at('response'),
+    got: response,
+    choices,
+    nearest: 'ring',
+    because,
+  };
+}
+
+function stickerFault(content: Content, style: PrintStyle): string | undefined {
+  if (content !== 'colours') return 'a dot sticker can match nothing but a colour';
+  return style.print === 'grey'
+    ? 'in grey print no dot shows which colour its sticker has'
+    : undefined;
+}
+
+function sharedRefusal({ figures, shared }: BoxValues): Refusal | undefined {
+  if (shared < figures) return undefined;
+  return {
+    code: 'out-of-range',
+    at: at('shared'),
+    got: shared,
+    min: PARAMETERS.shared.min,
+    max: Math.min(PARAMETERS.shared.max, figures - 1),
+    because: `all boxes would hold the same if all ${figures} figures were shared`,
+  };
+}
+
+function figuresRefusal(values: BoxValues): Refusal | undefined {
+  const max = mostFigures(values);
+  if (values.figures <= max) return undefined;
+  const least = leastPool({ ...values, figures: values.figures });
+  return {
+    code: 'out-of-range',
+    at: at('figures'),
+    got: values.figures,
+    min: values.shared + 1,
+    max,
+    because: `${values.boxes} boxes would need ${least} different figures, and only ${poolSize(values.content)} are plain enough to tell apart`,
+  };
+}
+
+/** The most figures a box for which some number of near misses works. */
+function mostFigures(values: BoxValues): number {
+  const { min, max } = PARAMETERS.figures;
+  const counts = Array.from({ length: max - min + 1 }, (_, index) => max - index);
+  const size = poolSize(values.content);
+  return counts.find((figures) => leastPool({ ...values, figures }) <= size) ?? min;
+}
+
+/** How many different figures are needed when as many as possible stand in all boxes but one. */
+function leastPool({ boxes, figures, shared }: BoxValues): number {
+  return shared + Math.ceil((boxes * (figures - shared)) / (boxes - 1));
+}
+
+function nearMissesRefusal(values: BoxValues): Refusal | undefined {
+  const { boxes, figures, shared, nearMisses, content } = values;
+  const places = boxes * (figures - shared);
+  const max = Math.floor(places / (boxes - 1));
+  const counts = Array.from({ length: max + 1 }, (_, index) => index);
+  const min = counts.find((count) => isPossible({ ...values, nearMisses: count })) ?? max;
+  if (nearMisses >= min && nearMisses <= max) return undefined;
+  const because =
+    boxes === 2
+      ? 'with two boxes every figure that is not shared is in all boxes but one'
+      : nearMisses > max
+        ? `${boxes} boxes have ${places} places for figures that are not shared`
+        : `only ${poolSize(content)} different figures are plain enough to tell apart`;
+  return { code: 'out-of-range', at: at('nearMisses'), got: nearMisses, min, max, because };
+}
+
+function isPossible(values: BoxValues): boolean {
+  const { fewest, most } = restOf(values, poolSize(values.content));
+  return fewest <= most;
+}
+
+function at(name: keyof BoxValues): string {
+  return `${ID} › ${name}`;
+}

@@ -1,0 +1,73 @@
+// How large figures and the gaps about them are, in mm, at the least size at which a page is calm.
+import type { FormId } from '../../figures/index.ts';
+import type { Printed } from './task.ts';
+
+export interface Measures {
+  /** Side of a figure's cell, or the diameter of a dot that takes a sticker. */
+  readonly figureMm: number;
+  /** What one figure takes up of a box, its gaps not counted. */
+  readonly cellMm: number;
+  /** Between figures, and between figures and the line of the box. */
+  readonly gapMm: number;
+  /** Between boxes: never less than inside them, so that what belongs together is in no doubt. */
+  readonly betweenMm: number;
+}
+
+/** What a kind of figure takes up; a line drawn round it by a young hand may need a wider gap. */
+interface Kind {
+  readonly cellMm: number;
+  readonly gapMm: number;
+  readonly ringGapMm: number;
+  readonly betweenMm: number;
+}
+
+/**
+ * Common practice, no source: 14 mm is the least that is easy to see and to ring at three. A letter fills
+ * about half of its cell, which leaves the gap inside it; the dots of a quantity must be large enough to
+ * count, and stand on a card that leaves room round them.
+ */
+const SHAPE: Kind = { cellMm: 18, gapMm: 5, ringGapMm: 6, betweenMm: 10 };
+const LETTER: Kind = { cellMm: 21, gapMm: 3, ringGapMm: 3, betweenMm: 12 };
+const QUANTITY: Kind = { cellMm: 21.5, gapMm: 3.4, ringGapMm: 3.4, betweenMm: 10 };
+
+/** The least that a child of three can be asked to touch; common practice, no source. */
+const TARGET_MM = 12;
+/** Of a sticker's diameter. */
+const STICKER_GAP_SHARE = 0.28;
+/** Of the gap inside a box. */
+const BETWEEN_SHARE = 1.75;
+
+/**
+ * Blank all round a task, in mm: with what a sheet leaves between tasks, more than between boxes, so that
+ * no box seems to belong to the task beside it.
+ */
+export const AROUND_MM = 2.5;
+
+export function measuresOf(printed: Printed): Measures {
+  const { cellMm, gapMm, ringGapMm, betweenMm } = kindOf(printed);
+  const insideMm = printed.response === 'ring' ? ringGapMm : gapMm;
+  return {
+    figureMm: printed.stickerMm ?? cellMm,
+    cellMm,
+    gapMm: insideMm,
+    betweenMm: Math.max(betweenMm, BETWEEN_SHARE * insideMm),
+  };
+}
+
+/** The kind that needs most room among the figures. */
+function kindOf({ boxes, stickerMm }: Printed): Kind {
+  if (stickerMm !== undefined) return stickerKind(stickerMm);
+  const forms = boxes.flatMap((box) => box.figures.map(({ form = 'circle' }) => form));
+  if (forms.includes('dots')) return QUANTITY;
+  return forms.every(isCharacter) ? LETTER : SHAPE;
+}
+
+function stickerKind(stickerMm: number): Kind {
+  const cellMm = Math.max(stickerMm, TARGET_MM);
+  const gapMm = STICKER_GAP_SHARE * cellMm;
+  return { ...SHAPE, cellMm, gapMm, ringGapMm: Math.max(gapMm, SHAPE.ringGapMm) };
+}
+
+function isCharacter(form: FormId): boolean {
+  return /^(capital|small|numeral)-/.test(form);
+}
