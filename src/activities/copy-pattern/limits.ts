@@ -1,0 +1,126 @@
+// What cannot be asked for together, with the nearest that can: suiting responses, models that exist, boxes that differ.
+import { type Refusal, randomFrom } from '../../base/index.ts';
+import { waysToGive } from './givens.ts';
+import { findPattern } from './models.ts';
+import { type CopyValues, GIVENS, PARAMETERS, RESPONSES_OF, SYMMETRIES } from './parameters.ts';
+
+const AT = 'copy-pattern';
+
+/** Every reason why the values do not go together; none for values that `generate` accepts. */
+export function limitsOf(values: CopyValues): readonly Refusal[] {
+  const own = [
+    ...responseRefusals(values),
+    ...colourRefusals(values),
+    ...slantRefusals(values),
+    ...givenRefusals(values),
+  ];
+  if (own.length > 0) return own;
+  const patterns = patternRefusals(values);
+  return patterns.length > 0 ? patterns : boxRefusals(values);
+}
+
+function responseRefusals({ content, response }: CopyValues): readonly Refusal[] {
+  const suiting = RESPONSES_OF[content];
+  if (suiting.includes(response)) return [];
+  return [
+    choiceRefusal('response', response, suiting, suiting[0], 'the response must suit the content'),
+  ];
+}
+
+function colourRefusals({ content, colours, elements }: CopyValues): readonly Refusal[] {
+  const isInk = content === 'dots' || content === 'lines';
+  const max = isInk ? 1 : Math.min(elements, PARAMETERS.colours.max);
+  if (colours <= max) return [];
+  const because = isInk ? `${content} are all of one ink` : 'each colour needs an element';
+  return [{ code: 'out-of-range', at: `${AT} › colours`, got: colours, min: 1, max, because }];
+}
+
+function slantRefusals({ content, slanted }: CopyValues): readonly Refusal[] {
+  if (!slanted || content === 'lines') return [];
+  return [choiceRefusal('slanted', slanted, ['false'], 'false', 'only lines can be slanted')];
+}
+
+function givenRefusals({ givens, elements }: CopyValues): readonly Refusal[] {
+  if (givens === 'none' || elements > 1) return [];
+  return [
+    choiceRefusal(
+      'givens',
+      givens,
+      [GIVENS[0]],
+      GIVENS[0],
+      'a single element is all there is to do',
+    ),
+  ];
+}
+
+/** Names the numbers of elements that have a model, or, where none has, the symmetries that have one. */
+function patternRefusals(values: CopyValues): readonly Refusal[] {
+  if (hasPattern(values)) return [];
+  const because = modelInWords(values);
+  const elements = elementNumbers(values);
+  if (elements.length > 0) return [elementsRefusal(values.elements, elements, because)];
+  const symmetries = SYMMETRIES.filter(
+    (symmetry) => elementNumbers({ ...values, symmetry }).length > 0,
+  );
+  const nearest = symmetries.find((symmetry) => hasPattern({ ...values, symmetry }));
+  return [
+    choiceRefusal('symmetry', values.symmetry, symmetries, nearest ?? symmetries[0], because),
+  ];
+}
+
+function hasPattern(values: CopyValues): boolean {
+  return findPattern(values, randomFrom(0)) !== undefined;
+}
+
+/** Every number of elements that has a model with the other values as they are. */
+function elementNumbers(values: CopyValues): readonly number[] {
+  const { min, max } = PARAMETERS.elements;
+  return Array.from({ length: max - min + 1 }, (_, index) => min + index).filter((elements) =>
+    hasPattern({ ...values, elements }),
+  );
+}
+
+function elementsRefusal(got: number, allowed: readonly number[], because: string): Refusal {
+  const [min, max] = [Math.min(...allowed), Math.max(...allowed)];
+  if (max - min + 1 === allowed.length) {
+    return { code: 'out-of-range', at: `${AT} › elements`, got, min, max, because };
+  }
+  const nearest = allowed.reduce((best, next) =>
+    Math.abs(next - got) < Math.abs(best - got) ? next : best,
+  );
+  return choiceRefusal('elements', got, allowed.map(String), String(nearest), because);
+}
+
+function modelInWords({ content, rows, columns, colours, symmetry, joined, slanted }: CopyValues) {
+  const symmetries = {
+    any: '',
+    mirror: ' with a mirror line',
+    turn: ' that turns into itself but has no mirror line',
+    none: ' without any symmetry',
+  };
+  const parts = [
+    content === 'lines' ? `${slanted ? 'partly slanted' : 'level and upright'} lines` : '',
+    colours > 1 ? `${colours} colours` : '',
+    joined ? 'all elements joined' : '',
+  ].filter((part) => part !== '');
+  const withParts = parts.length > 0 ? ` with ${parts.join(' and ')}` : '';
+  return `for a model of ${rows} by ${columns}${symmetries[symmetry]}${withParts}, not all alike`;
+}
+
+function boxRefusals(values: CopyValues): readonly Refusal[] {
+  const max = Math.min(waysToGive(values), PARAMETERS.boxes.max);
+  if (values.givens === 'none' || values.boxes <= max) return [];
+  const because = 'every box must hold another part of the model';
+  return [{ code: 'out-of-range', at: `${AT} › boxes`, got: values.boxes, min: 1, max, because }];
+}
+
+function choiceRefusal(
+  name: keyof CopyValues,
+  got: string | number | boolean,
+  choices: readonly string[],
+  nearest: string | undefined,
+  because: string,
+): Refusal {
+  const base = { code: 'not-a-choice', at: `${AT} › ${name}`, got, choices, because } as const;
+  return nearest === undefined ? base : { ...base, nearest };
+}
