@@ -1,0 +1,28 @@
+// The activity by-key: do to each figure what the key says.
+import { defineActivity } from '../activity.ts';
+import { draw, room } from './draw.ts';
+import { generate } from './generate.ts';
+import { LADDER } from './ladder.ts';
+import { limits } from './limits.ts';
+import { materials } from './materials.ts';
+import { PARAMETERS } from './parameters.ts';
+import { solve } from './solve.ts';
+import { answerSchema, printedSchema, sameAnswer } from './task.ts';
+import { ENGLISH } from './words.ts';
+
+export const byKey = defineActivity({
+  id: 'by-key',
+  codeNumber: 2,
+  parameters: PARAMETERS,
+  limits,
+  ladder: LADDER,
+  printed: printedSchema,
+  answer: answerSchema,
+  generate,
+  solve,
+  sameAnswer,
+  room,
+  draw,
+  materials,
+  words: { en: ENGLISH },
+});

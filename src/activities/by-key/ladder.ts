@@ -1,0 +1,47 @@
+// The ladder: each rung changes one thing against the rung before it.
+import type { AgeHint, Step } from '../activity.ts';
+import type { Parameters } from './parameters.ts';
+import { STICKER_MM } from './task.ts';
+
+const FIRST: Parameters = {
+  content: 'form',
+  response: 'sticker',
+  entries: 2,
+  items: 6,
+  vary: 'none',
+  balanced: true,
+  leftRight: false,
+  stickerMm: STICKER_MM,
+};
+
+/** What each rung changes, with the age that it is a first guess for. */
+const CHANGES: readonly (readonly [AgeHint, Partial<Parameters>])[] = [
+  [3, {}],
+  [3, { response: 'colour-in' }],
+  [3, { content: 'direction' }],
+  [3, { items: 8 }],
+  [4, { entries: 3 }],
+  [4, { response: 'ring' }],
+  [4, { items: 12 }],
+  [4, { response: 'sign' }],
+  [5, { leftRight: true }],
+  [5, { entries: 4 }],
+  [5, { content: 'form-and-colour' }],
+  [5, { content: 'form-and-direction' }],
+  [5, { items: 15 }],
+  [5, { vary: 'size' }],
+  [5, { entries: 5 }],
+  [5, { items: 18 }],
+  [5, { entries: 6 }],
+  [5, { items: 21 }],
+];
+
+export const LADDER: readonly Step<Parameters>[] = CHANGES.map(([age], index) => ({
+  age,
+  tasks: 1,
+  values: valuesAt(index),
+}));
+
+function valuesAt(index: number): Parameters {
+  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...CHANGES[index]?.[1] };
+}

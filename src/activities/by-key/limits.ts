@@ -1,0 +1,134 @@
+// What cannot be asked for together, and the nearest thing that can.
+import type { Refusal } from '../../base/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { CONTENT_RULES, MOST_TEXTURES, MOST_UNMIRRORED_DIRECTIONS } from './contents.ts';
+import {
+  type Content,
+  PARAMETERS,
+  type Parameters,
+  type ResponseKind,
+  type Vary,
+} from './parameters.ts';
+import { fitsOnPage } from './room.ts';
+
+/** All refusals for values that are each within their own range; empty where they go together. */
+export function limits(values: Parameters, style: PrintStyle): readonly Refusal[] {
+  const first = [
+    ...responseRefusals(values),
+    ...varyRefusals(values, style),
+    ...entriesRefusals(values),
+  ];
+  if (first.length > 0) return first;
+  return [...balancedRefusals(values), ...pageRefusals(values)];
+}
+
+function responseRefusals({ content, response }: Parameters): readonly Refusal[] {
+  const { responses } = CONTENT_RULES[content];
+  const [nearest] = responses;
+  if (responses.includes(response) || nearest === undefined) return [];
+  const because =
+    content === 'sign'
+      ? 'the figures are signs already, and a second one would stand on top of the first'
+      : 'the figures have colours to be looked at, and a second colour would compete with them';
+  return [{ ...choiceRefusal('response', response, responses, nearest), because }];
+}
+
+function varyRefusals(
+  { content, response, vary }: Parameters,
+  style: PrintStyle,
+): readonly Refusal[] {
+  const able = CONTENT_RULES[content].varies;
+  const possible = able.filter((other) => !varyFault(content, response, other, style));
+  const fault = able.includes(vary)
+    ? varyFault(content, response, vary, style)
+    : (UNABLE_TO_VARY[content] ?? 'only what says nothing about the answer may vary');
+  if (fault === undefined) return [];
+  const nearest = possible.find((other) => other !== 'none') ?? 'none';
+  return [{ ...choiceRefusal('vary', vary, possible, nearest), because: fault }];
+}
+
+const UNABLE_TO_VARY: Readonly<Partial<Record<Content, string>>> = {
+  size: 'sizes can be compared fairly only on figures of one form',
+  'form-and-size': 'form and size are looked at, and of the rest only colour can change',
+  'colour-and-size': 'colour and size are looked at, and sizes compare fairly only on one form',
+};
+
+/** Colours that say nothing must not meet colours, or marks of colours, that do. */
+function varyFault(
+  content: Content,
+  response: ResponseKind,
+  vary: Vary,
+  { print }: PrintStyle,
+): string | undefined {
+  if (vary !== 'colour') return undefined;
+  if (response !== 'sign' && response !== 'fill') {
+    return 'the response is a colour, and colours that mean nothing would compete with it';
+  }
+  const isOfLetters = content === 'capital' || content === 'small-letter' || content === 'numeral';
+  if (print === 'grey' && (isOfLetters || content.startsWith('dot-'))) {
+    return 'in grey print a colour is shown by letters, which would stand on what is looked at';
+  }
+  return undefined;
+}
+
+function entriesRefusals(values: Parameters): readonly Refusal[] {
+  const { min, max, because } = entriesRange(values);
+  const got = values.entries;
+  if (got >= min && got <= max) return [];
+  return [{ code: 'out-of-range', at: 'by-key › entries', got, min, max, because }];
+}
+
+/** How many entries a key of this content and response can have, and why no others. */
+function entriesRange({ content, response, leftRight }: Parameters): {
+  readonly min: number;
+  readonly max: number;
+  readonly because: string;
+} {
+  const { fewestEntries: min, mostEntries } = CONTENT_RULES[content];
+  const textures = content.startsWith('dot-') ? MOST_TEXTURES - 1 : MOST_TEXTURES;
+  if (response === 'fill' && textures < mostEntries) {
+    return { min, max: textures, because: `a child can draw ${textures} textures apart` };
+  }
+  if (content === 'direction' && !leftRight) {
+    const because = 'left and right are told apart late; set leftRight to yes for both';
+    return { min, max: MOST_UNMIRRORED_DIRECTIONS, because };
+  }
+  const because =
+    min > 2
+      ? 'with fewer than three, one of the two attributes would do'
+      : 'no more can be told apart fairly';
+  return { min, max: mostEntries, because };
+}
+
+function balancedRefusals({ balanced, entries, items }: Parameters): readonly Refusal[] {
+  const least = entries === 2 ? 8 : entries + 2;
+  if (balanced || items >= least) return [];
+  const because = `with ${entries} entries one can be used more often only from ${least} items up`;
+  return [{ ...choiceRefusal('balanced', false, ['true'], 'true'), because }];
+}
+
+/** What a page has no room for: more entries than fit with the fewest items, else more items. */
+function pageRefusals(values: Parameters): readonly Refusal[] {
+  const because = 'no more have room on a page';
+  const fewest = PARAMETERS.items.min;
+  for (const name of ['entries', 'items'] as const) {
+    const others = name === 'entries' ? { items: fewest } : {};
+    const { min } = PARAMETERS[name];
+    const got = values[name];
+    let max = got;
+    while (max > min && !fitsOnPage({ ...values, ...others, [name]: max })) max -= 1;
+    if (max < got) {
+      return [{ code: 'out-of-range', at: `by-key › ${name}`, got, min, max, because }];
+    }
+  }
+  return [];
+}
+
+function choiceRefusal(
+  name: string,
+  got: string | boolean,
+  choices: readonly string[],
+  nearest: string,
+): Extract<Refusal, { code: 'not-a-choice' }> {
+  return { code: 'not-a-choice', at: `by-key › ${name}`, got, choices, nearest };
+}
