@@ -28,6 +28,16 @@ describe('random', () => {
     for (const count of counts.values()) expect(Math.abs(count - 1000)).toBeLessThan(174);
   });
 
+  test('neighbouring seeds begin as differently as any others', () => {
+    const firsts = Array.from({ length: 4000 }, (_, seed) => randomFrom(seed).int(0, 3));
+    for (const value of [0, 1, 2, 3]) {
+      // 1000 expected, standard deviation 27: six of them is far outside chance
+      expect(Math.abs(firsts.filter((first) => first === value).length - 1000)).toBeLessThan(164);
+    }
+    const repeats = firsts.filter((first, seed) => first === firsts[seed + 4]).length;
+    expect(Math.abs(repeats - 1000)).toBeLessThan(164);
+  });
+
   test('asking for more than there is says so', () => {
     expect(() => randomFrom(1).sample([1, 2], 3)).toThrow('expected at least 3 items, got 2');
     expect(() => randomFrom(1).pick([])).toThrow('expected at least one item');

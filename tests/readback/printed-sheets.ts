@@ -1,0 +1,60 @@
+// Makes sheets, prints them as PDF and gives back what was meant beside what the pixels show.
+import { readFileSync } from 'node:fs';
+import type { ActivityId, Task, Value } from '../../src/activities/index.ts';
+import { PAPERS, type PaperName, sheetArea } from '../../src/page/index.ts';
+import { writePdf } from '../../src/press/index.ts';
+import { makeSheet, type Sheet, sheetPage } from '../../src/sheets/index.ts';
+import { type Raster, rasterise } from './raster.ts';
+
+const FONTS = {
+  regular: readFileSync(new URL('../../assets/fonts/Andika-Regular.ttf', import.meta.url)),
+  bold: readFileSync(new URL('../../assets/fonts/Andika-Bold.ttf', import.meta.url)),
+};
+
+export interface Wanted {
+  readonly activity: ActivityId;
+  readonly step: number;
+  readonly values?: Readonly<Record<string, Value>>;
+  readonly seed: number;
+}
+
+export interface PrintedSheet {
+  readonly wanted: Wanted;
+  readonly tasks: readonly Task[];
+  /** The sheet's tasks as pixels: the furniture at the foot is cut off. */
+  readonly raster: Raster;
+}
+
+/** Every wanted sheet, printed on A4 upright and drawn at `dpi`. */
+export async function printSheets(wanted: readonly Wanted[], dpi: number): Promise<PrintedSheet[]> {
+  const sheets = wanted.map(madeSheet);
+  const chunks: Uint8Array[] = [];
+  const pages = {
+    title: 'Sheets to read back',
+    language: 'en',
+    pages: sheets.map((sheet) => sheetPage(sheet)),
+  };
+  await writePdf(pages, FONTS, (chunk) => {
+    chunks.push(chunk.slice());
+  });
+  const rasters = rasterise(Buffer.concat(chunks), dpi);
+  return sheets.map((sheet, index) => {
+    const raster = rasters[index];
+    const request = wanted[index];
+    if (!raster || !request) throw new Error(`page ${index + 1} is missing`);
+    return { wanted: request, tasks: sheet.tasks, raster: withoutFoot(raster, 'A4') };
+  });
+}
+
+function madeSheet({ values = {}, ...wanted }: Wanted): Sheet {
+  const page = { paper: 'A4', orientation: 'portrait' } as const;
+  const made = makeSheet({ ...wanted, values, page, print: 'colour' });
+  if (!made.ok) throw new Error(JSON.stringify([wanted, made.refusals]));
+  return made.value;
+}
+
+function withoutFoot(raster: Raster, paper: PaperName): Raster {
+  const area = sheetArea(paper, 'portrait');
+  const height = Math.floor(((area.top + area.height) / PAPERS[paper].height) * raster.height);
+  return { ...raster, height, rgb: raster.rgb.subarray(0, height * raster.width * 3) };
+}
