@@ -55,6 +55,6 @@ function madeSheet({ values = {}, ...wanted }: Wanted): Sheet {
 
 function withoutFoot(raster: Raster, paper: PaperName): Raster {
   const area = sheetArea(paper, 'portrait');
-  const height = Math.floor(((area.top + area.height) / PAPERS[paper].height) * raster.height);
+  const height = Math.floor(((area.top + area.height) / PAPERS[paper].heightMm) * raster.height);
   return { ...raster, height, rgb: raster.rgb.subarray(0, height * raster.width * 3) };
 }

@@ -117,7 +117,7 @@ export function isInside(inner: Area, outer: Area): boolean {
 
 /** A pixel clearly not paper: any channel well below white. */
 export function isInked([red, green, blue]: Rgb): boolean {
-  return Math.min(red, green, blue) < 200;
+  return Math.min(red, green, blue) < 215;
 }
 
 /** Near-black ink: all channels low. */

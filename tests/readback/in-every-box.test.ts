@@ -1,0 +1,46 @@
+// Reads printed sheets of in-every-box back from pixels: boxes, colours, the answer.
+import { describe, expect, test } from 'vitest';
+import type { Figure } from '../../src/figures/index.ts';
+import { hexOf } from '../../src/palette/index.ts';
+import { testSeed } from '../seed.ts';
+import { framesOf, groupsOf, middleColour } from './boxes.ts';
+import { type PrintedSheet, printSheets } from './printed-sheets.ts';
+
+const SHEETS = 80;
+const DPI = 80;
+
+describe('in-every-box', () => {
+  test(`${SHEETS} printed sheets give, from their pixels alone, the answers of their keys`, async () => {
+    const seed = testSeed('in-every-box read back');
+    const wanted = Array.from({ length: SHEETS }, (_, index) => ({
+      activity: 'in-every-box' as const,
+      step: 1 + (index % 15),
+      seed: seed + index,
+    }));
+    for (const sheet of await printSheets(wanted, DPI)) {
+      const meant = sheet.tasks.map((task) => keyColours(task.answer as { figures: Figure[] }));
+      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(meant.sort());
+    }
+  });
+});
+
+function keyColours({ figures }: { figures: readonly Figure[] }): string {
+  return figures
+    .map(({ colour = 'black' }) => hexOf(colour))
+    .sort()
+    .join(' ');
+}
+
+/** The colours that are in every box of each group of boxes, the groups in any order. */
+function readAnswers({ raster }: PrintedSheet): string[] {
+  const groups = groupsOf(raster, framesOf(raster), (frame) => frame.area);
+  return groups
+    .map((frames) => {
+      const boxes = frames.map(
+        (frame) => new Set(frame.things.map((dot) => middleColour(raster, dot))),
+      );
+      return [...(boxes[0] ?? [])].filter((colour) => boxes.every((box) => box.has(colour)));
+    })
+    .map((shared) => shared.sort().join(' '))
+    .sort();
+}
