@@ -1,0 +1,92 @@
+// How a figure looks, from pixels alone: its filled silhouette, its size and its colour.
+import { hexOfPixel } from './boxes.ts';
+import { isInked, pixelAt, type Raster } from './raster.ts';
+
+export interface Region {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+export interface Look {
+  /** `GRID` × `GRID` cells over the bounds of the figure: what lies inside its outer edge. */
+  readonly silhouette: readonly boolean[];
+  readonly width: number;
+  readonly height: number;
+  /** The commonest colour of what is inked: that of the filling, or of the line where nothing fills it. */
+  readonly colour: string;
+}
+
+const GRID = 24;
+
+/** The look of what is inked in a region; `isWithin` can narrow the region down. */
+export function lookAt(
+  raster: Raster,
+  region: Region,
+  isWithin: (x: number, y: number) => boolean = () => true,
+): Look {
+  const inked: [number, number][] = [];
+  const colours = new Map<string, number>();
+  for (let y = region.top; y <= region.bottom; y++) {
+    for (let x = region.left; x <= region.right; x++) {
+      const pixel = pixelAt(raster, x, y);
+      if (!isWithin(x, y) || !isInked(pixel)) continue;
+      inked.push([x, y]);
+      const hex = hexOfPixel(pixel);
+      colours.set(hex, (colours.get(hex) ?? 0) + 1);
+    }
+  }
+  const [xs, ys] = [inked.map(([x]) => x), inked.map(([, y]) => y)];
+  const [left, top] = [Math.min(...xs), Math.min(...ys)];
+  const [width, height] = [Math.max(...xs) - left + 1, Math.max(...ys) - top + 1];
+  const solid = filledOutside(inked, left, top, width, height);
+  const silhouette = Array.from({ length: GRID * GRID }, (_, cell) => {
+    const x = Math.floor((((cell % GRID) + 0.5) * width) / GRID);
+    const y = Math.floor(((Math.floor(cell / GRID) + 0.5) * height) / GRID);
+    return solid[y * width + x] === 1;
+  });
+  const [commonest] = [...colours].sort(([, one], [, other]) => other - one);
+  return { silhouette, width, height, colour: commonest?.[0] ?? '' };
+}
+
+/** 1 for every pixel that cannot be reached from the edge without crossing ink. */
+function filledOutside(
+  inked: readonly (readonly [number, number])[],
+  left: number,
+  top: number,
+  width: number,
+  height: number,
+) {
+  const solid = new Uint8Array(width * height).fill(1);
+  const blocked = new Uint8Array(width * height);
+  for (const [x, y] of inked) blocked[(y - top) * width + (x - left)] = 1;
+  const stack: number[] = [];
+  const reach = (x: number, y: number) => {
+    const at = y * width + x;
+    if (x < 0 || y < 0 || x >= width || y >= height || blocked[at] === 1 || solid[at] === 0) return;
+    solid[at] = 0;
+    stack.push(at);
+  };
+  for (let x = 0; x < width; x++) for (const y of [0, height - 1]) reach(x, y);
+  for (let y = 0; y < height; y++) for (const x of [0, width - 1]) reach(x, y);
+  for (let at = stack.pop(); at !== undefined; at = stack.pop()) {
+    const [x, y] = [at % width, Math.floor(at / width)];
+    for (const [nx, ny] of [
+      [x + 1, y],
+      [x - 1, y],
+      [x, y + 1],
+      [x, y - 1],
+    ] as const)
+      reach(nx, ny);
+  }
+  return solid;
+}
+
+/** Share of the grid in which two silhouettes differ, their proportions included. */
+export function silhouetteDifference(one: Look, other: Look): number {
+  const differing =
+    one.silhouette.filter((inside, cell) => inside !== other.silhouette[cell]).length / GRID ** 2;
+  const proportions = Math.abs(Math.log((one.width * other.height) / (one.height * other.width)));
+  return differing + 0.5 * proportions;
+}
