@@ -3,6 +3,7 @@ import {
   type Area,
   areasOf,
   isDark,
+  isInk,
   isInked,
   isInside,
   pixelAt,
@@ -16,19 +17,20 @@ export interface Frame {
   readonly things: readonly Area[];
 }
 
-/** Frames are hollow dark areas with something inside that are larger than any sticker. */
+/** Frames are hollow areas of ink that are larger than any sticker. */
 export function framesOf(raster: Raster, leastMm = 26): Frame[] {
   const { areas } = areasOf(raster, isDark);
+  const lines = areasOf(raster, isInk).areas;
   const least = (leastMm / 25.4) * raster.dpi;
-  const large = areas.filter(({ left, right, top, bottom, pixels }) => {
+  const large = lines.filter(({ left, right, top, bottom, pixels }) => {
     const [width, height] = [right - left, bottom - top];
     return (
       Math.max(width, height) > least &&
-      pixels < 0.35 * width * height &&
+      pixels < 0.62 * width * height &&
       Math.min(width, height) > least / 3
     );
   });
-  return large.map((area) => ({
+  return outermost(large).map((area) => ({
     area,
     things: outermost(areas.filter((other) => isInside(other, area))),
   }));

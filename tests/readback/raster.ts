@@ -124,3 +124,8 @@ export function isInked([red, green, blue]: Rgb): boolean {
 export function isDark([red, green, blue]: Rgb): boolean {
   return Math.max(red, green, blue) < 110;
 }
+
+/** The ink of lines and letters, black included, brown not. */
+export function isInk([red, green, blue]: Rgb): boolean {
+  return Math.max(Math.abs(red - 27), Math.abs(green - 42), Math.abs(blue - 46)) < 48;
+}
