@@ -1,0 +1,32 @@
+// Where a pack is to go, and whether it can go there; asked before anything is made.
+import { resolve } from 'node:path';
+import { Refused } from './failure.ts';
+import { refuseUnwritableFile, refuseUnwritableFolder } from './targets.ts';
+
+/** Where a pack goes; `out` may be `-`, standard output. */
+export interface Outputs {
+  readonly out?: string;
+  readonly json?: string;
+  readonly svg?: string;
+  readonly answers: boolean;
+  readonly adultPage: boolean;
+}
+
+export const STANDARD_OUTPUT = '-';
+
+/** Refuses places that nothing can be written to, so that no long pack is made in vain. */
+export function checkOutputs({ out, json, svg }: Outputs): void {
+  refuseSamePlace([out, json, svg]);
+  if (out !== undefined && out !== STANDARD_OUTPUT) refuseUnwritableFile(out);
+  if (json !== undefined) refuseUnwritableFile(json);
+  if (svg !== undefined) refuseUnwritableFolder(svg);
+}
+
+function refuseSamePlace(given: readonly (string | undefined)[]): void {
+  const paths = given.flatMap((path) => (path === undefined ? [] : [resolve(path)]));
+  const twice = paths.find((path, index) => paths.indexOf(path) !== index);
+  if (twice !== undefined) {
+    const reason = 'two of --out, --json and --svg name the same place';
+    throw new Refused({ code: 'unwritable', at: twice, reason });
+  }
+}

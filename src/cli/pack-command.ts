@@ -1,0 +1,38 @@
+// `samewise pack`: from options or a recipe file to a proven pack on disk.
+import { getRandomValues } from 'node:crypto';
+import { makePack, type Pack } from '../sheets/index.ts';
+import { shellWords } from '../words/index.ts';
+import { accepted } from './failure.ts';
+import { checkOutputs, type Outputs } from './outputs.ts';
+import { type RecipeOptions, recipeOf } from './recipe-options.ts';
+import { showProgress, tell } from './terminal.ts';
+
+export type PackOptions = RecipeOptions & Outputs;
+
+const words = shellWords('en');
+
+export async function runPack(options: PackOptions): Promise<void> {
+  const recipe = recipeOf(options);
+  checkOutputs(options);
+  const seed = recipe.seed ?? chosenSeed();
+  const pack = accepted(makePack({ ...recipe, seed }, showProgress(words.proving)));
+  if (recipe.seed === undefined) tell(words.seedChosen(seed));
+  await writeProven(pack, options, 'pack');
+}
+
+/** Tells what was proven and writes it. What writes PDF is loaded only here: it is half of the start. */
+export async function writeProven(pack: Pack, outputs: Outputs, usual: string): Promise<void> {
+  tell(packLine(pack));
+  const { writePack } = await import('./write-pack.ts');
+  await writePack(pack, outputs, usual);
+}
+
+function packLine({ sheets }: Pack): string {
+  const tasks = sheets.reduce((sum, sheet) => sum + sheet.tasks.length, 0);
+  return words.packMade(sheets.length, tasks);
+}
+
+function chosenSeed(): number {
+  const [seed = 0] = getRandomValues(new Uint32Array(1));
+  return seed;
+}

@@ -1,0 +1,126 @@
+// The commands and their options, read by commander; every failure comes back as an exit code.
+import { Command, CommanderError } from 'commander';
+import { sentenceOf, shellWords } from '../words/index.ts';
+import { runActivities } from './activities-command.ts';
+import { runAgain } from './again-command.ts';
+import { runCheck } from './check-command.ts';
+import { Refused } from './failure.ts';
+import type { Outputs } from './outputs.ts';
+import { type PackOptions, runPack } from './pack-command.ts';
+import { packageVersion } from './package-files.ts';
+import { runSchema } from './schema-command.ts';
+import { tell } from './terminal.ts';
+
+/** Something could not be done as asked. */
+const EXIT_REFUSED = 2;
+const words = shellWords('en');
+const { options, commands } = words;
+
+/** Runs the command line `argv` (without node and script); 0, 1 from `check`, or 2 for what is refused. */
+export async function run(argv: readonly string[]): Promise<number> {
+  let exitCode = 0;
+  const program = programOf((code) => {
+    exitCode = code;
+  });
+  try {
+    await program.parseAsync(argv, { from: 'user' });
+    return exitCode;
+  } catch (error) {
+    return exitCodeOf(error);
+  }
+}
+
+function exitCodeOf(error: unknown): number {
+  if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : EXIT_REFUSED;
+  if (error instanceof Refused) {
+    for (const refusal of error.refusals) tell(`samewise: ${sentenceOf(refusal)}`);
+    return EXIT_REFUSED;
+  }
+  tell(`samewise: ${words.defect(error instanceof Error ? error.message : String(error))}`);
+  return EXIT_REFUSED;
+}
+
+function programOf(setExitCode: (code: number) => void): Command {
+  const program = new Command('samewise')
+    .description(words.about)
+    .version(packageVersion())
+    .addHelpText('after', words.examples)
+    .exitOverride()
+    .configureOutput({ outputError: (message, write) => write(asSentence(message)) });
+  addPack(program);
+  addCheck(program, setExitCode);
+  addAgain(program);
+  addActivities(program);
+  addSchema(program);
+  return program;
+}
+
+/** Commander's own complaints in the form of ours. */
+function asSentence(message: string): string {
+  const [, words = message] = /^error: (.*)/s.exec(message) ?? [];
+  return `samewise: ${words.trim().replace(/\n/g, ' ')}\n`;
+}
+
+function addPack(program: Command): void {
+  const pack = program
+    .command('pack')
+    .description(commands.pack)
+    .option('--activity <id>', options.activity)
+    .option('--step <number>', options.step)
+    .option('--age <years>', options.age)
+    .option('--tasks <number>', options.tasks)
+    .option('--sheets <number>', options.sheets)
+    .option('--seed <number>', options.seed)
+    .option('--paper <name>', options.paper)
+    .option('--orientation <name>', options.orientation)
+    .option('--print <name>', options.print)
+    .option('--set <name=value>', options.set, collect, [])
+    .option('--recipe <file>', options.recipe);
+  addOutputs(pack).action((given: PackOptions) => runPack(given));
+}
+
+function addCheck(program: Command, setExitCode: (code: number) => void): void {
+  program
+    .command('check')
+    .description(commands.check)
+    .argument('<file>', words.arguments.file)
+    .action((file: string) => setExitCode(runCheck(file)));
+}
+
+function addAgain(program: Command): void {
+  const again = program
+    .command('again')
+    .description(commands.again)
+    .argument('<code...>', words.arguments.code);
+  addOutputs(again).action((code: string[], given: Outputs) => runAgain(code.join(' '), given));
+}
+
+function addOutputs(command: Command): Command {
+  return command
+    .option('--out <file>', options.out)
+    .option('--json <file>', options.json)
+    .option('--svg <folder>', options.svg)
+    .option('--no-answers', options.noAnswers)
+    .option('--no-adult-page', options.noAdultPage);
+}
+
+function addActivities(program: Command): void {
+  program
+    .command('activities')
+    .description(commands.activities)
+    .argument('[id]', words.arguments.activity)
+    .option('--json', options.asJson)
+    .action(runActivities);
+}
+
+function addSchema(program: Command): void {
+  program
+    .command('schema')
+    .description(commands.schema)
+    .argument('[name]', words.arguments.schema)
+    .action(runSchema);
+}
+
+function collect(setting: string, before: readonly string[]): readonly string[] {
+  return [...before, setting];
+}

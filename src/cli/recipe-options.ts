@@ -1,0 +1,97 @@
+// The options of `samewise pack`, or a recipe file, as a recipe.
+import { activityOf } from '../activities/index.ts';
+import { MAX_SEED } from '../base/index.ts';
+import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../page/index.ts';
+import {
+  DEFAULT_PAGE,
+  DEFAULT_PRINT,
+  MOST_SHEETS,
+  MOST_TASKS,
+  RECIPE_CHARACTERS,
+  type Recipe,
+  type RecipePart,
+  readRecipeText,
+  stepForAge,
+  valuesOf,
+} from '../sheets/index.ts';
+import { accepted, Refused } from './failure.ts';
+import { activityIdOf, choiceOf, parameterValues, wholeOf } from './option-values.ts';
+import { readText } from './read-text.ts';
+
+/** The options that say what to make, as they are typed. */
+export interface RecipeOptions {
+  readonly activity?: string;
+  readonly step?: string;
+  readonly age?: string;
+  readonly tasks?: string;
+  readonly sheets?: string;
+  readonly seed?: string;
+  readonly paper?: string;
+  readonly orientation?: string;
+  readonly print?: string;
+  readonly set: readonly string[];
+  readonly recipe?: string;
+}
+
+const AGES = { min: 3, max: 5 } as const;
+/** UTF-8 takes at most three bytes for a character of JavaScript. */
+const BYTES_A_CHARACTER = 3;
+
+/** Refuses, by the name of the option, whatever no pack can be made from; a seed may be missing. */
+export function recipeOf(options: RecipeOptions): Recipe {
+  const base = options.recipe === undefined ? undefined : recipeFromFile(options.recipe, options);
+  const page = base?.page ?? DEFAULT_PAGE;
+  const { paper = page.paper, orientation = page.orientation } = options;
+  const print = choiceOf(options.print ?? base?.print ?? DEFAULT_PRINT, '--print', PRINT_CHOICES);
+  const seed =
+    options.seed === undefined ? base?.seed : wholeOf(options.seed, '--seed', 0, MAX_SEED);
+  return {
+    page: {
+      paper: choiceOf(paper, '--paper', PAPER_NAMES),
+      orientation: choiceOf(orientation, '--orientation', ORIENTATIONS),
+    },
+    print,
+    ...(seed === undefined ? {} : { seed }),
+    parts: base?.parts ?? [partOf(options, print)],
+  };
+}
+
+function recipeFromFile(path: string, options: RecipeOptions): Recipe {
+  const { activity, step, age, tasks, sheets, set } = options;
+  const also = Object.entries({ activity, step, age, tasks, sheets, set: set[0] });
+  const found = also.find(([, value]) => value !== undefined);
+  if (found) {
+    const expected = 'either a recipe or the options of one activity';
+    throw new Refused({ code: 'unreadable', at: `--${found[0]}`, got: '--recipe too', expected });
+  }
+  return accepted(readRecipeText(readText(path, 'recipe', RECIPE_CHARACTERS * BYTES_A_CHARACTER)));
+}
+
+function partOf(options: RecipeOptions, print: Recipe['print']): RecipePart {
+  if (options.activity === undefined) {
+    const expected = 'an activity (--activity in-every-box) or a recipe (--recipe recipe.json)';
+    throw new Refused({ code: 'missing', at: 'pack', expected });
+  }
+  const activity = activityIdOf(options.activity, '--activity');
+  const step = stepOf(options, activity);
+  const values = parameterValues(options.set, activityOf(activity));
+  accepted(valuesOf({ activity, step, values, print }));
+  const { tasks, sheets } = options;
+  return {
+    activity,
+    step,
+    values,
+    sheets: sheets === undefined ? 1 : wholeOf(sheets, '--sheets', 1, MOST_SHEETS),
+    ...(tasks === undefined ? {} : { tasks: wholeOf(tasks, '--tasks', 1, MOST_TASKS) }),
+  };
+}
+
+function stepOf({ step, age }: RecipeOptions, activity: RecipePart['activity']): number {
+  if (step !== undefined && age !== undefined) {
+    const expected = 'a step or an age';
+    throw new Refused({ code: 'unreadable', at: '--age', got: '--step too', expected });
+  }
+  if (age !== undefined) return stepForAge(activity, wholeOf(age, '--age', AGES.min, AGES.max));
+  const { length } = activityOf(activity).ladder;
+  return step === undefined ? 1 : wholeOf(step, '--step', 1, length);
+}

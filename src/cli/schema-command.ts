@@ -1,0 +1,11 @@
+// `samewise schema`: the JSON Schema of the pack file, of the recipe, or of both by name.
+import { SCHEMAS } from '../sheets/index.ts';
+import { choiceOf } from './option-values.ts';
+import { print } from './terminal.ts';
+
+const NAMES = ['pack', 'recipe'] as const;
+
+export function runSchema(name: string | undefined): void {
+  const schema = name === undefined ? SCHEMAS : SCHEMAS[choiceOf(name, 'schema', NAMES)];
+  print(`${JSON.stringify(schema, null, 2)}\n`);
+}

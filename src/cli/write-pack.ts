@@ -1,0 +1,87 @@
+// Writing a proven pack to the files that were asked for: all of them, or none.
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page, Pages } from '../page/index.ts';
+import { svgOf, writePdf } from '../press/index.ts';
+import { PACK_CHARACTERS, type Pack, packFileText, packPages } from '../sheets/index.ts';
+import { shellWords } from '../words/index.ts';
+import { Refused } from './failure.ts';
+import { namedPages } from './named-pages.ts';
+import { type Outputs, STANDARD_OUTPUT } from './outputs.ts';
+import { readFonts } from './package-files.ts';
+import { openStaging, type Staging } from './staging.ts';
+import { print, showProgress, tell } from './terminal.ts';
+
+const words = shellWords('en');
+
+/** Writes the pack; without any output to the first free name of `usual` (`pack.pdf`, `pack-2.pdf`, …). */
+export async function writePack(pack: Pack, given: Outputs, usual: string): Promise<void> {
+  const isNowhere = (given.out ?? given.json ?? given.svg) === undefined;
+  const outputs = isNowhere ? { ...given, out: freeName(usual) } : given;
+  const staging = openStaging();
+  try {
+    const paths = await writeAside(pack, outputs, staging);
+    staging.commit();
+    for (const path of paths) tell(words.written(path));
+  } finally {
+    staging.abandon();
+  }
+  // Standard output cannot be taken back, so it comes last.
+  if (outputs.out === STANDARD_OUTPUT) await writePdf(pagesOf(pack, outputs), readFonts(), print);
+}
+
+function freeName(usual: string): string {
+  let name = `${usual}.pdf`;
+  for (let number = 2; existsSync(name); number++) name = `${usual}-${number}.pdf`;
+  return name;
+}
+
+async function writeAside(pack: Pack, outputs: Outputs, staging: Staging): Promise<string[]> {
+  const { out, json, svg } = outputs;
+  if (json !== undefined) await writeJson(pack, json, staging);
+  if (svg !== undefined) await writeSvgs(pack, outputs, svg, staging);
+  const pdf = out === STANDARD_OUTPUT ? undefined : out;
+  if (pdf !== undefined) {
+    const fonts = readFonts();
+    await staging.write(pdf, (write) => writePdf(pagesOf(pack, outputs), fonts, write));
+  }
+  return [pdf, json, svg].filter((path) => path !== undefined);
+}
+
+function pagesOf(pack: Pack, { answers, adultPage }: Outputs): Pages {
+  const pages = packPages(pack, { withAnswers: answers, withAdultPage: adultPage });
+  return { ...pages, pages: countedPages(pages.pages, pack.sheets.length) };
+}
+
+/** Pages that show progress as they are taken; the few besides the sheets do not count. */
+function* countedPages(pages: Iterable<Page>, sheets: number): Generator<Page> {
+  const onPage = showProgress(words.drawing);
+  let taken = 0;
+  for (const page of pages) {
+    yield page;
+    taken += 1;
+    onPage(Math.min(taken, sheets), sheets);
+  }
+}
+
+async function writeJson(pack: Pack, path: string, staging: Staging): Promise<void> {
+  const text = packFileText(pack);
+  if (text.length > PACK_CHARACTERS) {
+    const [got, max] = [text.length, PACK_CHARACTERS];
+    throw new Refused({ code: 'too-big', at: path, got, max, unit: 'characters of a pack file' });
+  }
+  await staging.write(path, async (write) => write(Buffer.from(text)));
+}
+
+async function writeSvgs(
+  pack: Pack,
+  outputs: Outputs,
+  folder: string,
+  staging: Staging,
+): Promise<void> {
+  staging.folder(folder);
+  for (const { name, page } of namedPages(pack, outputs)) {
+    const path = join(folder, `${name}.svg`);
+    await staging.write(path, async (write) => write(Buffer.from(svgOf(page))));
+  }
+}

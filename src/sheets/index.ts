@@ -1,0 +1,37 @@
+// Recipes, sheets, packs, their codes, their pages and their files.
+export { adultPages } from './adult-page.ts';
+export { answerPages } from './answer-pages.ts';
+export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
+export { CODE_ALPHABET } from './code-characters.ts';
+export { type PackMaterials, packMaterials, type StickerCount } from './materials.ts';
+export { makePack, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
+export {
+  type Check,
+  type CheckNote,
+  checkPackText,
+  type OnChecked,
+  type TaskFault,
+} from './pack-check.ts';
+export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
+export { type PackPagesOptions, packPages } from './pack-pages.ts';
+export {
+  RECIPE_CHARACTERS,
+  type Recipe,
+  type RecipePart,
+  readRecipe,
+  readRecipeText,
+} from './recipe.ts';
+export { type JsonSchema, SCHEMAS } from './schemas.ts';
+export { makeSheet, mostTasks, type Sheet, type SheetRequest } from './sheet.ts';
+export { sheetPage } from './sheet-page.ts';
+export {
+  DEFAULT_PAGE,
+  DEFAULT_PRINT,
+  MOST_PARTS,
+  MOST_SHEETS,
+  MOST_TASKS,
+  type PageChoice,
+  type SheetSpec,
+  stepForAge,
+} from './sheet-spec.ts';
+export { changesOf, valuesOf } from './sheet-values.ts';

@@ -1,0 +1,45 @@
+// What a pack needs on the table: its sheets' materials counted together.
+import { activityOf, type Material } from '../activities/index.ts';
+import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
+import type { Sheet } from './sheet.ts';
+
+export interface StickerCount {
+  readonly colour: ColourName;
+  readonly diameterMm: number;
+  readonly count: number;
+}
+
+export interface PackMaterials {
+  /** By colour in the order of the palette, then by size. */
+  readonly stickers: readonly StickerCount[];
+  readonly crayons: readonly ColourName[];
+  readonly pencil: boolean;
+}
+
+/** Stickers are used up, so they add up; one crayon and one pencil serve all sheets. */
+export function packMaterials(sheets: readonly Sheet[]): PackMaterials {
+  const materials = sheets.flatMap(({ spec, tasks }) =>
+    tasks.flatMap((task) => activityOf(spec.activity).materials(task)),
+  );
+  return {
+    stickers: countStickers(materials),
+    crayons: COLOUR_NAMES.filter((colour) =>
+      materials.some((material) => material.kind === 'crayon' && material.colour === colour),
+    ),
+    pencil: materials.some((material) => material.kind === 'pencil'),
+  };
+}
+
+function countStickers(materials: readonly Material[]): readonly StickerCount[] {
+  const counts = new Map<string, StickerCount>();
+  for (const material of materials) {
+    if (material.kind !== 'sticker') continue;
+    const { colour, diameterMm, count } = material;
+    const kind = `${colour} ${diameterMm}`;
+    counts.set(kind, { colour, diameterMm, count: count + (counts.get(kind)?.count ?? 0) });
+  }
+  const place = ({ colour }: StickerCount) => COLOUR_NAMES.indexOf(colour);
+  return [...counts.values()].sort(
+    (one, other) => place(one) - place(other) || one.diameterMm - other.diameterMm,
+  );
+}

@@ -1,0 +1,134 @@
+// Proving a pack file again from its printed facts alone, whoever made it.
+import { type Activity, activityOf, type Task } from '../activities/index.ts';
+import { accept, type Refusal, type Result, refuse } from '../base/index.ts';
+import { readCode } from './code.ts';
+import { telling } from './defect.ts';
+import { readJson } from './json-text.ts';
+import { PACK_CHARACTERS, taskText } from './pack-file.ts';
+import { type PackFile, packSchema, type SheetFile } from './pack-schema.ts';
+import { pathText } from './path-text.ts';
+import { refusalsOf } from './schema-refusals.ts';
+import { makeSheet } from './sheet.ts';
+import { versionRefusal } from './version-refusal.ts';
+
+/** A task that is not certain. */
+export interface TaskFault {
+  /** `sheets[0].tasks[2]`. */
+  readonly at: string;
+  /** The sheet's code as the file gives it. */
+  readonly code: string;
+  readonly activity: string;
+  readonly reason: 'wrong' | 'ambiguous' | 'unfit';
+  readonly detail: string;
+}
+
+/** Something worth knowing that makes no task wrong. */
+export interface CheckNote {
+  readonly at: string;
+  readonly code: string;
+  readonly note: 'code-unreadable' | 'code-makes-other-tasks';
+}
+
+export interface Check {
+  readonly sheets: number;
+  readonly tasks: number;
+  /** Empty: every task has exactly the answer that its key gives. */
+  readonly faults: readonly TaskFault[];
+  readonly notes: readonly CheckNote[];
+}
+
+export type OnChecked = (checked: number, all: number) => void;
+
+/** Proves every task of the file's text; refuses text that is no pack file, naming the path of each fault. */
+export function checkPackText(text: string, onChecked: OnChecked = () => {}): Result<Check> {
+  const json = readJson(text, 'pack', { characters: PACK_CHARACTERS });
+  if (!json.ok) return json;
+  const version = versionRefusal(json.value, 'pack');
+  if (version) return refuse(version);
+  const read = packSchema.safeParse(json.value);
+  if (!read.success) return refuse(...refusalsOf(read.error, json.value, 'pack'));
+  const sheets = readSheets(read.data);
+  return sheets.ok ? accept(checkSheets(sheets.value, onChecked)) : sheets;
+}
+
+interface ReadSheet {
+  readonly file: SheetFile;
+  readonly tasks: readonly Task[];
+}
+
+const MOST_REFUSALS = 20;
+
+/** All tasks are read before any is proven: a file that is not whole proves nothing. */
+function readSheets({ sheets }: PackFile): Result<readonly ReadSheet[]> {
+  const refusals: Refusal[] = [];
+  const read = sheets.map((file, sheet) => ({
+    file,
+    tasks: file.tasks.flatMap((facts, task) => {
+      const found = readTask(activityOf(file.activity), facts, ['sheets', sheet, 'tasks', task]);
+      if (found.ok) return [found.value];
+      refusals.push(...found.refusals);
+      return [];
+    }),
+  }));
+  return refusals.length > 0 ? refuse(...refusals.slice(0, MOST_REFUSALS)) : accept(read);
+}
+
+function readTask(
+  activity: Activity,
+  facts: Readonly<Record<string, unknown>>,
+  path: readonly (string | number)[],
+): Result<Task> {
+  const { answer, ...printed } = facts;
+  const readPrinted = activity.printed.safeParse(printed);
+  const readAnswer = activity.answer.safeParse(answer);
+  if (readPrinted.success && readAnswer.success) {
+    return accept({ printed: readPrinted.data, answer: readAnswer.data });
+  }
+  return refuse(
+    ...(readPrinted.success ? [] : refusalsOf(readPrinted.error, printed, 'pack', path)),
+    ...(readAnswer.success
+      ? []
+      : refusalsOf(readAnswer.error, answer, 'pack', [...path, 'answer'])),
+  );
+}
+
+function checkSheets(sheets: readonly ReadSheet[], onChecked: OnChecked): Check {
+  const faults: TaskFault[] = [];
+  const notes: CheckNote[] = [];
+  for (const [index, sheet] of sheets.entries()) {
+    faults.push(...faultsOf(sheet, index));
+    notes.push(...notesOf(sheet, index));
+    onChecked(index + 1, sheets.length);
+  }
+  const tasks = sheets.reduce((sum, sheet) => sum + sheet.tasks.length, 0);
+  return { sheets: sheets.length, tasks, faults, notes };
+}
+
+function faultsOf({ file, tasks }: ReadSheet, sheet: number): readonly TaskFault[] {
+  const activity = activityOf(file.activity);
+  return tasks.flatMap((task, index) => {
+    const at = pathText('', ['sheets', sheet, 'tasks', index]);
+    const proof = telling(
+      () => at,
+      () => activity.prove(task),
+    );
+    if (proof.proven) return [];
+    const { reason, detail } = proof;
+    return [{ at, code: file.code, activity: file.activity, reason, detail }];
+  });
+}
+
+/** A code is a claim that can be checked; one from elsewhere, or none, is no fault of the tasks. */
+function notesOf({ file, tasks }: ReadSheet, sheet: number): readonly CheckNote[] {
+  const at = pathText('', ['sheets', sheet]);
+  const spec = readCode(file.code);
+  if (!spec.ok) return [{ at, code: file.code, note: 'code-unreadable' }];
+  const made = makeSheet(spec.value);
+  const isSame =
+    made.ok && spec.value.activity === file.activity && textOf(made.value.tasks) === textOf(tasks);
+  return isSame ? [] : [{ at, code: file.code, note: 'code-makes-other-tasks' }];
+}
+
+function textOf(tasks: readonly Task[]): string {
+  return tasks.map(taskText).join('\n');
+}

@@ -1,0 +1,35 @@
+// All pages of a pack in print order, each made when it is asked for.
+import type { Language } from '../activities/index.ts';
+import type { Page, Pages } from '../page/index.ts';
+import { adultPages } from './adult-page.ts';
+import { answerPages } from './answer-pages.ts';
+import type { Pack } from './pack.ts';
+import { partNames } from './pack-parts.ts';
+import { pageWords } from './page-catalogue.ts';
+import { sheetPage } from './sheet-page.ts';
+
+export interface PackPagesOptions {
+  readonly withAdultPage?: boolean;
+  readonly withAnswers?: boolean;
+  readonly language?: Language;
+}
+
+/** The adult's page, the sheets, the answer pages. */
+export function packPages(pack: Pack, options: PackPagesOptions = {}): Pages {
+  const { language = 'en' } = options;
+  const names = partNames(pack.sheets, language);
+  return {
+    title: pageWords(language).documentTitle(names),
+    language,
+    pages: { [Symbol.iterator]: () => pagesOf(pack, options) },
+  };
+}
+
+function* pagesOf(
+  pack: Pack,
+  { withAdultPage = true, withAnswers = true, language = 'en' }: PackPagesOptions,
+): Generator<Page> {
+  if (withAdultPage) yield* adultPages(pack, language);
+  for (const sheet of pack.sheets) yield sheetPage(sheet, language);
+  if (withAnswers) yield* answerPages(pack.sheets, language);
+}

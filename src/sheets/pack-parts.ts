@@ -1,0 +1,90 @@
+// The kinds of sheet in a pack: sheets that are given in the same words stand together.
+import { type ActivityId, activityOf, type Language } from '../activities/index.ts';
+import type { PartName } from './page-words.ts';
+import type { Sheet } from './sheet.ts';
+
+/** Sheets of one activity that are given in the same words, whatever their step. */
+export interface PackPart {
+  readonly name: PartName;
+  /** `1–10, 14`. */
+  readonly sheetNumbers: string;
+  readonly say: readonly string[];
+  /** How to show one on the first of the sheets. */
+  readonly show: string;
+  /** Number of that sheet, where the others are shown otherwise. */
+  readonly showSheet: number | undefined;
+}
+
+/** The parts in the order in which they first come. */
+export function packParts(sheets: readonly Sheet[], language: Language): readonly PackPart[] {
+  const kindOf = (sheet: Sheet) =>
+    JSON.stringify([sheet.spec.activity, spokenOf(sheet, language).say]);
+  return grouped(sheets, kindOf).map(({ first, numbers, members }) => {
+    const { say, show } = spokenOf(first, language);
+    const isAlike = members.every((sheet) => spokenOf(sheet, language).show === show);
+    return {
+      name: nameOf(first.spec.activity, members, language),
+      sheetNumbers: rangesText(numbers),
+      say,
+      show,
+      showSheet: isAlike ? undefined : numbers[0],
+    };
+  });
+}
+
+/** The activities of a pack, each with its steps and its number of sheets. */
+export function partNames(sheets: readonly Sheet[], language: Language): readonly PartName[] {
+  return grouped(sheets, ({ spec }) => spec.activity).map(({ first, members }) =>
+    nameOf(first.spec.activity, members, language),
+  );
+}
+
+interface Kind {
+  readonly first: Sheet;
+  readonly members: Sheet[];
+  /** Places in the pack, from 1. */
+  readonly numbers: number[];
+}
+
+function grouped(sheets: readonly Sheet[], kindOf: (sheet: Sheet) => string): readonly Kind[] {
+  const kinds = new Map<string, Kind>();
+  for (const [index, sheet] of sheets.entries()) {
+    const name = kindOf(sheet);
+    const kind = kinds.get(name) ?? { first: sheet, members: [], numbers: [] };
+    kind.members.push(sheet);
+    kind.numbers.push(index + 1);
+    kinds.set(name, kind);
+  }
+  return [...kinds.values()];
+}
+
+function nameOf(id: ActivityId, sheets: readonly Sheet[], language: Language): PartName {
+  const steps = [...new Set(sheets.map(({ spec }) => spec.step))].sort((one, other) => one - other);
+  return {
+    activity: activityOf(id).words[language].name,
+    steps: { text: rangesText(steps), count: steps.length },
+    sheets: sheets.length,
+  };
+}
+
+function spokenOf({ spec, tasks }: Sheet, language: Language) {
+  const words = activityOf(spec.activity).words[language];
+  const printed = tasks[0]?.printed;
+  return { say: words.say(printed), show: words.show(printed) };
+}
+
+/** More ranges than this are cut off: every sheet says itself what it is. */
+const MOST_RANGES = 8;
+
+/** Rising numbers as ranges: 1, 2, 3, 7 become `1–3, 7`; a long row of them ends with `…`. */
+export function rangesText(numbers: readonly number[]): string {
+  const ranges: { from: number; to: number }[] = [];
+  for (const number of numbers) {
+    const last = ranges[ranges.length - 1];
+    if (last && last.to + 1 === number) last.to = number;
+    else ranges.push({ from: number, to: number });
+  }
+  const texts = ranges.map(({ from, to }) => (from === to ? `${from}` : `${from}–${to}`));
+  const shown = texts.length > MOST_RANGES ? [...texts.slice(0, MOST_RANGES - 1), '…'] : texts;
+  return shown.join(', ');
+}

@@ -1,0 +1,33 @@
+// The form of a pack file: the sheet here, its tasks as each activity prints them.
+import { z } from 'zod';
+import { ACTIVITY_IDS, type ActivityId, activityOf } from '../activities/index.ts';
+import { pageSchema } from './recipe.ts';
+import { closedObject, wholeNumber } from './schema-parts.ts';
+import { MOST_SHEETS, MOST_TASKS } from './sheet-spec.ts';
+
+const LONGEST_CODE = 60;
+
+function sheetSchema(id: ActivityId) {
+  return closedObject({
+    code: z.string().max(LONGEST_CODE),
+    activity: z.literal(id),
+    step: wholeNumber(1, activityOf(id).ladder.length),
+    page: pageSchema,
+    tasks: z.array(z.record(z.string(), z.unknown())).min(1).max(MOST_TASKS),
+  });
+}
+
+const SHEET_SCHEMAS = ACTIVITY_IDS.map(sheetSchema) as unknown as readonly [
+  ReturnType<typeof sheetSchema>,
+  ...ReturnType<typeof sheetSchema>[],
+];
+
+/** All but what stands in the tasks, which is read by the activity's own schemas. */
+export const packSchema = closedObject({
+  format: z.literal('samewise.pack'),
+  version: z.literal(1),
+  sheets: z.array(z.discriminatedUnion('activity', SHEET_SCHEMAS)).min(1).max(MOST_SHEETS),
+});
+
+export type PackFile = z.infer<typeof packSchema>;
+export type SheetFile = PackFile['sheets'][number];

@@ -1,0 +1,105 @@
+// Making a pack: all sheets of a recipe, no two alike, nothing handed over before all are proven.
+import {
+  accept,
+  MAX_SEED,
+  type Random,
+  type Refusal,
+  type Result,
+  randomFrom,
+  refuse,
+} from '../base/index.ts';
+import { pathText } from './path-text.ts';
+import type { Recipe, RecipePart } from './recipe.ts';
+import { makeSheet, type Sheet } from './sheet.ts';
+
+export interface Pack {
+  /** Absent for sheets that come from their codes. */
+  readonly seed?: number;
+  readonly sheets: readonly Sheet[];
+}
+
+export type SeededRecipe = Recipe & { readonly seed: number };
+
+/** Called after each sheet, and once before the first. */
+export type OnProgress = (made: number, all: number) => void;
+
+/** Seeds tried for one sheet before the values are taken to hold no further different sheet. */
+const MOST_DRAWS = 60;
+
+/**
+ * The pack of a recipe: always the same one. Each part has a stream of its own, so that the first
+ * sheets of a part stay as they are when more are asked for. Refuses what `makeSheet` refuses, and
+ * more different sheets than the values allow.
+ */
+export function makePack(recipe: SeededRecipe, onProgress: OnProgress = () => {}): Result<Pack> {
+  const random = randomFrom(recipe.seed);
+  const all = recipe.parts.reduce((sum, part) => sum + part.sheets, 0);
+  const making: Making = { recipe, seen: new Set(), sheets: [] };
+  onProgress(0, all);
+  for (const [index, part] of recipe.parts.entries()) {
+    const stream = random.fork();
+    for (let count = 0; count < part.sheets; count++) {
+      const refusals = addSheet(making, part, stream, count);
+      if (refusals) return refuse(...placed(refusals, index, recipe.parts.length));
+      onProgress(making.sheets.length, all);
+    }
+  }
+  return accept({ seed: recipe.seed, sheets: making.sheets });
+}
+
+interface Making {
+  readonly recipe: Recipe;
+  /** What each sheet so far shows. */
+  readonly seen: Set<string>;
+  readonly sheets: Sheet[];
+}
+
+/** Adds one sheet that is unlike all before it, or says why there is none. */
+function addSheet(
+  making: Making,
+  part: RecipePart,
+  random: Random,
+  before: number,
+): readonly Refusal[] | undefined {
+  for (let draw = 0; draw < MOST_DRAWS; draw++) {
+    const made = makePartSheet(making.recipe, part, random.int(0, MAX_SEED));
+    if (!made.ok) return made.refusals;
+    const shown = JSON.stringify([part.activity, made.value.tasks.map((task) => task.printed)]);
+    if (making.seen.has(shown)) continue;
+    making.seen.add(shown);
+    making.sheets.push(made.value);
+    return undefined;
+  }
+  return [
+    {
+      code: 'does-not-fit',
+      at: `${part.activity} › sheets`,
+      got: part.sheets,
+      max: before,
+      unit: 'different sheets with these values',
+      advice: `ask for ${before} or fewer`,
+    },
+  ];
+}
+
+function makePartSheet({ page, print }: Recipe, part: RecipePart, seed: number): Result<Sheet> {
+  const { activity, step, values, tasks } = part;
+  return makeSheet({
+    activity,
+    step,
+    values,
+    seed,
+    page,
+    print,
+    ...(tasks === undefined ? {} : { tasks }),
+  });
+}
+
+function placed(refusals: readonly Refusal[], part: number, parts: number): readonly Refusal[] {
+  return parts === 1
+    ? refusals
+    : refusals.map((refusal) => ({
+        ...refusal,
+        at: `${pathText('recipe', ['parts', part])} › ${refusal.at}`,
+      }));
+}

@@ -1,0 +1,67 @@
+// English words of the pages that go round the tasks.
+import type { AdultWords, PageWords, PartName } from './page-words.ts';
+
+/** `1 sheet`, `2 sheets`. */
+function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+function listed(names: readonly string[]): string {
+  const last = names[names.length - 1] ?? '';
+  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
+}
+
+const partText = ({ activity, steps }: PartName) =>
+  `“${activity}”, ${steps.count === 1 ? 'step' : 'steps'} ${steps.text}`;
+/** Keeps a number and its unit on one line. */
+const NBSP = '\u00a0';
+
+const adult: AdultWords = {
+  title: 'For the adult',
+  packTitle: (parts) =>
+    `${listed(parts.map((part) => `${counted(part.sheets, 'sheet')} of ${partText(part)}`))}.`,
+  layOut: 'Lay out',
+  stickers: (diameterMm) => `Stickers, ${diameterMm}${NBSP}mm across:`,
+  crayons: (colours) =>
+    colours.length === 1 ? `a ${listed(colours)} crayon` : `crayons: ${listed(colours)}`,
+  pencil: 'a pencil',
+  nothing: 'nothing: the child points',
+  start: 'To start',
+  continued: 'For the adult, continued',
+  partHeading: (part, sheets) =>
+    `${partText(part)} (${part.sheets === 1 ? 'sheet' : 'sheets'} ${sheets})`,
+  say: 'Say',
+  show: 'Show',
+  showOne: (how, sheet) => (sheet === undefined ? how : `On sheet ${sheet}: ${how}`),
+  size: 'True size',
+  checkLine: '50 mm',
+  checkAdvice: (paper) =>
+    `Lay a ruler along this line. If it is not 50${NBSP}mm long, print again on ${paper} paper at ` +
+    `100${NBSP}% (“actual size”, not “fit to page”); otherwise stickers will not fit their dots.`,
+  care: 'Take care',
+  cautions: [
+    'Stay beside a child who works with stickers, and keep what is left over out of reach.',
+    'If you use counters, buttons or beads instead: they are small parts and not for children ' +
+      'under three, who may choke on them (16 CFR 1501 in the United States, EN 71-1 in Europe).',
+    'This is play and practice. It is no test and no diagnosis. Stop while it is still fun.',
+    'Colours mixed up at three or four prove nothing. If you worry about how a child sees or ' +
+      'develops, ask an eye-care or child-development professional.',
+    'The rules of your country, school or nursery come first.',
+  ],
+  sheets: 'The sheets',
+  moreSheets: (count) => `and ${counted(count, 'more sheet')}, each with its code at the foot.`,
+  proof: (tasks) =>
+    `${tasks === 1 ? 'The task' : `All ${tasks} tasks`} of this pack ${tasks === 1 ? 'was' : 'were'} ` +
+    'proven: a solver that reads only what is printed found the answer in the key, and no other. ' +
+    'A sheet is made again from the code at its foot.',
+};
+
+export const ENGLISH: PageWords = {
+  foot: { name: 'Name', date: 'Date', qr: 'The sheet code as a QR code' },
+  about: (activity, step) => `${activity} · step ${step}`,
+  sheetTitle: (activity, step, code) => `${activity}, step ${step}, sheet ${code}`,
+  answersTitle: (page, pages) => (pages === 1 ? 'Answers' : `Answers, page ${page} of ${pages}`),
+  answerLabel: (number, activity, step) => `${number} · ${activity} · step ${step}`,
+  documentTitle: (parts) => `Samewise: ${listed(parts.map(partText))}`,
+  adult,
+};

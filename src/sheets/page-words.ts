@@ -1,0 +1,44 @@
+// The words of the pages that go round the tasks: foot, answer pages, the adult's page.
+import type { FootLabels, PaperName } from '../page/index.ts';
+
+export interface PageWords {
+  readonly foot: FootLabels;
+  readonly about: (activity: string, step: number) => string;
+  readonly sheetTitle: (activity: string, step: number, code: string) => string;
+  readonly answersTitle: (page: number, pages: number) => string;
+  readonly answerLabel: (number: number, activity: string, step: number) => string;
+  readonly documentTitle: (parts: readonly PartName[]) => string;
+  readonly adult: AdultWords;
+}
+
+export interface AdultWords {
+  readonly title: string;
+  readonly packTitle: (parts: readonly PartName[]) => string;
+  readonly layOut: string;
+  readonly stickers: (diameterMm: number) => string;
+  readonly crayons: (colours: readonly string[]) => string;
+  readonly pencil: string;
+  readonly nothing: string;
+  readonly start: string;
+  readonly partHeading: (part: PartName, sheetNumbers: string) => string;
+  readonly continued: string;
+  readonly say: string;
+  readonly show: string;
+  readonly showOne: (how: string, sheet: number | undefined) => string;
+  readonly size: string;
+  readonly checkLine: string;
+  readonly checkAdvice: (paper: PaperName) => string;
+  readonly care: string;
+  readonly cautions: readonly string[];
+  readonly sheets: string;
+  readonly moreSheets: (count: number) => string;
+  readonly proof: (tasks: number) => string;
+}
+
+/** Some sheets of an activity, and which steps they are of. */
+export interface PartName {
+  readonly activity: string;
+  /** `1–3, 7`. */
+  readonly steps: { readonly text: string; readonly count: number };
+  readonly sheets: number;
+}

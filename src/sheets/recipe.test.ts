@@ -1,0 +1,173 @@
+// What reading a recipe promises: what is right comes back whole, what is wrong is named with its path.
+import { describe, expect, it } from 'vitest';
+import { RECIPE_CHARACTERS, readRecipe, readRecipeText } from './recipe.ts';
+
+const PART = { activity: 'in-every-box', step: 2, sheets: 3 };
+const RECIPE = { format: 'samewise.recipe', version: 1, parts: [PART] };
+const withPart = (changes: object) => ({ ...RECIPE, parts: [{ ...PART, ...changes }] });
+
+const refusalsOf = (given: unknown) => {
+  const read = readRecipe(given);
+  return read.ok ? [] : read.refusals;
+};
+
+describe('a recipe', () => {
+  it('takes the usual page, print and values where it says nothing', () => {
+    expect(readRecipe(RECIPE)).toEqual({
+      ok: true,
+      value: {
+        page: { paper: 'A4', orientation: 'portrait' },
+        print: 'colour',
+        parts: [{ ...PART, values: {} }],
+      },
+    });
+  });
+
+  it('mixes activities and keeps all that it says', () => {
+    const parts = [
+      { activity: 'in-every-box', step: 1, values: { boxes: 4 }, tasks: 2, sheets: 1 },
+      { activity: 'by-key', step: 1, values: {}, sheets: 4 },
+      { activity: 'copy-pattern', step: 1, values: {}, sheets: 5000 - 5 },
+    ];
+    const page = { paper: 'Letter', orientation: 'landscape' };
+    const recipe = { ...RECIPE, seed: 4294967295, page, print: 'grey', parts };
+    expect(readRecipe(recipe)).toEqual({
+      ok: true,
+      value: { seed: 4294967295, page, print: 'grey', parts },
+    });
+  });
+
+  it.each([
+    [null, { code: 'wrong-type', at: 'recipe' }],
+    [[], { code: 'wrong-type', at: 'recipe' }],
+    [{}, { code: 'missing', at: 'recipe › format' }],
+    [
+      { ...RECIPE, format: 'samewise.pack' },
+      { code: 'not-a-choice', at: 'recipe › format' },
+    ],
+    [
+      { ...RECIPE, version: 2 },
+      { code: 'unknown-version', got: 2, known: [1] },
+    ],
+    [
+      { ...RECIPE, version: '1' },
+      { code: 'not-a-choice', at: 'recipe › version' },
+    ],
+    [
+      { ...RECIPE, seed: -1 },
+      { code: 'out-of-range', at: 'recipe › seed', min: 0, max: 4294967295 },
+    ],
+    [
+      { ...RECIPE, seed: 1e300 },
+      { code: 'out-of-range', at: 'recipe › seed' },
+    ],
+    [
+      { ...RECIPE, seed: Number.NaN },
+      { code: 'wrong-type', at: 'recipe › seed' },
+    ],
+    [
+      { ...RECIPE, colour: 1 },
+      { code: 'unknown-field', at: 'recipe', got: 'colour' },
+    ],
+    [
+      { ...RECIPE, page: { paper: 'A5', orientation: 'portrait' } },
+      { code: 'not-a-choice', at: 'recipe › page.paper', choices: ['A4', 'Letter'] },
+    ],
+    [
+      { ...RECIPE, page: { paper: 'A4' } },
+      { code: 'missing', at: 'recipe › page.orientation' },
+    ],
+    [
+      { ...RECIPE, print: 'color' },
+      { code: 'not-a-choice', at: 'recipe › print' },
+    ],
+    [
+      { ...RECIPE, parts: [] },
+      { code: 'unreadable', at: 'recipe › parts' },
+    ],
+    [
+      { ...RECIPE, parts: {} },
+      { code: 'wrong-type', at: 'recipe › parts' },
+    ],
+    [
+      withPart({ activity: 'in-evry-box' }),
+      { code: 'not-a-choice', at: 'recipe › parts[0].activity' },
+    ],
+    [
+      withPart({ activity: '__proto__' }),
+      { code: 'not-a-choice', at: 'recipe › parts[0].activity' },
+    ],
+    [withPart({ step: 0 }), { code: 'out-of-range', at: 'recipe › parts[0].step', got: 0 }],
+    [withPart({ step: 99 }), { code: 'out-of-range', at: 'recipe › parts[0].step', got: 99 }],
+    [withPart({ step: 1.5 }), { code: 'wrong-type', at: 'recipe › parts[0].step' }],
+    [
+      withPart({ tasks: 13 }),
+      { code: 'out-of-range', at: 'recipe › parts[0].tasks', min: 1, max: 12 },
+    ],
+    [
+      withPart({ sheets: 5001 }),
+      { code: 'out-of-range', at: 'recipe › parts[0].sheets', max: 5000 },
+    ],
+    [withPart({ sheets: '3' }), { code: 'wrong-type', at: 'recipe › parts[0].sheets', got: '3' }],
+    [
+      withPart({ values: { boxs: 4 } }),
+      { code: 'unknown-field', at: 'recipe › parts[0].values', got: 'boxs' },
+    ],
+    [
+      withPart({ values: { boxes: 700 } }),
+      { code: 'out-of-range', at: 'recipe › parts[0].values.boxes' },
+    ],
+    [
+      withPart({ values: { boxes: true } }),
+      { code: 'wrong-type', at: 'recipe › parts[0].values.boxes' },
+    ],
+    [
+      withPart({ values: { content: 'colors' } }),
+      { code: 'not-a-choice', at: 'recipe › parts[0].values.content' },
+    ],
+    [withPart({ values: [] }), { code: 'wrong-type', at: 'recipe › parts[0].values' }],
+  ])('%j is refused with its path', (given, refusal) => {
+    expect(refusalsOf(given)[0]).toMatchObject(refusal);
+  });
+
+  it('of more sheets in all than a pack holds is refused', () => {
+    const parts = [PART, { ...PART, sheets: 4998 }];
+    expect(refusalsOf({ ...RECIPE, parts })[0]).toMatchObject({
+      code: 'too-big',
+      got: 5001,
+      unit: 'sheets',
+    });
+  });
+
+  it('of values that cannot go together is refused in the words of the activity', () => {
+    const given = withPart({ step: 1, values: { shared: 3, figures: 2 } });
+    expect(refusalsOf(given)[0]?.at).toMatch(/^recipe › parts\[0\] › in-every-box › /);
+  });
+
+  it('tells all its faults, not the first alone', () => {
+    expect(refusalsOf({ ...withPart({ step: 0, sheets: 0 }), seed: -1 })).toHaveLength(3);
+  });
+});
+
+describe('the text of a recipe', () => {
+  it('is read', () => {
+    expect(readRecipeText(JSON.stringify(RECIPE)).ok).toBe(true);
+  });
+
+  it('of 50 MB is refused before parsing', () => {
+    const read = readRecipeText(`[${' '.repeat(50_000_000)}]`);
+    expect(read).toMatchObject({
+      ok: false,
+      refusals: [{ code: 'too-big', at: 'recipe', got: 50_000_002, max: RECIPE_CHARACTERS }],
+    });
+  });
+
+  it('with keys that reach into prototypes is refused and reaches nothing', () => {
+    const hostile = JSON.stringify(RECIPE).replace('"step"', '"__proto__":{"sheets":9},"step"');
+    expect(readRecipeText(hostile)).toMatchObject({
+      ok: false,
+      refusals: [{ code: 'unknown-field', at: 'recipe › parts[0]', got: '__proto__' }],
+    });
+    expect('sheets' in {}).toBe(false);
+  });
+});

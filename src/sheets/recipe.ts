@@ -1,0 +1,144 @@
+// A recipe: what a pack is made of, as a person writes it down.
+import { z } from 'zod';
+import {
+  ACTIVITY_IDS,
+  type ActivityId,
+  activityOf,
+  type Parameter,
+  type Value,
+} from '../activities/index.ts';
+import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
+import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES, type PrintStyle } from '../page/index.ts';
+import { readJson } from './json-text.ts';
+import { pathText } from './path-text.ts';
+import { closedObject, wholeNumber } from './schema-parts.ts';
+import { refusalsOf } from './schema-refusals.ts';
+import {
+  DEFAULT_PAGE,
+  DEFAULT_PRINT,
+  MOST_PARTS,
+  MOST_SHEETS,
+  MOST_TASKS,
+  type PageChoice,
+} from './sheet-spec.ts';
+import { valuesOf } from './sheet-values.ts';
+import { versionRefusal } from './version-refusal.ts';
+
+/** Some sheets of one activity at one step. */
+export interface RecipePart {
+  readonly activity: ActivityId;
+  readonly step: number;
+  /** Parameters that differ from the step's. */
+  readonly values: Readonly<Record<string, Value>>;
+  /** Tasks a sheet; absent: the step's own number, or as many of them as fit the page. */
+  readonly tasks?: number;
+  readonly sheets: number;
+}
+
+export interface Recipe {
+  /** Absent: whoever makes the pack chooses one. */
+  readonly seed?: number;
+  readonly page: PageChoice;
+  readonly print: PrintStyle['print'];
+  readonly parts: readonly RecipePart[];
+}
+
+/** A recipe is written by hand or by a form; more than this is none (about 1 MB). */
+export const RECIPE_CHARACTERS = 1_000_000;
+
+function valueSchema(parameter: Parameter): z.ZodType<Value> {
+  switch (parameter.kind) {
+    case 'whole':
+      return wholeNumber(parameter.min, parameter.max);
+    case 'choice':
+      return z.enum(parameter.values);
+    case 'yes-no':
+      return z.boolean();
+  }
+}
+
+function partSchema(id: ActivityId) {
+  const { ladder, parameters } = activityOf(id);
+  const values = Object.entries(parameters).map(
+    ([name, parameter]) => [name, valueSchema(parameter).optional()] as const,
+  );
+  return closedObject({
+    activity: z.literal(id),
+    step: wholeNumber(1, ladder.length),
+    values: closedObject(Object.fromEntries(values)).optional(),
+    tasks: wholeNumber(1, MOST_TASKS).optional(),
+    sheets: wholeNumber(1, MOST_SHEETS),
+  });
+}
+
+const PART_SCHEMAS = ACTIVITY_IDS.map(partSchema) as unknown as readonly [
+  ReturnType<typeof partSchema>,
+  ...ReturnType<typeof partSchema>[],
+];
+
+export const pageSchema = closedObject({
+  paper: z.enum(PAPER_NAMES),
+  orientation: z.enum(ORIENTATIONS),
+});
+
+export const recipeSchema = closedObject({
+  format: z.literal('samewise.recipe'),
+  version: z.literal(1),
+  seed: wholeNumber(0, MAX_SEED).optional(),
+  page: pageSchema.optional(),
+  print: z.enum(PRINT_CHOICES).optional(),
+  parts: z.array(z.discriminatedUnion('activity', PART_SCHEMAS)).min(1).max(MOST_PARTS),
+});
+
+/** Reads a recipe from the text of a file; refuses too much of it before parsing. */
+export function readRecipeText(text: string): Result<Recipe> {
+  const json = readJson(text, 'recipe', { characters: RECIPE_CHARACTERS });
+  return json.ok ? readRecipe(json.value) : json;
+}
+
+/** Reads a recipe; refuses unknown fields and values that no sheet can be made from, with their paths. */
+export function readRecipe(given: unknown): Result<Recipe> {
+  const version = versionRefusal(given, 'recipe');
+  if (version) return refuse(version);
+  const read = recipeSchema.safeParse(given);
+  if (!read.success) return refuse(...refusalsOf(read.error, given, 'recipe'));
+  const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT } = read.data;
+  const parts = read.data.parts.map(recipePart);
+  const recipe = { ...(seed === undefined ? {} : { seed }), page, print, parts };
+  const refusals = [...partRefusals(recipe), ...countRefusals(recipe)];
+  return refusals.length > 0 ? refuse(...refusals) : accept(recipe);
+}
+
+function recipePart(part: z.infer<ReturnType<typeof partSchema>>): RecipePart {
+  const { activity, step, values = {}, tasks, sheets } = part;
+  const given = Object.entries(values).filter(
+    (entry): entry is [string, Value] => entry[1] !== undefined,
+  );
+  return {
+    activity,
+    step,
+    values: Object.fromEntries(given),
+    ...(tasks === undefined ? {} : { tasks }),
+    sheets,
+  };
+}
+
+/** What the activities refuse: values that cannot go together. */
+function partRefusals({ parts, print }: Recipe): readonly Refusal[] {
+  return parts.flatMap((part, index) => {
+    const values = valuesOf({ ...part, print });
+    return values.ok
+      ? []
+      : values.refusals.map((refusal) => ({
+          ...refusal,
+          at: `${pathText('recipe', ['parts', index])} › ${refusal.at}`,
+        }));
+  });
+}
+
+function countRefusals({ parts }: Recipe): readonly Refusal[] {
+  const sheets = parts.reduce((sum, part) => sum + part.sheets, 0);
+  return sheets > MOST_SHEETS
+    ? [{ code: 'too-big', at: 'recipe › parts', got: sheets, max: MOST_SHEETS, unit: 'sheets' }]
+    : [];
+}

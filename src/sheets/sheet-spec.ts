@@ -1,0 +1,39 @@
+// What fixes a sheet: everything that its code carries and that makes the same sheet again.
+import { type ActivityId, activityOf, type Value } from '../activities/index.ts';
+import type { Orientation, PaperName, PrintStyle } from '../page/index.ts';
+
+export interface PageChoice {
+  readonly paper: PaperName;
+  readonly orientation: Orientation;
+}
+
+export interface SheetSpec {
+  readonly activity: ActivityId;
+  /** Rung of the activity's ladder, 1 upward. */
+  readonly step: number;
+  /** Parameters that are to differ from the step's; those left out are the step's own. */
+  readonly values: Readonly<Record<string, Value>>;
+  /** Whole number, 0 to 2^32 − 1. */
+  readonly seed: number;
+  /** How many tasks stand on the sheet, 1 to `MOST_TASKS`. */
+  readonly tasks: number;
+  readonly page: PageChoice;
+  readonly print: PrintStyle['print'];
+}
+
+/** More than this on one page leaves no task a child's room (common practice, no source). */
+export const MOST_TASKS = 12;
+/** Ten reams of paper; a limit against slips of the hand. */
+export const MOST_SHEETS = 5000;
+/** Kinds of sheet in one pack. */
+export const MOST_PARTS = 100;
+
+export const DEFAULT_PAGE: PageChoice = { paper: 'A4', orientation: 'portrait' };
+export const DEFAULT_PRINT: PrintStyle['print'] = 'colour';
+
+/** The first step that is a first guess for the age; the ladder's last step if all are for younger ones. */
+export function stepForAge(id: ActivityId, age: number): number {
+  const { ladder } = activityOf(id);
+  const index = ladder.findIndex((rung) => rung.age >= age);
+  return index === -1 ? ladder.length : index + 1;
+}

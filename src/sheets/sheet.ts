@@ -1,0 +1,102 @@
+// Making a sheet: its tasks from the seed, room found for them, every one proven.
+import { type Activity, activityOf, type Task } from '../activities/index.ts';
+import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
+import { sheetArea } from '../page/index.ts';
+import { mostThatFit } from './arrange.ts';
+import { writeCode } from './code.ts';
+import { telling } from './defect.ts';
+import { mostOnPage, roomRefusal } from './sheet-room.ts';
+import { MOST_TASKS, type SheetSpec } from './sheet-spec.ts';
+import { changesOf, valuesOf } from './sheet-values.ts';
+import { differentTasks } from './tasks.ts';
+
+/** One page for one child, each of its tasks proven. */
+export interface Sheet {
+  /** With those values alone that differ from the step's. */
+  readonly spec: SheetSpec;
+  readonly code: string;
+  readonly tasks: readonly Task[];
+}
+
+/** A spec in which the number of tasks may be left to the step and the page. */
+export type SheetRequest = Omit<SheetSpec, 'tasks'> & { readonly tasks?: number };
+
+/**
+ * The sheet of a spec: always the same one. Without `tasks` it has the step's own number, or as
+ * many of them as the page has room for. Refuses values that the activity refuses, more tasks than
+ * there is room for, and more different tasks than the values allow. A task that is not proven is
+ * a defect.
+ */
+export function makeSheet(request: SheetRequest): Result<Sheet> {
+  const activity = activityOf(request.activity);
+  const numbers = numberRefusals(request);
+  if (numbers.length > 0) return refuse(...numbers);
+  const values = valuesOf(request);
+  if (!values.ok) return values;
+  const wanted = request.tasks ?? activity.ladder[request.step - 1]?.tasks ?? 1;
+  const style = { print: request.print };
+  const drawn = differentTasks(activity, values.value, request.seed, style, wanted);
+  const tasks =
+    request.tasks === undefined
+      ? drawn.slice(0, mostOnPage(activity, drawn, request.page) || 1)
+      : drawn;
+  const refusal =
+    roomRefusal(activity, tasks, request.page) ??
+    differenceRefusal(activity, tasks.length, request.tasks ?? tasks.length);
+  if (refusal) return refuse(refusal);
+  const spec = { ...request, tasks: tasks.length, values: changesOf(request, values.value) };
+  const code = writeCode(spec);
+  proveTasks(activity, tasks, code, spec.seed);
+  return accept({ spec, code, tasks });
+}
+
+/** Throws, naming activity, code and seed, where a task has not exactly the answer of its key. */
+export function proveTasks(
+  activity: Activity,
+  tasks: readonly Task[],
+  code: string,
+  seed: number,
+): void {
+  for (const [index, task] of tasks.entries()) {
+    telling(
+      () => `${activity.id}, sheet ${code}, seed ${seed}, task ${index + 1}`,
+      () => {
+        const proof = activity.prove(task);
+        if (!proof.proven) throw new Error(`${proof.reason}: ${proof.detail}`);
+      },
+    );
+  }
+}
+
+/** How many different tasks of this spec the page has room for, 0 to `MOST_TASKS`. */
+export function mostTasks(spec: Omit<SheetSpec, 'tasks'>): Result<number> {
+  const activity = activityOf(spec.activity);
+  const values = valuesOf(spec);
+  if (!values.ok) return values;
+  const style = { print: spec.print };
+  const tasks = differentTasks(activity, values.value, spec.seed, style, MOST_TASKS);
+  const rooms = tasks.map((task) => activity.room(task.printed));
+  return accept(mostThatFit(rooms, sheetArea(spec.page.paper, spec.page.orientation)));
+}
+
+function numberRefusals({ activity, seed, tasks }: SheetRequest): readonly Refusal[] {
+  const wholes = [
+    { name: 'seed', got: seed, min: 0, max: MAX_SEED },
+    ...(tasks === undefined ? [] : [{ name: 'tasks', got: tasks, min: 1, max: MOST_TASKS }]),
+  ];
+  return wholes
+    .filter(({ got, min, max }) => !(Number.isInteger(got) && got >= min && got <= max))
+    .map(({ name, ...range }) => ({ code: 'out-of-range', at: `${activity} › ${name}`, ...range }));
+}
+
+function differenceRefusal(activity: Activity, found: number, wanted: number): Refusal | undefined {
+  if (found >= wanted) return undefined;
+  return {
+    code: 'does-not-fit',
+    at: `${activity.id} › tasks`,
+    got: wanted,
+    max: found,
+    unit: 'different tasks with these values',
+    advice: `ask for ${found} or fewer`,
+  };
+}

@@ -1,0 +1,94 @@
+// What a sentence promises: one line that says where, what was expected, what came and what to do.
+import { describe, expect, it } from 'vitest';
+import type { Refusal } from '../base/index.ts';
+import { nearestOf } from './nearest.ts';
+import { plainText } from './plain-text.ts';
+import { sentenceOf } from './sentences.ts';
+
+const CASES: readonly (readonly [Refusal, string])[] = [
+  [
+    { code: 'out-of-range', at: 'in-every-box › step', got: 12, min: 1, max: 9 },
+    'in-every-box › step: expected 1 to 9, got 12. Use 9.',
+  ],
+  [
+    { code: 'out-of-range', at: '--tasks', got: 0, min: 1, max: 9, because: 'of the page' },
+    '--tasks: expected 1 to 9, got 0 (of the page). Use 1.',
+  ],
+  [
+    {
+      code: 'not-a-choice',
+      at: '--activity',
+      got: 'in-evry-box',
+      choices: ['by-key', 'in-every-box'],
+    },
+    '--activity: expected one of by-key, in-every-box, got "in-evry-box". Did you mean in-every-box?',
+  ],
+  [
+    { code: 'wrong-type', at: 'recipe › seed', got: 'x', expected: 'a whole number' },
+    'recipe › seed: expected a whole number, got "x".',
+  ],
+  [
+    { code: 'missing', at: 'recipe › parts', expected: 'a list' },
+    'recipe › parts: expected a list, got nothing.',
+  ],
+  [
+    { code: 'unknown-field', at: 'recipe', got: 'sead', choices: ['seed', 'parts'] },
+    'recipe: "sead" is not known here. Did you mean seed?',
+  ],
+  [
+    { code: 'unknown-field', at: 'recipe', got: 'colour', choices: ['seed', 'parts'] },
+    'recipe: "colour" is not known here. Known are seed, parts.',
+  ],
+  [
+    { code: 'too-big', at: 'recipe', got: 50_000_000, max: 1_000_000, unit: 'bytes' },
+    'recipe: expected at most 1000000 bytes, got 50000000.',
+  ],
+  [
+    { code: 'unknown-version', at: 'sheet code', got: 4, known: [1, 2] },
+    'sheet code: made by version 4; this program reads versions 1, 2. Get a newer Samewise to read it.',
+  ],
+  [
+    {
+      code: 'does-not-fit',
+      at: 'by-key › tasks',
+      got: 6,
+      max: 2,
+      unit: 'tasks on A4 portrait',
+      advice: 'ask for 2 or fewer',
+    },
+    'by-key › tasks: expected at most 2 tasks on A4 portrait, got 6. Ask for 2 or fewer.',
+  ],
+  [
+    { code: 'unwritable', at: 'pack.pdf', reason: 'the disk is full' },
+    'pack.pdf: cannot be written: the disk is full.',
+  ],
+];
+
+describe('a refusal', () => {
+  it.each(CASES)('%j is one whole sentence or two', (refusal, sentence) => {
+    expect(sentenceOf(refusal)).toBe(sentence);
+  });
+
+  it('carries nothing from a stranger that moves a terminal', () => {
+    const refusal: Refusal = {
+      code: 'unreadable',
+      at: 'pack',
+      got: '\u001b[2J\nrm\u202e',
+      expected: 'JSON',
+    };
+    expect(sentenceOf(refusal)).toBe('pack: expected JSON, got "�[2J�rm�".');
+    expect(plainText('käse › 3')).toBe('käse › 3');
+  });
+});
+
+describe('the nearest choice', () => {
+  it.each([
+    ['bxoes', 'boxes'],
+    ['Boxes', 'boxes'],
+    ['figure', 'figures'],
+    ['zzz', undefined],
+    ['', undefined],
+  ])('to %j is %j', (typed, nearest) => {
+    expect(nearestOf(typed, ['boxes', 'figures', 'shared'])).toBe(nearest);
+  });
+});

@@ -1,0 +1,88 @@
+// A refusal as whole sentences: where, what was expected, what came, what to do.
+import type { Got, Refusal } from '../base/index.ts';
+import { nearestOf } from './nearest.ts';
+import { plainText } from './plain-text.ts';
+
+/** The refusal in English, on one line. */
+export function sentenceOf(refusal: Refusal): string {
+  return plainText(`${refusal.at}: ${factOf(refusal)}`);
+}
+
+function factOf(refusal: Refusal): string {
+  switch (refusal.code) {
+    case 'out-of-range':
+      return rangeFact(refusal);
+    case 'not-a-choice':
+      return `expected ${listed(refusal.choices)}, got ${quoted(refusal.got)}${because(refusal)}.${question(refusal)}`;
+    case 'wrong-type':
+      return `expected ${refusal.expected}, got ${quoted(refusal.got)}.`;
+    case 'missing':
+      return `expected ${refusal.expected}, got nothing.`;
+    case 'unknown-field':
+      return `${quoted(refusal.got)} is not known here.${question(refusal) || known(refusal.choices)}`;
+    case 'too-big':
+      return `expected at most ${refusal.max} ${refusal.unit}, got ${refusal.got}.`;
+    case 'unreadable':
+      return `expected ${refusal.expected}, got ${quoted(refusal.got)}.`;
+    case 'wrong-check':
+      return (
+        `${quoted(refusal.got)} has a wrong, missing or extra character, or two swapped. ` +
+        'Compare it with the code on the sheet.'
+      );
+    case 'unknown-version':
+      return (
+        `made by version ${refusal.got}; this program reads ${versions(refusal.known)}. ` +
+        'Get a newer Samewise to read it.'
+      );
+    case 'does-not-fit':
+      return `expected at most ${refusal.max} ${refusal.unit}, got ${refusal.got}. ${sentence(refusal.advice)}`;
+    case 'not-proven':
+      return `not proven: ${refusal.reason}. Nothing was written.`;
+    case 'unwritable':
+      return `cannot be written: ${refusal.reason}.`;
+  }
+}
+
+function rangeFact(refusal: Extract<Refusal, { readonly code: 'out-of-range' }>): string {
+  const { got, min, max } = refusal;
+  const range = min === max ? `${min}` : `${min} to ${max}`;
+  const nearest = typeof got === 'number' ? ` Use ${got < min ? min : max}.` : '';
+  return `expected ${range}, got ${quoted(got)}${because(refusal)}.${nearest}`;
+}
+
+function because({ because: reason }: { readonly because?: string }): string {
+  return reason === undefined ? '' : ` (${reason})`;
+}
+
+/** The nearest choice as a question, with a space before it; empty where none is near. */
+function question(refusal: {
+  readonly got: Got;
+  readonly choices: readonly string[];
+  readonly nearest?: string;
+}): string {
+  const nearest = refusal.nearest ?? nearestOf(String(refusal.got), refusal.choices);
+  return nearest === undefined ? '' : ` Did you mean ${nearest}?`;
+}
+
+function known(choices: readonly string[]): string {
+  return choices.length === 0 ? ' Take it out.' : ` Known are ${choices.join(', ')}.`;
+}
+
+function listed(choices: readonly string[]): string {
+  return choices.length === 1 ? `${choices[0]}` : `one of ${choices.join(', ')}`;
+}
+
+function versions(known: readonly number[]): string {
+  return `${known.length === 1 ? 'version' : 'versions'} ${known.join(', ')}`;
+}
+
+function sentence(advice: string): string {
+  return `${advice.charAt(0).toUpperCase()}${advice.slice(1)}${/[.!?]$/.test(advice) ? '' : '.'}`;
+}
+
+/** Text in quotation marks; numbers and kinds of things as they are. */
+function quoted(got: Got): string {
+  const isKind =
+    typeof got === 'string' && /^(nothing|an? (list|object)\b.*|number \d+)$/.test(got);
+  return typeof got === 'string' && !isKind ? `"${got}"` : String(got);
+}

@@ -1,0 +1,76 @@
+// English words of the command line.
+import type { ShellWords } from './shell-words.ts';
+
+function counted(count: number, one: string): string {
+  return `${count} ${count === 1 ? one : `${one}s`}`;
+}
+
+export const ENGLISH: ShellWords = {
+  about:
+    'Makes visual discrimination sheets for children of three to five: proven, ready to print.',
+  commands: {
+    pack: 'make a pack: sheets, answers and a page for the adult',
+    check: 'prove every task of a pack file again from what is printed',
+    again: 'make a sheet again from the code at its foot',
+    activities: 'list the activities with their parameters and steps',
+    schema: 'print the JSON Schema of the pack file and of the recipe',
+  },
+  options: {
+    activity: 'kind of task, such as in-every-box',
+    step: 'rung of the ladder, 1 upward (default: 1)',
+    age: 'instead of a step: 3, 4 or 5; the first step that is a guess for it',
+    tasks: "tasks a sheet (default: the step's own, as many as fit)",
+    sheets: 'number of sheets (default: 1)',
+    seed: 'whole number; the same seed makes the same pack (default: a new one)',
+    paper: 'A4 or Letter (default: A4)',
+    orientation: 'portrait or landscape (default: portrait)',
+    print: 'colour or grey (default: colour)',
+    set: 'a parameter of the activity, such as boxes=4; may be repeated',
+    recipe: 'a recipe in JSON, to mix activities in one pack',
+    out: 'the PDF to write; - for standard output',
+    json: 'the pack file to write',
+    svg: 'a folder for one SVG a page',
+    noAnswers: 'leave the answer pages out',
+    noAdultPage: "leave the adult's page out",
+    asJson: 'as JSON',
+  },
+  arguments: {
+    file: 'the pack file; - for standard input',
+    code: 'the code at the foot of a sheet, with or without hyphens',
+    activity: 'one activity alone',
+    schema: 'one schema alone: pack or recipe',
+  },
+  examples: `
+Examples:
+  samewise pack --activity in-every-box --step 3 --sheets 10 --out pack.pdf
+  samewise pack --activity by-key --age 4 --set entries=3 --paper Letter
+  samewise pack --recipe recipe.json --out pack.pdf --json pack.json
+  samewise check pack.json
+`,
+  seedChosen: (seed) => `seed ${seed}; the same pack again with --seed ${seed}`,
+  proving: (done, all) => `proving sheet ${done} of ${all}`,
+  drawing: (done, all) => `drawing sheet ${done} of ${all}`,
+  checking: (done, all) => `checking sheet ${done} of ${all}`,
+  packMade: (sheets, tasks) => `${counted(sheets, 'sheet')}, ${counted(tasks, 'task')}, all proven`,
+  written: (path) => `wrote ${path}`,
+  allProven: (sheets, tasks) =>
+    `${counted(tasks, 'task')} on ${counted(sheets, 'sheet')}: every answer is certain.`,
+  someNotProven: (faults, tasks) => `${faults} of ${counted(tasks, 'task')} not certain.`,
+  fault: (at, activity, code, reason, detail) =>
+    `${at} (${activity}, ${code}) is ${reason}: ${detail}`,
+  notes: {
+    'code-unreadable': (at, code) => `note: ${at}: no sheet can be made from the code "${code}"`,
+    'code-makes-other-tasks': (at, code) => `note: ${at}: the code ${code} makes other tasks`,
+  },
+  list: {
+    contents: 'Contents',
+    responses: 'Responses',
+    parameters: 'Parameters',
+    steps: 'Steps',
+    above: 'as above',
+  },
+  range: (min, max) => `${min} to ${max}`,
+  yesNo: 'yes or no',
+  step: (age, tasks) => `age ${age}, ${counted(tasks, 'task')}`,
+  defect: (reason) => `this is a fault in Samewise; nothing was written. ${reason}`,
+};

@@ -1,0 +1,54 @@
+// What the command line has to say, whatever the language.
+export interface ShellWords {
+  readonly about: string;
+  readonly commands: Readonly<Record<'pack' | 'check' | 'again' | 'activities' | 'schema', string>>;
+  readonly options: Readonly<
+    Record<
+      | 'activity'
+      | 'step'
+      | 'age'
+      | 'tasks'
+      | 'sheets'
+      | 'seed'
+      | 'paper'
+      | 'orientation'
+      | 'print'
+      | 'set'
+      | 'recipe'
+      | 'out'
+      | 'json'
+      | 'svg'
+      | 'noAnswers'
+      | 'noAdultPage'
+      | 'asJson',
+      string
+    >
+  >;
+  readonly arguments: Readonly<Record<'file' | 'code' | 'activity' | 'schema', string>>;
+  readonly examples: string;
+  readonly seedChosen: (seed: number) => string;
+  readonly proving: (done: number, all: number) => string;
+  readonly drawing: (done: number, all: number) => string;
+  readonly checking: (done: number, all: number) => string;
+  readonly packMade: (sheets: number, tasks: number) => string;
+  readonly written: (path: string) => string;
+  readonly allProven: (sheets: number, tasks: number) => string;
+  readonly someNotProven: (faults: number, tasks: number) => string;
+  readonly fault: (
+    at: string,
+    activity: string,
+    code: string,
+    reason: string,
+    detail: string,
+  ) => string;
+  readonly notes: Readonly<
+    Record<'code-unreadable' | 'code-makes-other-tasks', (at: string, code: string) => string>
+  >;
+  readonly list: Readonly<
+    Record<'contents' | 'responses' | 'parameters' | 'steps' | 'above', string>
+  >;
+  readonly range: (min: number, max: number) => string;
+  readonly yesNo: string;
+  readonly step: (age: number, tasks: number) => string;
+  readonly defect: (reason: string) => string;
+}
