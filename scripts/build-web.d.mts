@@ -1,0 +1,3 @@
+// Types of build-web.mjs, for the tests.
+export const WEB_FOLDER: string;
+export function buildWeb(): boolean;

@@ -1,0 +1,9 @@
+// Types of serve.mjs, for the tests.
+export interface Served {
+  readonly address: string;
+  readonly close: () => Promise<void>;
+}
+export function serveWeb(what: {
+  readonly folder: string;
+  readonly port?: number;
+}): Promise<Served>;

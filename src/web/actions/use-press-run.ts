@@ -1,0 +1,68 @@
+// The state of one run of the press, from its start to what came of it.
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { startPress } from '../making/press.ts';
+import type { PressNews, PressOrder } from '../making/protocol.ts';
+import type { Entries } from '../recipe/entries.ts';
+import { words } from '../words.ts';
+import { pdfName } from './file-name.ts';
+import { printPages } from './print-pages.ts';
+import { saveFile } from './save-file.ts';
+
+export interface PressRun {
+  /** Absent: nothing runs. `share` goes from 0 to 1. */
+  readonly progress?: { readonly words: string; readonly share: number };
+  /** What came of the last run, in words. */
+  readonly outcome: string;
+}
+
+/** Making and proving takes about as long as writing; each is half of the way. */
+const MAKING_SHARE = 0.5;
+
+const AT_REST: PressRun = { outcome: '' };
+
+export function usePressRun() {
+  const [run, setRun] = useState<PressRun>(AT_REST);
+  const callOff = useRef<() => void>(undefined);
+  useEffect(() => () => callOff.current?.(), []);
+  const start = useCallback((entries: Entries, as: PressOrder['as']) => {
+    callOff.current?.();
+    setRun({ progress: { words: words.starting, share: 0 }, outcome: '' });
+    callOff.current = startPress({ entries, as }, (news) => setRun(afterNews(news, entries)));
+  }, []);
+  const cancel = useCallback(() => {
+    callOff.current?.();
+    setRun({ outcome: words.cancelled });
+  }, []);
+  return { run, start, cancel };
+}
+
+function afterNews(news: PressNews, entries: Entries): PressRun {
+  switch (news.kind) {
+    case 'making':
+      return {
+        progress: {
+          words: words.making(news.done, news.total),
+          share: (MAKING_SHARE * news.done) / news.total,
+        },
+        outcome: '',
+      };
+    case 'writing':
+      return {
+        progress: {
+          words: words.pressing(news.done),
+          share: MAKING_SHARE + ((1 - MAKING_SHARE) * news.done) / news.total,
+        },
+        outcome: '',
+      };
+    case 'pdf':
+      saveFile(pdfName(entries), 'application/pdf', news.bytes);
+      return { outcome: words.saved(pdfName(entries)) };
+    case 'pages':
+      void printPages(news.pages);
+      return AT_REST;
+    case 'refused':
+      return { outcome: news.objections.map(({ sentence }) => sentence).join(' ') };
+    case 'broken':
+      return { outcome: words.defect(news.detail) };
+  }
+}

@@ -1,0 +1,59 @@
+// Beside the page: the recipe to edit, and what can be done with it.
+import type { Values } from '../activities/index.ts';
+import { CopyCode } from './actions/copy-code.tsx';
+import { Notches } from './actions/notches.tsx';
+import { OpenByCode } from './actions/open-by-code.tsx';
+import { PressButtons } from './actions/press-buttons.tsx';
+import type { Maker } from './making/maker.ts';
+import type { ActivityCard, Catalogue, Objection, Shown } from './making/protocol.ts';
+import type { Entries } from './recipe/entries.ts';
+import { MoreChoices } from './sentence/more-choices.tsx';
+import { objectionTo } from './sentence/objections.ts';
+import { Sentence } from './sentence/sentence.tsx';
+import { Unplaced } from './sentence/unplaced.tsx';
+
+export interface DeskProps {
+  readonly maker: Maker;
+  readonly catalogue: Catalogue;
+  readonly entries: Entries;
+  readonly shown: Shown | undefined;
+  readonly objections: readonly Objection[];
+  readonly edit: (entries: Entries) => void;
+  readonly turn: (entries: Entries) => void;
+}
+
+export function Desk({ maker, catalogue, entries, shown, objections, edit, turn }: DeskProps) {
+  const [first] = catalogue.activities;
+  const card = catalogue.activities.find(({ id }) => id === entries.activity) ?? first;
+  if (card === undefined) return null;
+  const isRefused = objections.length > 0;
+  const controls = {
+    catalogue,
+    card,
+    entries,
+    inForce: valuesInForce(card, entries, isRefused ? undefined : shown),
+    objectionTo: (control: string) => objectionTo(objections, control),
+    edit,
+  };
+  return (
+    <>
+      <div>
+        <Sentence {...controls} />
+        <Unplaced objections={objections} card={card} />
+      </div>
+      <MoreChoices {...controls} />
+      <PressButtons entries={entries} isReady={shown !== undefined && !isRefused} />
+      <Notches entries={entries} steps={card.steps.length} turn={turn} />
+      <div className="codes">
+        <CopyCode code={shown?.code ?? ''} />
+        <OpenByCode maker={maker} onOpen={turn} />
+      </div>
+    </>
+  );
+}
+
+/** The values of the page on the table if it is of the same step, else what the step asks for. */
+function valuesInForce(card: ActivityCard, { step }: Entries, shown: Shown | undefined): Values {
+  const isSame = shown?.activity === card.id && shown.step === step;
+  return (isSame ? shown.values : card.steps[step - 1]?.values) ?? {};
+}

@@ -1,0 +1,15 @@
+// Starts the app in the page.
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './app.tsx';
+import './look/index.css';
+import { startMaker } from './making/maker.ts';
+
+const place = document.getElementById('app');
+if (!place) throw new Error('index.html › #app: expected an element to put the app in');
+
+createRoot(place).render(
+  <StrictMode>
+    <App maker={startMaker()} />
+  </StrictMode>,
+);

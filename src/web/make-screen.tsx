@@ -1,0 +1,53 @@
+// The screen on which sheets are made: the page on its table, and the recipe beside it.
+import { useState } from 'react';
+import { Desk } from './desk.tsx';
+import type { Maker } from './making/maker.ts';
+import type { View } from './making/protocol.ts';
+import { useCatalogue, useShown } from './making/use-shown.ts';
+import type { Entries } from './recipe/entries.ts';
+import { useRecipe } from './recipe/use-recipe.ts';
+import { PageBar } from './table/page-bar.tsx';
+import { Paper } from './table/paper.tsx';
+import { Proof } from './table/proof.tsx';
+import { words } from './words.ts';
+
+export function MakeScreen({ maker }: { readonly maker: Maker }) {
+  const { entries, edit, turn } = useRecipe();
+  const [view, setView] = useState<View>('sheet');
+  const [sheet, setSheet] = useState(1);
+  const catalogue = useCatalogue(maker);
+  const { shown, objections, isMaking } = useShown(maker, entries, view, sheet);
+  const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
+  const turnToFirst = (next: Entries) => {
+    setSheet(1);
+    turn(next);
+  };
+  return (
+    <main className="make">
+      <section className="table" aria-label={words.table}>
+        <PageBar
+          view={view}
+          sheet={shown?.sheet ?? 1}
+          sheets={shown?.sheets ?? 1}
+          onView={setView}
+          onSheet={setSheet}
+        />
+        <Paper shown={shown} isMaking={isMaking} />
+        <Proof shown={shown} card={card} view={view} isRefused={objections.length > 0} />
+      </section>
+      <section className="desk" aria-label={words.desk}>
+        {catalogue === undefined ? null : (
+          <Desk
+            maker={maker}
+            catalogue={catalogue}
+            entries={entries}
+            shown={shown}
+            objections={objections}
+            edit={edit}
+            turn={turnToFirst}
+          />
+        )}
+      </section>
+    </main>
+  );
+}

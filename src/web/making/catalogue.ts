@@ -1,0 +1,31 @@
+// What the controls must know, gathered from the registry: activities with their words, papers, prints.
+import { ACTIVITY_IDS, type ActivityId, activityOf } from '../../activities/index.ts';
+import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../../page/index.ts';
+import type { ActivityCard, Catalogue } from './protocol.ts';
+
+export function gatherCatalogue(): Catalogue {
+  return {
+    activities: ACTIVITY_IDS.map(cardOf),
+    papers: PAPER_NAMES,
+    orientations: ORIENTATIONS,
+    prints: PRINT_CHOICES,
+  };
+}
+
+function cardOf(id: ActivityId): ActivityCard {
+  const { parameters, ladder, words } = activityOf(id);
+  const { en } = words;
+  return {
+    id,
+    name: en.name,
+    about: en.about,
+    parameters: Object.entries(parameters).map(([name, spec]) => ({
+      name,
+      spec,
+      label: en.parameters[name]?.label ?? name,
+      help: en.parameters[name]?.help ?? '',
+      choices: en.parameters[name]?.choices ?? {},
+    })),
+    steps: ladder.map((step, index) => ({ ...step, change: en.steps[index] ?? '' })),
+  };
+}

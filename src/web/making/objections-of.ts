@@ -1,0 +1,25 @@
+// Turns refusals into what stands beside the controls: the place named as the control is labelled.
+import { activityOf, isActivityId } from '../../activities/index.ts';
+import type { Refusal } from '../../base/index.ts';
+import { sentenceOf } from '../../words/index.ts';
+import { SHELL_CONTROLS, words } from '../words.ts';
+import { lastName } from './last-name.ts';
+import type { Objection } from './protocol.ts';
+
+export function objectionsOf(refusals: readonly Refusal[], activity: string): readonly Objection[] {
+  return refusals.map((refusal) => {
+    const control = lastName(refusal.at);
+    const label = labelOf(control, activity);
+    return {
+      control,
+      sentence: sentenceOf(label === undefined ? refusal : { ...refusal, at: label }),
+    };
+  });
+}
+
+function labelOf(control: string, activity: string): string | undefined {
+  const shell = SHELL_CONTROLS.find((name) => name === control);
+  if (shell) return words.labels[shell];
+  const { en } = isActivityId(activity) ? activityOf(activity).words : { en: undefined };
+  return en?.parameters[control]?.label;
+}

@@ -1,0 +1,61 @@
+// From what was entered to proven sheets.
+import { accept, type Result } from '../../base/index.ts';
+import {
+  makePack,
+  makeSheet,
+  type OnProgress,
+  type Pack,
+  readRecipe,
+  type SeededRecipe,
+} from '../../sheets/index.ts';
+import type { Entries } from '../recipe/entries.ts';
+import { fitValues } from './fit-values.ts';
+
+/** The first `count` sheets of the pack that was asked for; all of them if `count` is left out. */
+export function packOf(
+  entries: Entries,
+  count: number = entries.sheets,
+  onProgress: OnProgress = () => {},
+): Result<Pack> {
+  const recipe = recipeOf(entries);
+  if (!recipe.ok) return recipe;
+  return entries.first === undefined
+    ? makePack(withSheets(recipe.value, count), onProgress)
+    : packFrom(recipe.value, entries.first, count, onProgress);
+}
+
+/** A pack that begins with the sheet of a known seed. */
+function packFrom(
+  recipe: SeededRecipe,
+  seed: number,
+  count: number,
+  onProgress: OnProgress,
+): Result<Pack> {
+  const { page, print, parts } = recipe;
+  const part = parts[0];
+  if (part === undefined) throw new Error('recipe › parts: expected one, got none');
+  const { sheets: _sheets, ...asked } = part;
+  const first = makeSheet({ ...asked, seed, page, print });
+  if (!first.ok) return first;
+  if (count === 1) return accept({ sheets: [first.value] });
+  const others = makePack(withSheets(recipe, count - 1), (made) => onProgress(made + 1, count));
+  return others.ok ? accept({ sheets: [first.value, ...others.value.sheets] }) : others;
+}
+
+function recipeOf(entries: Entries): Result<SeededRecipe> {
+  const { activity, step, tasks, sheets, seed, paper, orientation, print } = entries;
+  const values = fitValues(entries).changes;
+  const recipe = readRecipe({
+    format: 'samewise.recipe',
+    version: 1,
+    seed,
+    page: { paper, orientation },
+    print,
+    parts: [{ activity, step, values, sheets, ...(tasks === undefined ? {} : { tasks }) }],
+  });
+  return recipe.ok ? accept({ ...recipe.value, seed }) : recipe;
+}
+
+function withSheets(recipe: SeededRecipe, sheets: number): SeededRecipe {
+  return { ...recipe, parts: recipe.parts.map((part) => ({ ...part, sheets })) };
+}

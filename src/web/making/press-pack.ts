@@ -1,0 +1,63 @@
+// Makes a whole pack and presses it: as one PDF, or as drawn pages for the browser's own printing.
+import type { Page, Pages } from '../../page/index.ts';
+import { svgOf, writePdf } from '../../press/index.ts';
+import { packPages } from '../../sheets/index.ts';
+import { objectionsOf } from './objections-of.ts';
+import { packOf } from './pack-of.ts';
+import type { PressNews, PressOrder } from './protocol.ts';
+
+/** A sheet and its share of an answer page; near enough for a progress bar. */
+const PAGES_A_SHEET = 1.25;
+
+type Tell = (news: PressNews) => void;
+type Fonts = Parameters<typeof writePdf>[1];
+
+/** Tells how far it is, and at the end what came of it. */
+export async function pressPack(
+  { entries, as }: PressOrder,
+  loadFonts: () => Promise<Fonts>,
+  tell: Tell,
+): Promise<void> {
+  const pack = packOf(entries, entries.sheets, (done, total) =>
+    tell({ kind: 'making', done, total }),
+  );
+  if (!pack.ok) {
+    tell({ kind: 'refused', objections: objectionsOf(pack.refusals, entries.activity) });
+    return;
+  }
+  const pages = packPages(pack.value);
+  const expected = Math.ceil(pack.value.sheets.length * PAGES_A_SHEET) + 1;
+  const counted = { ...pages, pages: told(pages.pages, expected, tell) };
+  if (as === 'pages') tell({ kind: 'pages', pages: drawn(counted) });
+  else tell({ kind: 'pdf', bytes: await pdfOf(counted, await loadFonts()) });
+}
+
+/** The same pages, each told of as it is taken; they are made one by one, so their number is expected only. */
+function* told(pages: Iterable<Page>, expected: number, tell: Tell): Iterable<Page> {
+  let done = 0;
+  for (const page of pages) {
+    done += 1;
+    tell({ kind: 'writing', done, total: Math.max(done, expected) });
+    yield page;
+  }
+}
+
+function drawn({ pages }: Pages) {
+  return Array.from(pages, (page, index) => ({
+    svg: svgOf(page, { idPrefix: `printed-${index + 1}` }),
+    widthMm: page.widthMm,
+    heightMm: page.heightMm,
+  }));
+}
+
+async function pdfOf(pages: Pages, fonts: Fonts): Promise<Uint8Array<ArrayBuffer>> {
+  const chunks: Uint8Array[] = [];
+  await writePdf(pages, fonts, (chunk) => chunks.push(chunk));
+  const bytes = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    bytes.set(chunk, at);
+    at += chunk.length;
+  }
+  return bytes;
+}

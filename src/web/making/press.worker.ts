@@ -1,0 +1,26 @@
+// The worker that makes a whole pack and writes it as a PDF, or draws its pages for the browser to print.
+import boldUrl from '../../../assets/fonts/Andika-Bold.ttf?url';
+import regularUrl from '../../../assets/fonts/Andika-Regular.ttf?url';
+import { pressPack } from './press-pack.ts';
+import type { PressNews, PressOrder } from './protocol.ts';
+
+self.addEventListener('message', async (event: MessageEvent<PressOrder>) => {
+  const tell = (news: PressNews) =>
+    self.postMessage(news, news.kind === 'pdf' ? { transfer: [news.bytes.buffer] } : {});
+  try {
+    await pressPack(event.data, loadFonts, tell);
+  } catch (defect) {
+    tell({ kind: 'broken', detail: defect instanceof Error ? defect.message : String(defect) });
+  }
+});
+
+async function loadFonts() {
+  const [regular, bold] = await Promise.all([load(regularUrl), load(boldUrl)]);
+  return { regular, bold };
+}
+
+async function load(address: string): Promise<Uint8Array> {
+  const response = await fetch(address);
+  if (!response.ok) throw new Error(`the font did not load (${response.status})`);
+  return new Uint8Array(await response.arrayBuffer());
+}

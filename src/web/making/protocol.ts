@@ -1,0 +1,107 @@
+// What the app and its workers say to each other: plain data, so that it can cross between threads.
+import type { AgeHint, Parameter, Values } from '../../activities/index.ts';
+import type { Entries } from '../recipe/entries.ts';
+
+/** A parameter of an activity with its words. */
+export interface ParameterCard {
+  readonly name: string;
+  readonly spec: Parameter;
+  readonly label: string;
+  readonly help: string;
+  readonly choices: Readonly<Record<string, string>>;
+}
+
+export interface StepCard {
+  readonly values: Values;
+  readonly age: AgeHint;
+  readonly tasks: number;
+  /** What changed against the step below, in words. */
+  readonly change: string;
+}
+
+/** All that the controls must know of an activity. */
+export interface ActivityCard {
+  readonly id: string;
+  readonly name: string;
+  readonly about: string;
+  readonly parameters: readonly ParameterCard[];
+  readonly steps: readonly StepCard[];
+}
+
+export interface Catalogue {
+  readonly activities: readonly ActivityCard[];
+  readonly papers: readonly string[];
+  readonly orientations: readonly string[];
+  readonly prints: readonly string[];
+}
+
+/** Why something cannot be made: the control it is about, where there is one, and the sentence. */
+export interface Objection {
+  readonly control: string;
+  readonly sentence: string;
+}
+
+export const VIEWS = ['sheet', 'answers', 'adult'] as const;
+export type View = (typeof VIEWS)[number];
+
+/** A page as it is to be shown. */
+export interface Shown {
+  readonly svg: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly title: string;
+  /** Which sheet of the pack, 1 upward. */
+  readonly sheet: number;
+  readonly sheets: number;
+  readonly tasks: number;
+  readonly code: string;
+  readonly activity: string;
+  readonly step: number;
+  readonly values: Values;
+  /** Names of parameters that gave way to what the person set. */
+  readonly gaveWay: readonly string[];
+  /** Each answer in words. */
+  readonly answers: readonly string[];
+  /** Pairs of colours on the sheet that look alike to some children. */
+  readonly alike: readonly (readonly [string, string])[];
+}
+
+export type Reply<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly objections: readonly Objection[] };
+
+/** Questions to the maker, each with its reply. */
+export interface MakerTalk {
+  readonly catalogue: { readonly ask: object; readonly reply: Reply<Catalogue> };
+  readonly show: {
+    readonly ask: { readonly entries: Entries; readonly view: View; readonly sheet: number };
+    readonly reply: Reply<Shown>;
+  };
+  readonly open: { readonly ask: { readonly code: string }; readonly reply: Reply<Entries> };
+}
+export type Asked = keyof MakerTalk;
+export type Question = {
+  [K in Asked]: { readonly kind: K; readonly id: number } & MakerTalk[K]['ask'];
+}[Asked];
+export type Answer = { readonly id: number; readonly reply: MakerTalk[Asked]['reply'] };
+
+/** A page for the browser's own printing. */
+export interface PrintPage {
+  readonly svg: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+export interface PressOrder {
+  readonly entries: Entries;
+  readonly as: 'pdf' | 'pages';
+}
+
+/** What the press says while it works, and at the end. */
+export type PressNews =
+  | { readonly kind: 'making'; readonly done: number; readonly total: number }
+  | { readonly kind: 'writing'; readonly done: number; readonly total: number }
+  | { readonly kind: 'pdf'; readonly bytes: Uint8Array<ArrayBuffer> }
+  | { readonly kind: 'pages'; readonly pages: readonly PrintPage[] }
+  | { readonly kind: 'refused'; readonly objections: readonly Objection[] }
+  | { readonly kind: 'broken'; readonly detail: string };

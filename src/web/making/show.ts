@@ -1,0 +1,88 @@
+// Makes the sheet that is to lie on the table, with what its proof line says.
+import { activityOf, type Task } from '../../activities/index.ts';
+import { accept, type Result } from '../../base/index.ts';
+import type { Page } from '../../page/index.ts';
+import { COLOUR_NAMES, type ColourName, mergingPairs } from '../../palette/index.ts';
+import { svgOf } from '../../press/index.ts';
+import { adultPages, answerPages, type Pack, type Sheet, sheetPage } from '../../sheets/index.ts';
+import type { Entries } from '../recipe/entries.ts';
+import { fitValues } from './fit-values.ts';
+import { packOf } from './pack-of.ts';
+import type { Shown, View } from './protocol.ts';
+
+/** At least as many as the sheets that follow on one answer page, so that it looks as it will print. */
+const ANSWERED_TOGETHER = 8;
+
+/** The page for a view of sheet number `wanted` (1 upward; the last one if there are fewer). */
+export function show(entries: Entries, view: View, wanted: number): Result<Shown> {
+  const number = Math.max(1, Math.min(wanted, entries.sheets));
+  const made = sheetsFor(entries, Math.min(entries.sheets, sheetsOnView(view, number, entries)));
+  if (!made.ok) return made;
+  const pack = made.value;
+  const sheet = pack.sheets[number - 1];
+  if (sheet === undefined) throw new Error(`pack: expected a sheet ${number}, got none`);
+  const page = pageFor(view, pack, sheet);
+  const { spec, tasks, code } = sheet;
+  const { widthMm, heightMm, title } = page;
+  const activity = activityOf(spec.activity);
+  return accept({
+    svg: svgOf(page),
+    widthMm,
+    heightMm,
+    title,
+    sheet: number,
+    sheets: entries.sheets,
+    tasks: tasks.length,
+    code,
+    activity: spec.activity,
+    step: spec.step,
+    values: { ...activity.ladder[spec.step - 1]?.values, ...spec.values },
+    gaveWay: fitValues(entries).gaveWay,
+    answers: tasks.map(({ printed, answer }) => activity.words.en.answer(printed, answer)),
+    alike: alikeOn(sheet),
+  });
+}
+
+/** The last pack made: paging through it must not make it again. */
+let kept: { readonly key: string; readonly pack: Pack } | undefined;
+
+function sheetsFor(entries: Entries, count: number): Result<Pack> {
+  const key = JSON.stringify(entries);
+  if (kept?.key === key && kept.pack.sheets.length >= count) return accept(kept.pack);
+  const made = packOf(entries, count);
+  if (made.ok) kept = { key, pack: made.value };
+  return made;
+}
+
+/** How many of the first sheets a view needs. */
+function sheetsOnView(view: View, number: number, { sheets }: Entries): number {
+  if (view === 'sheet') return number;
+  return view === 'answers' ? number + ANSWERED_TOGETHER : sheets;
+}
+
+function pageFor(view: View, pack: Pack, sheet: Sheet): Page {
+  if (view === 'sheet') return sheetPage(sheet);
+  const pages = view === 'adult' ? adultPages(pack) : answerPages(pack.sheets);
+  const page = [...pages].find((each) => view === 'adult' || isPrintedOn(each, sheet.code));
+  if (page === undefined) throw new Error(`${view}: expected a page, got none`);
+  return page;
+}
+
+function isPrintedOn({ nodes }: Page, code: string): boolean {
+  return JSON.stringify(nodes).includes(`"${code}"`);
+}
+
+/** Pairs in one task that full red-green deficiency merges. In grey print marks tell the colours apart. */
+function alikeOn({ spec, tasks }: Sheet): readonly (readonly [ColourName, ColourName])[] {
+  if (spec.print === 'grey') return [];
+  const pairs = tasks
+    .flatMap((task) => mergingPairs(coloursOf(task)))
+    .filter(({ sight }) => sight !== 'tritan');
+  return [...new Map(pairs.map(({ a, b }) => [`${a} ${b}`, [a, b] as const])).values()];
+}
+
+/** The colours of all figures that are printed, found by the one field that every figure has them in. */
+function coloursOf({ printed }: Task): readonly ColourName[] {
+  const written = JSON.stringify(printed);
+  return COLOUR_NAMES.filter((name) => written.includes(`"colour":"${name}"`));
+}

@@ -1,0 +1,47 @@
+// The page for the present recipe: the last one that could be made stays while another is refused or on its way.
+import { useEffect, useRef, useState } from 'react';
+import type { Entries } from '../recipe/entries.ts';
+import type { Maker } from './maker.ts';
+import type { Catalogue, Objection, Reply, Shown, View } from './protocol.ts';
+
+export interface ShownState {
+  readonly shown?: Shown;
+  readonly objections: readonly Objection[];
+  /** Whether the page for the present recipe is still on its way. */
+  readonly isMaking: boolean;
+}
+
+export function useShown(maker: Maker, entries: Entries, view: View, sheet: number): ShownState {
+  const [state, setState] = useState<ShownState>({ objections: [], isMaking: true });
+  const before = useRef<Promise<void>>(Promise.resolve());
+  useEffect(() => {
+    let isWanted = true;
+    setState((last) => ({ ...last, isMaking: true }));
+    // One at a time: what was asked for and changed again meanwhile is never made.
+    before.current = before.current.then(async () => {
+      if (!isWanted) return;
+      const reply = await maker.ask('show', { entries, view, sheet });
+      if (isWanted) setState((last) => afterReply(last, reply));
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [maker, entries, view, sheet]);
+  return state;
+}
+
+function afterReply(last: ShownState, reply: Reply<Shown>): ShownState {
+  return reply.ok
+    ? { shown: reply.value, objections: [], isMaking: false }
+    : { ...last, objections: reply.objections, isMaking: false };
+}
+
+export function useCatalogue(maker: Maker): Catalogue | undefined {
+  const [catalogue, setCatalogue] = useState<Catalogue>();
+  useEffect(() => {
+    maker.ask('catalogue', {}).then((reply) => {
+      if (reply.ok) setCatalogue(reply.value);
+    });
+  }, [maker]);
+  return catalogue;
+}

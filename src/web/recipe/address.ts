@@ -1,0 +1,46 @@
+// The recipe as the part of the address after '#', readable, so that a reload or a bookmark keeps it.
+import type { Value } from '../../activities/index.ts';
+import { type Entries, FIRST_ENTRIES } from './entries.ts';
+
+/** Parameters of the activity stand behind this, so that their names are free. */
+const OF_THE_ACTIVITY = 'with.';
+
+/** `activity=by-key&step=3&…&with.items=8`. */
+export function writeAddress(entries: Entries): string {
+  const { changes, ...plain } = entries;
+  const query = new URLSearchParams();
+  for (const [name, value] of Object.entries(plain)) query.set(name, String(value));
+  for (const [name, value] of Object.entries(changes))
+    query.set(OF_THE_ACTIVITY + name, String(value));
+  return query.toString();
+}
+
+/** The entries of an address; what it leaves out is as on a first visit, with the given seed. */
+export function readAddress(hash: string, seed: number): Entries {
+  const query = new URLSearchParams(hash.replace(/^#/, ''));
+  const whole = (name: string, otherwise: number) =>
+    query.has(name) ? Number(query.get(name)) : otherwise;
+  const word = (name: 'activity' | 'paper' | 'orientation' | 'print') =>
+    query.get(name) ?? FIRST_ENTRIES[name];
+  return {
+    activity: word('activity'),
+    step: whole('step', FIRST_ENTRIES.step),
+    changes: Object.fromEntries(
+      [...query]
+        .filter(([name]) => name.startsWith(OF_THE_ACTIVITY))
+        .map(([name, value]) => [name.slice(OF_THE_ACTIVITY.length), readValue(value)]),
+    ),
+    ...(query.has('tasks') ? { tasks: whole('tasks', 0) } : {}),
+    sheets: whole('sheets', FIRST_ENTRIES.sheets),
+    seed: whole('seed', seed),
+    ...(query.has('first') ? { first: whole('first', 0) } : {}),
+    paper: word('paper'),
+    orientation: word('orientation'),
+    print: word('print'),
+  };
+}
+
+function readValue(written: string): Value {
+  if (written === 'true' || written === 'false') return written === 'true';
+  return /^-?\d+(\.\d+)?$/.test(written) ? Number(written) : written;
+}

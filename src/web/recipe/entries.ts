@@ -1,0 +1,59 @@
+// What the person has entered so far, sense or not; the core alone judges it.
+import type { Value } from '../../activities/index.ts';
+
+export interface Entries {
+  readonly activity: string;
+  readonly step: number;
+  /** Parameters that the person set, against what the step asks for. */
+  readonly changes: Readonly<Record<string, Value>>;
+  /** Absent: as many as the step advises. */
+  readonly tasks?: number;
+  readonly sheets: number;
+  readonly seed: number;
+  /** Seed of the first sheet itself, where it was opened by its code; the others come from `seed`. */
+  readonly first?: number;
+  readonly paper: string;
+  readonly orientation: string;
+  readonly print: string;
+}
+
+/** What a first visit shows, apart from the seed. */
+export const FIRST_ENTRIES: Omit<Entries, 'seed'> = {
+  activity: 'in-every-box',
+  step: 1,
+  changes: {},
+  sheets: 10,
+  paper: 'A4',
+  orientation: 'portrait',
+  print: 'colour',
+};
+
+/** Parameters that are the adult's choice at any step, so that they stay when the step changes. */
+const KEPT_AT_ANY_STEP: readonly string[] = ['content', 'response'];
+
+/** Another step: it decides all that is not the adult's lasting choice. */
+export function atStep(entries: Entries, step: number): Entries {
+  const kept = Object.entries(entries.changes).filter(([name]) => KEPT_AT_ANY_STEP.includes(name));
+  return { ...withoutTasks(entries), step, changes: Object.fromEntries(kept) };
+}
+
+/** Another activity, begun at a step of its own. */
+export function atActivity(entries: Entries, activity: string, step: number): Entries {
+  return { ...withoutTasks(entries), activity, step, changes: {} };
+}
+
+/** One parameter set by the person, even where it is what the step asks for. */
+export function withChange(entries: Entries, name: string, value: Value): Entries {
+  return { ...entries, changes: { ...entries.changes, [name]: value } };
+}
+
+/** The same recipe with other sheets. */
+export function withSeed(entries: Entries, seed: number): Entries {
+  const { first: _first, ...others } = entries;
+  return { ...others, seed };
+}
+
+function withoutTasks(entries: Entries): Entries {
+  const { tasks: _tasks, ...others } = entries;
+  return others;
+}

@@ -1,0 +1,54 @@
+// What else the activity can be asked for, folded away until wanted: one short sentence each.
+import { useId } from 'react';
+import { Button } from 'react-aria-components/Button';
+import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
+import { Heading } from 'react-aria-components/Heading';
+import type { ParameterCard } from '../making/protocol.ts';
+import { SENTENCE_PARAMETERS, words } from '../words.ts';
+import { parameterControl } from './parameter-controls.tsx';
+import type { ControlsProps } from './shell-controls.tsx';
+
+export function MoreChoices(props: ControlsProps) {
+  const { card, entries, edit } = props;
+  const further = card.parameters.filter(({ name }) => !IN_THE_SENTENCE.includes(name));
+  const isOwn = Object.keys(entries.changes).length > 0;
+  return (
+    <Disclosure className="more">
+      <Heading level={2} className="more-heading">
+        <Button slot="trigger" className="quiet fold">
+          {words.more}
+        </Button>
+      </Heading>
+      <DisclosurePanel>
+        <ul className="further">
+          {further.map((parameter) => (
+            <Further key={parameter.name} parameter={parameter} props={props} />
+          ))}
+        </ul>
+        <Button
+          className="quiet"
+          isDisabled={!isOwn}
+          onPress={() => edit({ ...entries, changes: {} })}
+        >
+          {words.ownChoices}
+        </Button>
+      </DisclosurePanel>
+    </Disclosure>
+  );
+}
+
+const IN_THE_SENTENCE: readonly string[] = SENTENCE_PARAMETERS;
+
+function Further({ parameter, props }: { parameter: ParameterCard; props: ControlsProps }) {
+  const help = useId();
+  return (
+    <li aria-describedby={help}>
+      <div className="asked">
+        <span>{parameter.label}</span> {parameterControl(props, parameter)}
+      </div>
+      <p id={help} className="help">
+        {parameter.help}
+      </p>
+    </li>
+  );
+}

@@ -1,0 +1,37 @@
+// The page itself, at true proportions, on the table.
+import type { CSSProperties } from 'react';
+import type { Shown } from '../making/protocol.ts';
+import { words } from '../words.ts';
+
+/** Until the first page is there, a blank one of ISO 216 A4 keeps its place. */
+const BLANK = { widthMm: 210, heightMm: 297 };
+
+export interface PaperProps {
+  readonly shown: Shown | undefined;
+  readonly isMaking: boolean;
+}
+
+export function Paper({ shown, isMaking }: PaperProps) {
+  const { widthMm, heightMm } = shown ?? BLANK;
+  const size = { '--width-mm': widthMm, '--height-mm': heightMm } as CSSProperties;
+  return (
+    <figure
+      className="paper"
+      style={size}
+      data-pile={(shown?.sheets ?? 1) > 1 ? 'yes' : 'no'}
+      aria-busy={isMaking}
+    >
+      {shown === undefined ? (
+        <p className="blank-page">{words.blankPage}</p>
+      ) : (
+        <div
+          key={`${shown.code} ${shown.title}`}
+          className="sheet"
+          // biome-ignore lint/security/noDangerouslySetInnerHtml: drawn by this program's own press
+          dangerouslySetInnerHTML={{ __html: shown.svg }}
+        />
+      )}
+      <figcaption className="unseen">{shown?.title}</figcaption>
+    </figure>
+  );
+}

@@ -1,0 +1,142 @@
+// What the app itself says, in one catalogue: everything that is not an activity's own or a refusal.
+import type { AgeHint } from '../activities/index.ts';
+
+/** The names of the controls that every recipe has, whatever its activity. */
+export const SHELL_CONTROLS = [
+  'sheets',
+  'tasks',
+  'activity',
+  'age',
+  'step',
+  'paper',
+  'orientation',
+  'print',
+] as const;
+export type ShellControl = (typeof SHELL_CONTROLS)[number];
+
+/** The parameters that every activity has and that stand in the first sentence. */
+export const SENTENCE_PARAMETERS = ['content', 'response'] as const;
+export type SentenceParameter = (typeof SENTENCE_PARAMETERS)[number];
+
+/** A piece of the recipe's sentence: plain words, or the place of a control. */
+export type Piece = string | { readonly control: ShellControl | SentenceParameter };
+
+const NUMBERS = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+const inWords = (count: number): string => NUMBERS[count] ?? String(count);
+
+const SENTENCE: readonly Piece[] = [
+  'Make ',
+  { control: 'sheets' },
+  ' of ',
+  { control: 'tasks' },
+  ' of ',
+  { control: 'activity' },
+  ' with ',
+  { control: 'content' },
+  ', for a child of about ',
+  { control: 'age' },
+  ' who ',
+  { control: 'response' },
+  ', ',
+  { control: 'step' },
+  ', on ',
+  { control: 'paper' },
+  ' ',
+  { control: 'orientation' },
+  ', in ',
+  { control: 'print' },
+  '.',
+];
+
+export const words = {
+  appName: 'Samewise',
+  tagline: 'Sheets for telling same from different',
+  sentence: SENTENCE,
+  labels: {
+    sheets: 'Sheets',
+    tasks: 'Tasks on a sheet',
+    activity: 'Activity',
+    age: 'Age of the child',
+    step: 'Step',
+    paper: 'Paper',
+    orientation: 'How the paper lies',
+    print: 'Printed in',
+  } satisfies Record<ShellControl, string>,
+  nouns: {
+    sheets: (count: number) => (count === 1 ? 'sheet' : 'sheets'),
+    tasks: (count: number) => (count === 1 ? 'task' : 'tasks'),
+  },
+  orientations: { portrait: 'upright', landscape: 'sideways' } as Readonly<Record<string, string>>,
+  prints: { colour: 'colour', grey: 'grey' } as Readonly<Record<string, string>>,
+  printNotes: {
+    colour: 'for a colour printer',
+    grey: 'for a grey printer: each colour also carries a letter',
+  } as Readonly<Record<string, string>>,
+  yes: 'yes',
+  no: 'no',
+  age: (age: AgeHint) => inWords(age),
+  stepName: (step: number) => `step ${step}`,
+  stepNote: (change: string, age: AgeHint) => `${change} · about ${inWords(age)}`,
+  recipe: 'What to make',
+  desk: 'Recipe and what to do with it',
+  more: 'More choices',
+  less: (label: string) => `Less: ${label}`,
+  moreOf: (label: string) => `More: ${label}`,
+  ownChoices: 'Back to what the step itself asks for',
+  table: 'The page',
+  blankPage: 'The page is being made.',
+  views: { sheet: 'Sheet', answers: 'Answers', adult: 'Adult’s page' },
+  viewLabel: 'What to look at',
+  pageOf: (page: number, pages: number) => `sheet ${page} of ${pages}`,
+  wholePack: 'the whole pack',
+  previousSheet: 'Sheet before',
+  nextSheet: 'Next sheet',
+  proof: 'What was checked',
+  checked: (tasks: number) =>
+    tasks === 1
+      ? 'Checked: the task has exactly one answer.'
+      : `Checked: each of the ${inWords(tasks)} tasks has exactly one answer.`,
+  checkedHow: (tasks: number) =>
+    `${tasks === 1 ? 'It' : 'Each'} was solved again from what is printed alone, by a reader that shares nothing with its maker.`,
+  hard: (step: number, steps: number, age: AgeHint) =>
+    `Step ${step} of ${steps}, a first guess for about ${inWords(age)} years. The child decides.`,
+  against: (step: number, change: string) => `Against step ${step}: ${change}.`,
+  firstStep: 'It is where this activity begins.',
+  changedByYou: (labels: readonly string[]) => `Changed by you: ${labels.join(', ')}.`,
+  gaveWay: (labels: readonly string[]) => `Fitted to your choices: ${labels.join(', ')}.`,
+  alike: (pairs: readonly (readonly [string, string])[]) =>
+    `${capital(inSeries(pairs.map(([one, other]) => `${one} and ${other}`)))} look alike to some children with a colour-vision deficiency. If this child may be one of them, choose grey print, where each colour also carries a letter.`,
+  lastGood: 'The page shows the last recipe that could be made.',
+  another: 'Another like this',
+  easier: 'One notch easier',
+  harder: 'One notch harder',
+  getPdf: 'Get the PDF',
+  print: 'Print',
+  copyCode: 'Copy the code',
+  copied: 'Copied',
+  codeLabel: 'Code of this sheet',
+  cannotCopy: 'The browser does not let the app copy. Mark the code and copy it by hand.',
+  openByCode: 'Open by code',
+  codeField: 'Code printed on the sheet',
+  codeHelp: 'It stands at the foot of each sheet. Capitals and spaces do not matter.',
+  open: 'Open',
+  cancel: 'Cancel',
+  making: (done: number, total: number) => `Making and checking: ${done} of ${total}`,
+  pressing: (done: number) => `Writing page ${done}`,
+  starting: 'Starting …',
+  saved: (name: string) => `Saved as ${name}.`,
+  cancelled: 'Stopped. Nothing was saved.',
+  defect: (detail: string) =>
+    `Something in the program itself went wrong: ${detail}. Nothing you entered is lost. Try “Another like this”, and please report it together with the address of this page.`,
+  local: 'Everything is made on this machine; nothing leaves it.',
+} as const;
+
+/** `a; b; c`, for items that hold an "and" themselves. */
+function inSeries(items: readonly string[]): string {
+  return items.join('; ');
+}
+
+/** With a capital first letter. */
+export function capital(sentence: string): string {
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+}

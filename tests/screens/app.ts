@@ -1,0 +1,83 @@
+// The built app, served as `npm start` serves it, in a real browser; one for each test file.
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll } from 'vitest';
+import { buildWeb, WEB_FOLDER } from '../../scripts/build-web.mjs';
+import { type Served, serveWeb } from '../../scripts/serve.mjs';
+import { activityOf } from '../../src/activities/index.ts';
+
+const CHROMIUM = '/usr/bin/chromium';
+const ARGUMENTS = ['--no-sandbox', '--disable-quic', '--disable-background-networking'];
+
+/** Sizes of screens in CSS pixels: a small phone, and a usual desktop. */
+export const PHONE = { width: 360, height: 740 };
+export const DESKTOP = { width: 1440, height: 900 };
+
+export interface App {
+  readonly address: () => string;
+  /** Opens the app with a recipe in its address, and waits until its page lies on the table. */
+  readonly open: (recipe?: string, options?: OpenOptions) => Promise<Page>;
+}
+
+export interface OpenOptions extends BrowserContextOptions {
+  /** What shows that the app is ready: a page, or the reason why there is none. */
+  readonly waitFor?: 'page' | 'objection';
+}
+
+/** Builds, serves and opens what the tests of the calling file need, and closes it after them. */
+export function startApp(): App {
+  let browser: Browser;
+  let served: Served;
+  beforeAll(async () => {
+    if (!buildWeb()) throw new Error('the app could not be built');
+    served = await serveWeb({ folder: WEB_FOLDER });
+    browser = await chromium.launch({ executablePath: CHROMIUM, args: ARGUMENTS });
+  });
+  afterEach(async () => {
+    await Promise.all(browser.contexts().map((context) => context.close()));
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await served?.close();
+  });
+  return {
+    address: () => served.address,
+    open: async (recipe = '', { waitFor = 'page', ...options } = {}) => {
+      const context = await browser.newContext({ viewport: DESKTOP, ...options });
+      const page = await context.newPage();
+      await page.goto(`${served.address}${recipe === '' ? '' : `#${recipe}`}`);
+      if (waitFor === 'page') await drawn(page);
+      else await page.locator('.objection:visible').first().waitFor();
+      return page;
+    },
+  };
+}
+
+/** The drawing on the table, once it is there. */
+export async function drawn(page: Page): Promise<string> {
+  const sheet = page.locator('.sheet');
+  await sheet.locator('svg').waitFor();
+  return sheet.innerHTML();
+}
+
+/** The drawing on the table once it is another one than before. */
+export async function drawnAnew(page: Page, before: string): Promise<string> {
+  await page.waitForFunction((old) => document.querySelector('.sheet')?.innerHTML !== old, before);
+  return drawn(page);
+}
+
+/** A bold word of the sentence, by the label that a reader hears. */
+export function choiceOf(page: Page, label: string) {
+  return page.getByRole('button', { name: new RegExp(`\\b${label}$`) });
+}
+
+/** The label of a parameter of in-every-box, as its own words have it. */
+export function labelOf(parameter: string): string {
+  const label = activityOf('in-every-box').words.en.parameters[parameter]?.label;
+  if (label === undefined) throw new Error(`in-every-box › ${parameter}: expected words`);
+  return label;
+}
+
+/** The code of the sheet on the table. */
+export async function codeOf(page: Page): Promise<string> {
+  return (await page.locator('output.code').textContent()) ?? '';
+}

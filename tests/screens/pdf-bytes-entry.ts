@@ -1,0 +1,26 @@
+// What the browser runs for the test of equal bytes: the press over a few pages; fonts and file as base64.
+import { writePdf } from '../../src/press/index.ts';
+import { adultPageOf, figuresPageOf, sheetPageOf, specimenPageOf } from '../outside/press-pages.ts';
+
+/** Pages with figures, text in both weights and a QR code. */
+export function pages() {
+  return [sheetPageOf('ABCD-2345'), figuresPageOf(), adultPageOf(), specimenPageOf()];
+}
+
+export const FACTS = { title: 'A “pack” & more', language: 'en' };
+
+function bytesOf(base64: string): Uint8Array {
+  return Uint8Array.from(atob(base64), (character) => character.charCodeAt(0));
+}
+
+export async function makePdf(fonts: { regular: string; bold: string }): Promise<string> {
+  let binary = '';
+  await writePdf(
+    { ...FACTS, pages: pages() },
+    { regular: bytesOf(fonts.regular), bold: bytesOf(fonts.bold) },
+    (chunk) => {
+      for (const byte of chunk) binary += String.fromCharCode(byte);
+    },
+  );
+  return btoa(binary);
+}

@@ -1,0 +1,24 @@
+// Builds the web app into dist/web, ready for any plain file server: no inline script, no data address.
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+export default defineConfig({
+  base: './',
+  plugins: [react()],
+  worker: {
+    format: 'es',
+    rolldownOptions: {
+      // The worker that draws on the screen takes nothing from the PDF library, so it must not carry it.
+      treeshake: {
+        moduleSideEffects: [{ test: /node_modules\/(pdfkit|fontkit)\//, sideEffects: false }],
+      },
+    },
+  },
+  build: {
+    outDir: 'dist/web',
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    chunkSizeWarningLimit: 2000,
+  },
+});
