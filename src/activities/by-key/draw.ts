@@ -27,6 +27,8 @@ import { type Answer, type Printed, STICKER_MM } from './task.ts';
 /** Gaps grow with the room up to this share of what stands between them: further apart, a row falls to pieces. */
 const MOST_GAP_SHARE = 0.75;
 const MOST_KEY_GAP_MM = 18;
+/** Of the blank that the gaps cannot take, what stays above the key (by eye): the task does not hang from the top. */
+const ABOVE_SHARE = 0.4;
 /** Columns where the task does not say: rows a little longer than the grid is high. */
 const COLUMNS_TO_ROWS = 1.5;
 
@@ -82,16 +84,18 @@ function placesOf(plan: Plan, figureMm: number, size: Size): Places {
     gapWithin(size.widthMm, plan.columns, unit.widthMm),
     rows > 1 ? Math.max(leastGap, down) : size.widthMm,
   );
-  const strip = middle(size, 0, key.widthMm, key.heightMm);
+  const gridMm = rows * (unit.heightMm + down) - down;
+  const topMm = ABOVE_SHARE * (size.heightMm - gridTop - gridMm);
+  const strip = middle(size, topMm, key.widthMm, key.heightMm);
   const grid = middle(
     size,
-    gridTop,
+    topMm + gridTop,
     plan.columns * (unit.widthMm + across) - across,
-    rows * (unit.heightMm + down) - down,
+    gridMm,
   );
   const inStrip = {
     left: strip.left + KEY_PAD_MM,
-    top: KEY_PAD_MM,
+    top: topMm + KEY_PAD_MM,
     width: strip.width - 2 * KEY_PAD_MM,
     height: unit.heightMm,
   };
