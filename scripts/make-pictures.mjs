@@ -161,7 +161,7 @@ function pixelsOf(parts, turn, scale) {
     ([fill, d, rule]) => `<path fill="${fill}" fill-rule="${rule}" d="${d}"/>`,
   );
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${SIDE}" height="${SIDE}" viewBox="-500 -500 1000 1000"><g transform="rotate(${turn}) scale(${scale} 1)">${paths.join('')}</g></svg>`;
-  return new Resvg(svg).render().pixels;
+  return new Resvg(svg, { font: { loadSystemFonts: false } }).render().pixels;
 }
 
 /** The quarter turn after which the mirrored picture looks as before; none where no turn does that. */

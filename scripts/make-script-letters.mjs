@@ -17,15 +17,10 @@ const REACH = 0.49;
 /** Height of a capital in cell sides where the script has them: as for Latin. */
 const CAP_HEIGHT_SHARE = 0.575;
 
-/** Alphabets in their own order. Pools of one script share one scale; `centred` letters no baseline. */
+/** Alphabets in their own order. Pools of one entry share one scale; `centred` letters no baseline. */
 const SCRIPTS = [
-  {
-    font: ANDIKA,
-    pools: {
-      'cyrillic-capitals': 'АБВГДЕЁЖЗИЙКЛМНОПРСТУФХЦЧШЩЪЫЬЭЮЯ',
-      'cyrillic-small': 'абвгдеёжзийклмнопрстуфхцчшщъыьэюя',
-    },
-  },
+  { font: ANDIKA, pools: { 'cyrillic-capitals': 'АБВГДЕЁЖЗИЙКЛМНОПРСТУФХЦЧШЩЪЫЬЭЮЯ' } },
+  { font: ANDIKA, pools: { 'cyrillic-small': 'абвгдеёжзийклмнопрстуфхцчшщъыьэюя' } },
   {
     font: notoOf('noto-sans', 'greek'),
     pools: {
@@ -122,8 +117,9 @@ function lettersOf({ font: file, pools, centred = false }) {
 }
 
 const made = SCRIPTS.map(lettersOf);
+const sources = [...new Set(made.map(({ source }) => source))];
 const table = {
-  source: `Outlines of ${made.map(({ source }) => source).join('; ')}; SIL Open Font License 1.1`,
+  source: `Outlines of ${sources.join('; ')}; SIL Open Font License 1.1`,
   units: UNITS,
   pools: Object.assign({}, ...SCRIPTS.map(({ pools }) => pools)),
   letters: Object.fromEntries(made.flatMap(({ entries }) => entries)),

@@ -9,14 +9,17 @@ import {
   printedSpread,
   turnedOutlineShare,
 } from './outline-distance.ts';
-import { paintOf } from './paint.ts';
+import { isOwnColoured, paintOf } from './paint.ts';
 import { plainest, stanceOf, symmetryTurnDeg } from './symmetry.ts';
 
 /** What can be seen to differ between two figures; a field is absent where they look the same. */
 export interface Differences {
   /** Least CIEDE2000 difference of their colours to any sight that the palette serves; ink counts as black. */
   readonly colourDe00?: number;
-  /** One is solid, the other outlined or textured, or their textures differ. */
+  /**
+   * One is solid, the other outlined or textured, or their textures differ; or one is a picture in its own
+   * colours, the other not.
+   */
   readonly fill?: true;
   /** Share of their outlines that they do not have in common as they lie, 0 to 1. */
   readonly outlineShare?: number;
@@ -30,6 +33,8 @@ export interface Differences {
   readonly sizeRatio?: number;
   /** More dots over fewer, above 1. */
   readonly countRatio?: number;
+  /** Diameter of the bigger dots over that of the smaller, above 1; their number may be the same. */
+  readonly dotRatio?: number;
   /** As many dots that lie otherwise. */
   readonly layout?: true;
 }
@@ -110,6 +115,8 @@ function areBothOnCorner(one: Figure, other: Figure): boolean {
 }
 
 function paintDifferences(one: Figure, other: Figure): Differences {
+  const [own, otherOwn] = [isOwnColoured(one), isOwnColoured(other)];
+  if (own || otherOwn) return own === otherOwn ? {} : { fill: true };
   const [paint, otherPaint] = [paintOf(one), paintOf(other)];
   return {
     ...(paint.colour === otherPaint.colour
@@ -151,7 +158,11 @@ function formDifferences(one: Figure, other: Figure): Differences {
 
 /** Two quantities of dots: how many, then how they lie. */
 function dotDifferences(one: Figure, other: Figure): Differences {
-  const size = sizeDifference((one.size ?? 1) / (other.size ?? 1));
+  const dots = sizeDifference((one.dotSize ?? 1) / (other.dotSize ?? 1)).sizeRatio;
+  const size: Differences = {
+    ...sizeDifference((one.size ?? 1) / (other.size ?? 1)),
+    ...(dots === undefined ? {} : { dotRatio: dots }),
+  };
   const [count, otherCount] = [one.count ?? 1, other.count ?? 1];
   if (count !== otherCount) {
     const ratio = Math.max(count, otherCount) / Math.min(count, otherCount);

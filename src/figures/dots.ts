@@ -72,9 +72,30 @@ export function dotPlaces(count: number, layout: DotLayout): readonly Point[] {
   return places;
 }
 
+/** The least `dotSize`: 1.2 mm in a cell of 20 mm, still seen at a glance; by eye. */
+export const LEAST_DOT_SIZE = 0.5;
+
+/** The most `dotSize` of a single dot: about a third of the cell; by eye. */
+const MOST_SINGLE_DOT = 2.5;
+
+/**
+ * The most `dotSize` at which the dots keep a third of a dot of blank between them and stay in the cell at
+ * every turn.
+ */
+export function mostDotSize(count: number, layout: DotLayout): number {
+  const places = dotPlaces(count, layout);
+  const reach = Math.max(...places.map(({ x, y }) => Math.hypot(x, y)));
+  const gaps = places.flatMap((one, index) =>
+    places.slice(index + 1).map((other) => Math.hypot(one.x - other.x, one.y - other.y)),
+  );
+  const within = Math.min((3 / 4) * Math.min(...gaps), 1 - 2 * reach) / DOT_SHARE;
+  return Math.min(MOST_SINGLE_DOT, Math.floor(100 * within) / 100);
+}
+
 /** The dots as one path of separate circles. */
-export function dotsOutline(count: number, layout: DotLayout): Path {
-  return dotPlaces(count, layout).flatMap(({ x, y }) => circlePath(x, y, DOT_SHARE / 2));
+export function dotsOutline(count: number, layout: DotLayout, dotSize = 1): Path {
+  const radius = (dotSize * DOT_SHARE) / 2;
+  return dotPlaces(count, layout).flatMap(({ x, y }) => circlePath(x, y, radius));
 }
 
 function placesOf(count: number, layout: DotLayout): readonly Point[] | undefined {

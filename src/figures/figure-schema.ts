@@ -1,8 +1,8 @@
 // Reads one figure from a file: every field known, every value within its range.
 import { z } from 'zod';
 import { COLOUR_NAMES } from '../palette/index.ts';
-import { MOST_DOTS } from './dots.ts';
-import { DOT_LAYOUTS, FILLS, type Figure, formOf } from './figure.ts';
+import { LEAST_DOT_SIZE, MOST_DOTS, mostDotSize } from './dots.ts';
+import { DOT_LAYOUTS, FILLS, type Figure, formOf, layoutOf } from './figure.ts';
 import { FORMS, isSign } from './form-names.ts';
 
 /** The least size that prints clearly in a cell of 12 mm and up; share of the full size, by eye. */
@@ -18,6 +18,7 @@ export const figureSchema: z.ZodType<Figure> = z
     mirrored: z.boolean().optional(),
     count: z.int().min(1).max(MOST_DOTS).optional(),
     layout: z.enum(DOT_LAYOUTS).optional(),
+    dotSize: z.number().min(LEAST_DOT_SIZE).optional(),
     fill: z.enum(FILLS).optional(),
   })
   .superRefine((figure, context) => {
@@ -34,6 +35,7 @@ function misfits(figure: Figure): readonly (readonly [field: string, reason: str
       figure.fill !== undefined && figure.fill !== 'solid' && figure.fill !== 'outline';
     return [
       ...(figure.count === undefined ? [['count', 'dots need a count'] as const] : []),
+      ...(areDotsTooBig(figure) ? [['dotSize', 'dots this big would touch'] as const] : []),
       ...(texture ? [['fill', 'dots are too small for a texture'] as const] : []),
     ];
   }
@@ -41,6 +43,12 @@ function misfits(figure: Figure): readonly (readonly [field: string, reason: str
   return [
     ...(figure.count === undefined ? [] : [['count', 'only dots have a count'] as const]),
     ...(figure.layout === undefined ? [] : [['layout', 'only dots have a layout'] as const]),
+    ...(figure.dotSize === undefined ? [] : [['dotSize', 'only dots have a dot size'] as const]),
     ...(lined ? [['fill', 'a sign is a line and has no fill'] as const] : []),
   ];
+}
+
+function areDotsTooBig(figure: Figure): boolean {
+  const { count = 1, dotSize = 1 } = figure;
+  return dotSize !== 1 && dotSize > mostDotSize(count, layoutOf(figure));
 }

@@ -22,9 +22,12 @@ export const FILLS = ['solid', 'outline', ...TEXTURES] as const;
 export type Fill = (typeof FILLS)[number];
 
 export interface Figure {
-  /** Outline or glyph: `circle`, `capital-A`, `small-a`, `numeral-3`, `sign-ring`, `dots`. */
+  /**
+   * Outline or glyph: `circle`, `capital-A`, `small-a`, `letter-Ж`, `numeral-3`, `sign-ring`, `picture-cat`,
+   * `dots`.
+   */
   readonly form?: FormId | undefined;
-  /** Colour of the figure; absent: ink. */
+  /** Colour of the figure; absent: ink, or for a picture its own colours. */
   readonly colour?: ColourName | undefined;
   /** Share of the full size at which the activity prints figures: above 0, at most 1; absent: 1. */
   readonly size?: number | undefined;
@@ -36,7 +39,12 @@ export interface Figure {
   readonly count?: number | undefined;
   /** For the form `dots`: how they lie. */
   readonly layout?: DotLayout | undefined;
-  /** Absent: solid. */
+  /**
+   * For the form `dots`: diameter of each dot as a share of the usual one, their places staying; at least
+   * `LEAST_DOT_SIZE`, at most `mostDotSize`; absent: 1.
+   */
+  readonly dotSize?: number | undefined;
+  /** Absent: solid. A picture with a colour or a fill is its silhouette. */
   readonly fill?: Fill | undefined;
 }
 

@@ -1,4 +1,6 @@
-// The names of all forms: shapes, signs, letters, numerals and dot quantities.
+// The names of all forms: shapes, signs, letters, numerals, pictures and dot quantities.
+import pictureTable from './pictures.generated.json' with { type: 'json' };
+import { SCRIPTS, type ScriptPool } from './script-letters.ts';
 
 export const SHAPES = [
   'circle',
@@ -37,9 +39,11 @@ const ALPHABET = [...'abcdefghijklmnopqrstuvwxyz'] as const;
 
 export type Shape = (typeof SHAPES)[number];
 export type Sign = (typeof SIGNS)[number];
-export type Letter = `capital-${string}` | `small-${string}`;
+/** A Latin letter, or with `letter-` one of another script. */
+export type Letter = `capital-${string}` | `small-${string}` | `letter-${string}`;
 export type Numeral = `numeral-${string}`;
-export type FormId = Shape | Sign | Letter | Numeral | 'dots';
+export type Picture = `picture-${string}`;
+export type FormId = Shape | Sign | Letter | Numeral | Picture | 'dots';
 
 export const CAPITALS: readonly Letter[] = ALPHABET.map(
   (letter): Letter => `capital-${letter.toUpperCase()}`,
@@ -49,6 +53,18 @@ export const NUMERALS: readonly Numeral[] = [...'0123456789'].map(
   (numeral): Numeral => `numeral-${numeral}`,
 );
 
+/** The letters of the other scripts, by pool. */
+export const SCRIPT_LETTERS = Object.fromEntries(
+  Object.entries(SCRIPTS).map(([pool, characters]) => [
+    pool,
+    [...characters].map((character): Letter => `letter-${character}`),
+  ]),
+) as unknown as Readonly<Record<ScriptPool, readonly Letter[]>>;
+
+export const PICTURES: readonly Picture[] = Object.keys(pictureTable.pictures).map(
+  (picture): Picture => `picture-${picture}`,
+);
+
 /** Every form there is, in a fixed order. */
 export const FORMS: readonly FormId[] = [
   ...SHAPES,
@@ -56,6 +72,8 @@ export const FORMS: readonly FormId[] = [
   ...CAPITALS,
   ...SMALL_LETTERS,
   ...NUMERALS,
+  ...Object.values(SCRIPT_LETTERS).flat(),
+  ...PICTURES,
   'dots',
 ];
 
@@ -68,9 +86,13 @@ export function isSign(form: FormId): form is Sign {
 }
 
 export function isLetter(form: FormId): form is Letter {
-  return form.startsWith('capital-') || form.startsWith('small-');
+  return ['capital-', 'small-', 'letter-'].some((start) => form.startsWith(start));
 }
 
 export function isNumeral(form: FormId): form is Numeral {
   return form.startsWith('numeral-');
+}
+
+export function isPicture(form: FormId): form is Picture {
+  return form.startsWith('picture-');
 }

@@ -1,5 +1,10 @@
+export * from './contents.ts';
+export { drawCounts, drawSizes, drawSpace, drawTurns, mostCounts } from './contents-draw.ts';
+export { contentName } from './contents-names.ts';
 export * from './differences.ts';
-export { DOT_SHARE, dotPlaces, MOST_DOTS } from './dots.ts';
+export * from './discriminability.ts';
+export * from './dot-figures.ts';
+export { DOT_SHARE, dotPlaces, LEAST_DOT_SIZE, MOST_DOTS, mostDotSize } from './dots.ts';
 export * from './figure.ts';
 export * from './figure-schema.ts';
 export * from './form-names.ts';
@@ -8,8 +13,21 @@ export { CAP_HEIGHT_SHARE, characterOf } from './letter-outlines.ts';
 export * from './likeness.ts';
 export * from './names.ts';
 export * from './outline.ts';
-export { outlineShare, turnedOutlineShare } from './outline-distance.ts';
-export { type Paint as FigurePaint, paintOf } from './paint.ts';
+export {
+  measureOutlineShare,
+  measureTurnedShare,
+  outlineShare,
+  turnedOutlineShare,
+} from './outline-distance.ts';
+export { isOwnColoured, type Paint as FigurePaint, paintOf } from './paint.ts';
+export {
+  categoryOf,
+  PICTURE_CATEGORIES,
+  PICTURE_CREDIT,
+  type PictureCategory,
+  type PicturePart,
+  picturesOf,
+} from './pictures.ts';
 export * from './pools.ts';
 export * from './room.ts';
 export { SIGN_WIDTH_SHARE } from './sign-lines.ts';

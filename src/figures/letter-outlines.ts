@@ -2,6 +2,7 @@
 import { moveBy, type Path, pathBounds, scaleBy, transformPath } from '../base/index.ts';
 import type { Letter, Numeral } from './form-names.ts';
 import { CAP_HEIGHT_EM, glyphOf } from './glyphs.ts';
+import { scriptOutline } from './script-letters.ts';
 
 /**
  * Height of a capital in cell sides: the most at which the widest (W) and the deepest (g, j) stay in the
@@ -18,6 +19,8 @@ const WEIGHT = 'bold';
 /** The outline of a letter or numeral in a cell of side 1 about (0, 0); fill it with the rule `nonzero`. */
 export function letterOutline(form: Letter | Numeral): Path {
   const character = characterOf(form);
+  const foreign = form.startsWith('letter-') ? scriptOutline(character) : undefined;
+  if (foreign) return foreign;
   const glyph = glyphOf(character, WEIGHT);
   if (!glyph) throw new Error(`figures › ${form}: expected a glyph for ${character}, got none`);
   const { left, right } = pathBounds(glyph.path);

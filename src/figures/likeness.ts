@@ -5,11 +5,13 @@ import {
   type FormId,
   isLetter,
   isNumeral,
+  isPicture,
   isShape,
   type Letter,
   type Numeral,
 } from './form-names.ts';
 import { characterOf } from './letter-outlines.ts';
+import { areMixedUp } from './mixed-up.ts';
 import { turnedOutlineShare } from './outline-distance.ts';
 import { plainest } from './symmetry.ts';
 
@@ -26,19 +28,13 @@ export const SHAPE_FLOOR = 0.15;
  */
 export const LINE_FLOOR = 0.3;
 
-/**
- * Pairs above the floor that children of five still take for each other: from the confusions of
- * beginning readers (Popp 1964, The Reading Teacher 17, 221–226, from memory) and common practice.
- */
-const MIXED_UP = new Set(
-  'a-o a-q c-e c-o f-t h-n h-u i-j m-n m-w n-r u-v u-y v-w v-y C-G C-O G-O I-l M-W N-Z U-V V-Y'
-    .concat(' 0-O 0-o 1-I 1-l 1-7 2-Z 2-z 5-S 5-s 6-G 6-b 9-g 9-q')
-    .split(' '),
-);
-
 /** The least share of outline in which the two forms must differ to be told apart fairly. */
 export function floorOf(one: FormId, other: FormId): number {
-  return isShape(one) && isShape(other) ? SHAPE_FLOOR : LINE_FLOOR;
+  return isArea(one) && isArea(other) ? SHAPE_FLOOR : LINE_FLOOR;
+}
+
+function isArea(form: FormId): boolean {
+  return isShape(form) || isPicture(form);
 }
 
 const verdicts = new Map<FormId, Map<FormId, boolean>>();
@@ -58,18 +54,9 @@ export function areLookAlikes(one: FormId, other: FormId): boolean {
 
 function measureLikeness(one: FormId, other: FormId): boolean {
   if (formOf(plainest({ form: one })) === formOf(plainest({ form: other }))) return false;
-  const isListed = isCharacter(one) && isCharacter(other) && areMixedUp(one, other);
+  const isListed =
+    isCharacter(one) && isCharacter(other) && areMixedUp(characterOf(one), characterOf(other));
   return isListed || turnedOutlineShare({ form: one }, { form: other }) < floorOf(one, other);
-}
-
-/** A capital and its own small letter are one letter to a teacher, however unlike they look. */
-function areMixedUp(one: Letter | Numeral, other: Letter | Numeral): boolean {
-  const [first, second] = [characterOf(one), characterOf(other)];
-  return (
-    first.toLowerCase() === second.toLowerCase() ||
-    MIXED_UP.has(`${first}-${second}`) ||
-    MIXED_UP.has(`${second}-${first}`)
-  );
 }
 
 function isCharacter(form: FormId): form is Letter | Numeral {
@@ -101,9 +88,19 @@ export function drawForms<F extends FormId>(
 
 /** The most forms of a pool that can stand in one task, no two of them look-alikes. */
 export function mostForms(forms: readonly FormId[]): number {
-  let most = 0;
+  let most = greedyCount(forms, forms.length);
   while (holds(forms, most + 1)) most += 1;
   return most;
+}
+
+/** How many come together, up to `enough`, by taking each form in turn that is unlike all taken. */
+function greedyCount(forms: readonly FormId[], enough: number): number {
+  const taken: FormId[] = [];
+  for (const form of forms) {
+    if (taken.length >= enough) break;
+    if (taken.every((other) => !areLookAlikes(form, other))) taken.push(form);
+  }
+  return taken.length;
 }
 
 function unlike<F extends FormId>(form: FormId, forms: readonly F[]): readonly F[] {
@@ -111,12 +108,13 @@ function unlike<F extends FormId>(form: FormId, forms: readonly F[]): readonly F
 }
 
 /**
- * Whether `count` of the forms can stand together: a form with at most one look-alike is always in some
+ * Whether `count` of the forms can stand together: where taking them in turn does not do, a form with at most one look-alike is always in some
  * largest set; otherwise the form with the most look-alikes is either in or out.
  */
 function holds(forms: readonly FormId[], count: number): boolean {
   if (count <= 0) return true;
   if (forms.length < count) return false;
+  if (greedyCount(forms, count) === count) return true;
   const crowds = forms.map((form) => ({ form, unlike: unlike(form, forms) }));
   const free = crowds.find((crowd) => crowd.unlike.length >= forms.length - 2);
   if (free) return holds(free.unlike, count - 1);

@@ -1,6 +1,7 @@
 // How different two outlines look: the share of their joint area that they do not share, best aligned.
 import { type Figure, formOf, layoutOf } from './figure.ts';
-import { isShape } from './form-names.ts';
+import { type FormId, isPicture, isShape } from './form-names.ts';
+import { type TabledShares, tabledShares } from './likeness-table.ts';
 import { type Outline, outlineOf } from './outline.ts';
 import { paintOf } from './paint.ts';
 import {
@@ -33,6 +34,11 @@ const shares = new Map<string, number>();
  * and size play no part.
  */
 export function outlineShare(one: Figure, other: Figure): number {
+  return tabledOf(one, other)?.plain ?? measureOutlineShare(one, other);
+}
+
+/** `outlineShare` without the help of the table. */
+export function measureOutlineShare(one: Figure, other: Figure): number {
   const asLines = isDrawnLike(one, other);
   const [first, second] = [viewOf(one, asLines), viewOf(other, asLines)].sort(byKey);
   if (!first || !second || first.key === second.key) return 0;
@@ -49,7 +55,10 @@ export function outlineShare(one: Figure, other: Figure): number {
 export function isDrawnLike(one: Figure, other: Figure): boolean {
   const isHollow = (figure: Figure) =>
     isShape(formOf(figure)) && paintOf(figure).fill === 'outline';
-  const isLined = (figure: Figure) => !isShape(formOf(figure)) && formOf(figure) !== 'dots';
+  const isLined = (figure: Figure) => {
+    const form = formOf(figure);
+    return !isShape(form) && !isPicture(form) && form !== 'dots';
+  };
   return (isHollow(one) && isLined(other)) || (isHollow(other) && isLined(one));
 }
 
@@ -65,6 +74,11 @@ export function printedSpread(figure: Figure): number {
  * left to tell b from d, n from u, 6 from 9. 0 to 1, the same both ways round.
  */
 export function turnedOutlineShare(one: Figure, other: Figure): number {
+  return tabledOf(one, other)?.turned ?? measureTurnedShare(one, other);
+}
+
+/** `turnedOutlineShare` without the help of the table. */
+export function measureTurnedShare(one: Figure, other: Figure): number {
   const [fixed = one, moved = other] = [one, other].sort((a, b) => byKey(viewOf(a), viewOf(b)));
   const { turn = 0, mirrored = false } = moved;
   const views = [0, 90, 180, 270].flatMap((more) =>
@@ -74,7 +88,20 @@ export function turnedOutlineShare(one: Figure, other: Figure): number {
       mirrored: isMirrored,
     })),
   );
-  return Math.min(...views.map((view) => outlineShare(fixed, view)));
+  return Math.min(...views.map((view) => measureOutlineShare(fixed, view)));
+}
+
+/** What the table knows of two figures: only upright forms are in it. */
+function tabledOf(one: Figure, other: Figure): TabledShares | undefined {
+  if (isDrawnLike(one, other)) return undefined;
+  const [form, otherForm] = [uprightForm(one), uprightForm(other)];
+  return form && otherForm && tabledShares(form, otherForm);
+}
+
+/** The form of a figure that stands as it is; none where it is turned or mirrored. */
+function uprightForm(figure: Figure): FormId | undefined {
+  const { turn, mirrored } = stanceOf(figure);
+  return turn === 0 && !mirrored ? formOf(figure) : undefined;
 }
 
 /** A figure as it is compared: its outline at full size, and a name that is the same for the same outline. */
@@ -87,7 +114,8 @@ function viewOf(given: Figure, asLines = false): View {
   const figure = plainest(given);
   const form = formOf(figure);
   const { turn, mirrored } = form === 'dots' ? turnOf(figure) : stanceOf(figure);
-  const what = form === 'dots' ? `dots-${figure.count}-${layoutOf(figure)}` : form;
+  const what =
+    form === 'dots' ? `dots-${figure.count}-${layoutOf(figure)}-${figure.dotSize ?? 1}` : form;
   const drawn = asLines && isShape(form) ? { drawn: { widthShare: SIGN_WIDTH_SHARE } } : {};
   return {
     key: `${what}/${turn}${mirrored ? '/mirrored' : ''}${drawn.drawn ? '/line' : ''}`,

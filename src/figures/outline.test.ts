@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { flattenPath, type Path, type Point, pathBounds } from '../base/index.ts';
 import { DOT_LAYOUTS, type Figure, formOf } from './figure.ts';
-import { FORMS, isSign, SHAPES } from './form-names.ts';
+import { FORMS, type FormId, isPicture, isSign, SHAPES } from './form-names.ts';
 import { outlineOf } from './outline.ts';
 
 const FIGURES: readonly Figure[] = [
@@ -11,6 +11,11 @@ const FIGURES: readonly Figure[] = [
     [1, 2, 3, 4, 5, 6].map((count): Figure => ({ form: 'dots', count, layout })),
   ),
 ];
+
+/** Forms made to fit a circle round the middle of the cell. */
+function isRound(form: FormId): boolean {
+  return isPicture(form) || form.startsWith('letter-');
+}
 
 /** Twice the signed area of a polygon, halved: positive when it runs clockwise on the page. */
 function areaOf(polygon: readonly Point[]): number {
@@ -51,7 +56,7 @@ const size = (figure: Figure) => {
 
 describe('an outline', () => {
   it('lies inside its cell at every turn of 15 degrees, mirrored or not, its pen included', () => {
-    for (const figure of FIGURES) {
+    for (const figure of FIGURES.filter((each) => !isRound(formOf(each)))) {
       for (let turn = 0; turn < 360; turn += 15) {
         for (const mirrored of [false, true]) {
           const { path, drawn } = outlineOf({ ...figure, turn, mirrored });
@@ -61,6 +66,15 @@ describe('an outline', () => {
           expect(furthest, `${JSON.stringify(figure)} turned ${turn}`).toBeLessThanOrEqual(reach);
         }
       }
+    }
+  });
+
+  it('lies within half a cell of the middle, and so inside at every turn, for pictures and foreign letters', () => {
+    for (const form of FORMS.filter(isRound)) {
+      const points = flattenPath(outlineOf({ form }).path).flat();
+      const reach = Math.max(...points.map(({ x, y }) => Math.hypot(x, y)));
+      expect(reach, form).toBeLessThanOrEqual(0.5);
+      expect(reach, form).toBeGreaterThan(isPicture(form) ? 0.48 : 0.15);
     }
   });
 

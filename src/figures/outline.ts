@@ -10,8 +10,9 @@ import {
 } from '../base/index.ts';
 import { dotsOutline } from './dots.ts';
 import { type Figure, formOf, layoutOf } from './figure.ts';
-import { type FormId, isShape, isSign } from './form-names.ts';
+import { type FormId, isPicture, isShape, isSign } from './form-names.ts';
 import { letterOutline } from './letter-outlines.ts';
+import { type PicturePart, pictureOutline, pictureParts } from './pictures.ts';
 import { shapeOutline } from './shape-outlines.ts';
 import { SIGN_WIDTH_SHARE, signPath } from './sign-lines.ts';
 
@@ -27,18 +28,32 @@ const uprights = new Map<string, Outline>();
 
 /** The outline of a figure; a figure without a form is a circle. */
 export function outlineOf(figure: Figure): Outline {
-  const { size = 1, turn = 0, mirrored = false } = figure;
+  const { size = 1 } = figure;
   const upright = uprightOutline(figure);
-  const mirror: Transform = scaleBy(mirrored ? -size : size, size);
-  const path = transformPath(upright.path, compose(turnBy(turn), mirror)).map(roundedStep);
+  const path = transformPath(upright.path, placeOf(figure)).map(roundedStep);
   return upright.drawn
     ? { ...upright, path, drawn: { widthShare: upright.drawn.widthShare * size } }
     : { ...upright, path };
 }
 
+/** The parts of a picture in its own colours, placed as `outlineOf` places its outline; else none. */
+export function partsOf(figure: Figure): readonly PicturePart[] {
+  const form = formOf(figure);
+  if (!isPicture(form)) return [];
+  return pictureParts(form).map((part) => ({
+    ...part,
+    path: transformPath(part.path, placeOf(figure)).map(roundedStep),
+  }));
+}
+
+function placeOf({ size = 1, turn = 0, mirrored = false }: Figure): Transform {
+  return compose(turnBy(turn), scaleBy(mirrored ? -size : size, size));
+}
+
 function uprightOutline(figure: Figure): Outline {
   const form = formOf(figure);
-  const key = form === 'dots' ? `dots ${figure.count} ${layoutOf(figure)}` : form;
+  const key =
+    form === 'dots' ? `dots ${figure.count} ${layoutOf(figure)} ${figure.dotSize ?? 1}` : form;
   const outline = uprights.get(key) ?? makeOutline(form, figure);
   uprights.set(key, outline);
   return outline;
@@ -46,9 +61,11 @@ function uprightOutline(figure: Figure): Outline {
 
 function makeOutline(form: FormId, figure: Figure): Outline {
   if (form === 'dots') {
-    return { path: dotsOutline(figure.count ?? 1, layoutOf(figure)), rule: 'nonzero' };
+    const { count = 1, dotSize = 1 } = figure;
+    return { path: dotsOutline(count, layoutOf(figure), dotSize), rule: 'nonzero' };
   }
   if (isShape(form)) return { path: shapeOutline(form), rule: 'nonzero' };
+  if (isPicture(form)) return { path: pictureOutline(form), rule: 'nonzero' };
   if (!isSign(form)) return { path: letterOutline(form), rule: 'nonzero' };
   const { path, filled } = signPath(form);
   return filled

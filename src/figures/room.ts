@@ -21,6 +21,7 @@ export function roomIn(figure: Figure): Room {
     figure.size,
     figure.count,
     figure.layout,
+    figure.dotSize,
   ]);
   const room = rooms.get(key) ?? measureRoom(figure);
   if (rooms.size > 2000) rooms.clear();

@@ -1,7 +1,9 @@
 // Which turns and mirrorings leave a form as it looks, so that no task rests on one that cannot be seen.
 import type { Figure } from './figure.ts';
 import { formOf } from './figure.ts';
-import type { FormId } from './form-names.ts';
+import { type FormId, isPicture } from './form-names.ts';
+import { pictureMirrorTurnDeg } from './pictures.ts';
+import { isUpsideDownLetter, letterMirrorTurnDeg } from './script-symmetry.ts';
 
 /** Letters and numerals that look alike upside down; some differ by a hair in print, which no child sees. */
 const UPSIDE_DOWN = 'capital-H capital-I capital-N capital-O capital-S capital-X capital-Z'
@@ -48,7 +50,8 @@ const ONE_HANDED = 'sign-wave sign-tick'
  * 360 where only a full one does. For `dots`, which look alike by count and layout, 360.
  */
 export function symmetryTurnDeg(form: FormId): number {
-  return UPSIDE_DOWN.includes(form) ? 180 : (TURNS[form] ?? 360);
+  const isUpsideDown = UPSIDE_DOWN.includes(form) || isUpsideDownLetter(form);
+  return isUpsideDown ? 180 : (TURNS[form] ?? 360);
 }
 
 /**
@@ -57,6 +60,8 @@ export function symmetryTurnDeg(form: FormId): number {
  * no turn brings back.
  */
 export function mirrorTurnDeg(form: FormId): number | undefined {
+  if (isPicture(form)) return pictureMirrorTurnDeg(form);
+  if (form.startsWith('letter-')) return letterMirrorTurnDeg(form);
   if (ONE_HANDED.includes(form)) return undefined;
   if (form === 'leaf') return 90;
   return HALF_ROUND.includes(form) ? 180 : 0;

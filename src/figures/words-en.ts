@@ -2,7 +2,8 @@
 import type { ColourName } from '../palette/index.ts';
 import type { DotLayout, Fill } from './figure.ts';
 import type { FigureWords } from './figure-words.ts';
-import { type FormId, isShape, isSign, type Shape, type Sign } from './form-names.ts';
+import { type FormId, isPicture, isShape, isSign, type Shape, type Sign } from './form-names.ts';
+import { scriptLetterWord } from './script-words-en.ts';
 
 const SHAPE_WORDS: Readonly<Record<Shape, string>> = {
   circle: 'circle',
@@ -148,11 +149,15 @@ export const ENGLISH: FigureWords = {
     if (form === 'dots') return 'dots';
     if (isShape(form)) return SHAPE_WORDS[form];
     if (isSign(form)) return SIGN_WORDS[form];
-    return form.replace('-', ' ');
+    if (isPicture(form)) return form.slice('picture-'.length).replaceAll('-', ' ');
+    const foreign = form.startsWith('letter-') ? form.slice('letter-'.length) : '';
+    return scriptLetterWord(foreign) ?? form.replace('-', ' ');
   },
   figure: ({ form, colour, size, fill, dots, mirrored, turn }) => {
     const sizeWord = SIZE_WORDS.find(([least]) => size !== undefined && size >= least)?.[1];
-    const noun = dots?.count === 1 ? 'dot' : ENGLISH.form(form);
+    const isSilhouette = isPicture(form) && (colour ?? fill) !== undefined;
+    const name = dots?.count === 1 ? 'dot' : ENGLISH.form(form);
+    const noun = isSilhouette ? `${name} shape` : name;
     const words = [
       dots ? COUNT_WORDS[dots.count] : undefined,
       mirrored ? 'mirrored' : undefined,

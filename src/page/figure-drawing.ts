@@ -8,6 +8,8 @@ import {
   formOf,
   isLetter,
   isNumeral,
+  isOwnColoured,
+  isPicture,
   isShape,
   type Outline,
   outlineOf,
@@ -19,6 +21,7 @@ import { contrastOf, greyOf, hexOf } from '../palette/index.ts';
 import { drawMark, markSpot } from './colour-mark.ts';
 import { INK, WHITE } from './ink.ts';
 import { filled, group, stroked } from './nodes.ts';
+import { drawPicture } from './picture-drawing.ts';
 import type { PrintStyle } from './print-style.ts';
 import type { Group, Paint, SceneNode, Stroke } from './scene.ts';
 
@@ -67,6 +70,11 @@ export function drawFigure(
   const cell = { x: xMm, y: yMm, side: cellMm };
   const look = lookOf(figure, style);
   const alt = figureName(figure);
+  if (isOwnColoured(figure)) {
+    const side = cellMm * (figure.size ?? 1);
+    const edge = edgeWithin(look.edge, side);
+    return group('figure', drawPicture(figure, xMm, yMm, side, edge, style), alt);
+  }
   if (style.print === 'colour' || figure.colour === undefined) {
     return group('figure', drawBody(figure, cell, look), alt);
   }
@@ -109,11 +117,15 @@ function drawBody(figure: Figure, cell: Cell, look: Look): readonly SceneNode[] 
   }
   const isBare = look.fill === 'solid' && look.colour === undefined;
   if (isBare) return [filled(placed(outline, cell, side), INK)];
-  const edge = { ...look.edge, widthMm: Math.min(look.edge.widthMm, side / MOST_EDGES) };
+  const edge = edgeWithin(look.edge, side);
   const form = formOf(figure);
-  return isLetter(form) || isNumeral(form)
+  return isLetter(form) || isNumeral(form) || isPicture(form)
     ? drawUnderlaid(placed(outline, cell, side - 2 * edge.widthMm), cell, look, edge)
     : drawEdged(placed(outline, cell, side - edge.widthMm), cell, look, edge);
+}
+
+function edgeWithin(edge: Stroke, sideMm: number): Stroke {
+  return { ...edge, widthMm: Math.min(edge.widthMm, sideMm / MOST_EDGES) };
 }
 
 /** The outline about the middle of the cell, its own cell `sideMm` long. */
