@@ -14,7 +14,7 @@ const PRINTED: readonly (readonly [string, SheetSpec])[] = [
     {
       activity: 'in-every-box',
       step: 4,
-      values: { content: 'shapes', response: 'ring' },
+      values: { content: 'shapes', response: 'ring', shared: 2, nearMisses: 0 },
       seed: 3735928559,
       tasks: 2,
       page: { paper: 'A4', orientation: 'landscape' },

@@ -25,7 +25,7 @@ const FIRST_FIGURE_MM: Readonly<Record<Stand, number>> = { inside: 25, around: 2
 const MOST_ITEMS_AT_FIRST = 9;
 const MOST_ENTRIES_AT_FIRST = 3;
 /** Least size of the smallest figures in mm: worked in, so that 12 mm are drawn; ringed; only looked at. */
-const SMALLEST_MM: Readonly<Record<Stand, number>> = { inside: 16, around: 12, below: 9.5 };
+const SMALLEST_MM: Readonly<Record<Stand, number>> = { inside: 17, around: 12, below: 9.5 };
 /** Least height in mm of the space below a figure: for a sign or a pattern, and for crayon. */
 const SPACE_MM = 14;
 const CRAYON_SPACE_MM = 18;

@@ -28,10 +28,10 @@ interface Rung {
 const RUNGS: readonly Rung[] = [
   { change: {}, age: 3, tasks: 4 },
   { change: { figures: 3 }, age: 3, tasks: 4 },
-  { change: { figures: 4 }, age: 3, tasks: 4 },
-  { change: { shared: 2 }, age: 4, tasks: 4 },
+  { change: { nearMisses: 1 }, age: 3, tasks: 4 },
   { change: { boxes: 4 }, age: 4, tasks: 2 },
-  { change: { nearMisses: 1 }, age: 4, tasks: 2 },
+  { change: { shared: 2 }, age: 4, tasks: 2 },
+  { change: { figures: 4 }, age: 4, tasks: 2 },
   { change: { response: 'ring' }, age: 4, tasks: 2 },
   { change: { boxes: 5 }, age: 4, tasks: 2 },
   { change: { figures: 5 }, age: 5, tasks: 1 },

@@ -53,10 +53,10 @@ const PARAMETER_WORDS: Words['parameters'] = {
 const STEPS: readonly string[] = [
   'two in each of three boxes, one of them in every box',
   'two in a box become three',
-  'three in a box become four',
-  'one in every box becomes two',
-  'three boxes become four',
   'one more is missing from a single box only',
+  'three boxes become four',
+  'one in every box becomes two',
+  'three in a box become four',
   'pointing becomes drawing a ring',
   'four boxes become five',
   'four in a box become five',
