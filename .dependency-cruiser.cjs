@@ -5,6 +5,7 @@ const LADDER = [
   'figures',
   'page',
   'activities',
+  'learner',
   'sheets',
   'press',
   'words',

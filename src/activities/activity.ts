@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { accept, type Random, type Refusal, type Result, refuse } from '../base/index.ts';
 import type { Group, PrintStyle } from '../page/index.ts';
 import type { ColourName } from '../palette/index.ts';
+import type { Features } from './features.ts';
 import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './parameters.ts';
 
 export const LANGUAGES = ['en'] as const;
@@ -90,6 +91,8 @@ export interface ActivityParts<Id extends string, S extends ParameterSpecs, P, A
   /** Sees only what is printed; shares no code with `generate`. */
   readonly solve: (printed: P) => Findings<A>;
   readonly sameAnswer: (one: A, other: A) => boolean;
+  /** What makes the task easy or hard, measured from what is printed. */
+  readonly features: (printed: P) => Features;
   /** The least room one task needs, furniture of the sheet not counted. */
   readonly room: (printed: P) => Size;
   /** The task from (0, 0) to `size`, which is at least its room; with `answer`, the answer drawn in. */
@@ -131,6 +134,7 @@ export interface Activity {
   readonly generate: (values: Values, random: Random, style: PrintStyle) => Task;
   readonly solve: (printed: unknown) => Findings<unknown>;
   readonly prove: (task: Task) => Proof;
+  readonly features: (printed: unknown) => Features;
   readonly room: (printed: unknown) => Size;
   readonly draw: (task: Task, size: Size, style: PrintStyle, withAnswer: boolean) => Group;
   readonly materials: (task: Task) => readonly Material[];
@@ -165,6 +169,7 @@ export function defineActivity<const Id extends string, const S extends Paramete
     solve: (printed) => parts.solve(parts.printed.parse(printed)),
     prove: (task) =>
       prove(parts, parts.printed.parse(task.printed), parts.answer.parse(task.answer)),
+    features: (printed) => parts.features(printed as P),
     room: (printed) => parts.room(printed as P),
     draw: (task, size, style, withAnswer) =>
       parts.draw(task.printed as P, size, style, ...(withAnswer ? [task.answer as A] : [])),

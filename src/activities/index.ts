@@ -1,3 +1,4 @@
 export * from './activity.ts';
+export * from './features.ts';
 export * from './parameters.ts';
 export * from './registry.ts';

@@ -64,7 +64,7 @@ const AT_A_GLANCE_SHARE = 1.5;
 /**
  * How like two figures are to a child of three to five, 0 (never taken for each other) to 1 (print alike), to
  * 0.01: e to the power of minus the sum of their distances in each attribute, so that two differences help
- * more than one (Shepard 1987, Science 237, 1317–1323). Distances are measured in fair distances: CIEDE2000 to
+ * more than one (Shepard 1987, Science 237, 1317–1323, from memory). Distances are measured in fair distances: CIEDE2000 to
  * the worst served sight, share of outline, length ratio; quantities in standard deviations.
  */
 export function pairLikeness(one: Figure, other: Figure): number {

@@ -1,6 +1,7 @@
 // The activity by-key: do to each figure what the key says.
 import { defineActivity } from '../activity.ts';
 import { draw, room } from './draw.ts';
+import { features } from './features.ts';
 import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limits } from './limits.ts';
@@ -21,6 +22,7 @@ export const byKey = defineActivity({
   generate,
   solve,
   sameAnswer,
+  features,
   room,
   draw,
   materials,

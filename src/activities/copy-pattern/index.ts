@@ -1,6 +1,7 @@
 // The activity copy-pattern: make the same in every box.
 import { defineActivity } from '../activity.ts';
 import { draw, room } from './draw.ts';
+import { features } from './features.ts';
 import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
@@ -24,6 +25,7 @@ export const copyPattern = defineActivity({
   generate,
   solve,
   sameAnswer,
+  features,
   room,
   draw,
   materials: materialsOf,

@@ -2,6 +2,7 @@
 import { sameFigure } from '../../figures/index.ts';
 import { defineActivity } from '../activity.ts';
 import { draw, room } from './draw.ts';
+import { features } from './features.ts';
 import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
@@ -21,6 +22,7 @@ export const inEveryBox = defineActivity({
   generate,
   solve,
   sameAnswer,
+  features,
   room,
   draw,
   materials: materialsOf,

@@ -1,0 +1,6 @@
+export { AIM_TOLERANCE, type Aim, aimAt, NOTCH_LOGITS, notch } from './aim.ts';
+export { type Asked, climb } from './climb.ts';
+export * from './difficulty.ts';
+export { explainDifficulty } from './explain.ts';
+export { meanDifficulty, type Sample, sampleSeeds } from './mean-difficulty.ts';
+export * from './weights.ts';

@@ -1,0 +1,137 @@
+// The promises that every activity makes about difficulty: one scale, rungs that rise, targets that are met.
+import { describe, expect, test } from 'vitest';
+import {
+  ACTIVITY_IDS,
+  type Activity,
+  activityOf,
+  FEATURE_NAMES,
+  FEATURES,
+  type Values,
+} from '../../src/activities/index.ts';
+import { randomFrom } from '../../src/base/index.ts';
+import {
+  AIM_TOLERANCE,
+  aimAt,
+  climb,
+  meanDifficulty,
+  NOTCH_LOGITS,
+  notch,
+  sampleSeeds,
+} from '../../src/learner/index.ts';
+import type { PrintStyle } from '../../src/page/index.ts';
+
+const STYLE: PrintStyle = { print: 'colour' };
+/** Seeds that no search has seen. */
+const OTHER_SEEDS = sampleSeeds(150, randomFrom(987));
+/** Where ladders begin and end, in logits: about −2.5 and +2.5. */
+const START = { min: -3.25, max: -1.5 };
+const END = { min: 1.75, max: 3.25 };
+/** Least rise of the mean from rung to rung; with other contents than the ladder's own, any. */
+const LEAST_RISE = { ladder: 0.05, content: 0.01 };
+
+describe.each(ACTIVITY_IDS.map((id) => [id, activityOf(id)] as const))('%s', (_id, activity) => {
+  test('each rung is harder than the one below, from about −2.5 to about +2.5 logits', () => {
+    const means = meansOf(
+      activity,
+      activity.ladder.map((rung) => rung.values),
+      200,
+    );
+    expectRising(activity, means, 'the ladder', LEAST_RISE.ladder);
+    expect(means[0], means.join(' ')).toBeGreaterThan(START.min);
+    expect(means[0], means.join(' ')).toBeLessThan(START.max);
+    expect(means.at(-1), means.join(' ')).toBeGreaterThan(END.min);
+    expect(means.at(-1), means.join(' ')).toBeLessThan(END.max);
+  });
+
+  test.each(contentsOf(activity))(
+    'with %s, each rung is harder than the one below or makes the very same tasks',
+    (content) => {
+      const climbed = climb(activity, { content }, STYLE);
+      if (!climbed.ok) throw new Error(JSON.stringify(climbed.refusals));
+      const rungs = climbed.value.filter(
+        (values, index) => index === 0 || !makesTheSame(activity, climbed.value[index - 1], values),
+      );
+      expect(rungs.length).toBeGreaterThan(4);
+      expectRising(activity, meansOf(activity, rungs, 40), content, LEAST_RISE.content);
+    },
+  );
+
+  test('features are known, finite, at least 0, and the same for a task from a file', () => {
+    for (const [index, { values }] of activity.ladder.entries()) {
+      const { printed } = activity.generate(values, randomFrom(index), STYLE);
+      const features = activity.features(printed);
+      expect(activity.features(JSON.parse(JSON.stringify(printed)))).toEqual(features);
+      for (const [name, amount] of Object.entries(features)) {
+        const unit = FEATURES[name as keyof typeof FEATURES];
+        expect(FEATURE_NAMES).toContain(name);
+        expect(amount, name).toBeGreaterThanOrEqual(0);
+        expect(amount, name).toBeLessThanOrEqual(unit.startsWith('0 to 1') ? 1 : 20);
+      }
+    }
+  });
+
+  test.each([-1.5, -0.25, 1])('a target of %d logits is met within the tolerance', (target) => {
+    const aim = aimAt(activity, target, {}, STYLE);
+    if (!aim.ok) throw new Error(JSON.stringify(aim.refusals));
+    const { logits } = meanDifficulty(activity, aim.value.values, OTHER_SEEDS, STYLE);
+    expect(Math.abs(logits - target), JSON.stringify(aim.value)).toBeLessThanOrEqual(AIM_TOLERANCE);
+  });
+
+  test('a notch harder and a notch easier move about half a logit, content and response as they are', () => {
+    const step = Math.ceil(activity.ladder.length / 2);
+    const from = activity.ladder[step - 1]?.values ?? {};
+    const before = meanDifficulty(activity, from, OTHER_SEEDS, STYLE).logits;
+    for (const [direction, sign] of [['harder', 1] as const, ['easier', -1] as const]) {
+      const aim = notch(activity, step, {}, direction, STYLE);
+      if (!aim.ok) throw new Error(JSON.stringify(aim.refusals));
+      const { values } = aim.value;
+      const moved = meanDifficulty(activity, values, OTHER_SEEDS, STYLE).logits - before;
+      expect(Math.abs(sign * moved - NOTCH_LOGITS), direction).toBeLessThanOrEqual(AIM_TOLERANCE);
+      expect([values.content, values.response]).toEqual([from.content, from.response]);
+    }
+  });
+
+  test('a target out of reach is refused with the range that is not', () => {
+    const aim = aimAt(activity, 20, {}, STYLE);
+    const [refusal] = aim.ok ? [] : aim.refusals;
+    expect(refusal).toMatchObject({
+      code: 'out-of-range',
+      at: `${activity.id} › difficulty`,
+      got: 20,
+    });
+    if (refusal?.code !== 'out-of-range') return;
+    expect(refusal.max).toBeGreaterThan(END.min);
+    expect(refusal.min).toBeLessThan(START.max);
+    expect(aimAt(activity, refusal.max, {}, STYLE).ok).toBe(true);
+  });
+});
+
+function contentsOf(activity: Activity): readonly string[] {
+  const { content } = activity.parameters;
+  return content?.kind === 'choice' ? content.values : [];
+}
+
+function meansOf(activity: Activity, rungs: readonly Values[], seeds: number): readonly number[] {
+  return rungs.map((values) => meanDifficulty(activity, values, sampleSeeds(seeds), STYLE).logits);
+}
+
+function expectRising(
+  activity: Activity,
+  means: readonly number[],
+  what: string,
+  least: number,
+): void {
+  for (const [index, mean] of means.slice(1).entries()) {
+    const rise = Math.round(100 * (mean - (means[index] ?? 0))) / 100;
+    const place = `${activity.id}, ${what}, place ${index + 2} of ${means.join(' ')}`;
+    expect(rise, place).toBeGreaterThanOrEqual(least);
+  }
+}
+
+function makesTheSame(activity: Activity, one: Values | undefined, other: Values): boolean {
+  const tasksOf = (values: Values) =>
+    sampleSeeds(40).map((seed) => activity.generate(values, randomFrom(seed), STYLE));
+  if (one === undefined) return false;
+  const isAlike = JSON.stringify(one) === JSON.stringify(other);
+  return isAlike || JSON.stringify(tasksOf(one)) === JSON.stringify(tasksOf(other));
+}
