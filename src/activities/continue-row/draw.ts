@@ -1,0 +1,198 @@
+// Draws a row with its empty places and what is offered below it; with the answer, the same filled in.
+import { circlePath, type Point, pathBounds, rectanglePath } from '../../base/index.ts';
+import { type Figure, formOf, outlineOf, sameFigure, TEXTURES } from '../../figures/index.ts';
+import {
+  type Area,
+  box,
+  centredIn,
+  centreOf,
+  columnsOf,
+  drawFigure,
+  FAINT_INK,
+  FINE_MM,
+  type Group,
+  group,
+  insetArea,
+  OUTLINE_MM,
+  type PrintStyle,
+  QUIET_INK,
+  type SceneNode,
+  type Shape,
+  STRONG_MM,
+  stroked,
+} from '../../page/index.ts';
+import type { Size } from '../activity.ts';
+import {
+  hasSizes,
+  type Measures,
+  measuresWithin,
+  standsOnCards,
+  TRAY_PAD_MM,
+  traySize,
+} from './measures.ts';
+import { type Answer, type Printed, responseTo } from './task.ts';
+
+export { room } from './measures.ts';
+
+/** Line of an empty circle, inside its diameter, so that a sticker covers it. */
+const CIRCLE_MM = 0.5;
+/** The frame of an empty place is as large as a figure and stronger than a card's. */
+const CORNER_SHARE = 0.14;
+/** What stands on a card or in a frame, in their sides; where sizes differ, hardly smaller than in the row. */
+const INSIDE_SHARE = 0.86;
+const SIZED_INSIDE_SHARE = 0.95;
+const TRAY_CORNER_MM = 4;
+/** A ring of the answer: its line, and its middle beyond the cell. */
+const RING_MM = 1.2;
+const RING_BEYOND_MM = 2;
+
+/** How every place of a task is drawn. */
+interface Ways {
+  readonly printed: Printed;
+  readonly measures: Measures;
+  readonly style: PrintStyle;
+  readonly hasCards: boolean;
+}
+
+export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
+  const measures = measuresWithin(printed, size);
+  const ways = { printed, measures, style, hasCards: standsOnCards(printed) };
+  const { places, tray, offered } = areasOf(printed, measures, size);
+  const empty = places.filter((_, place) => printed.row[place] === null);
+  const row = places.map((place, at) => {
+    const figure = printed.row[at] ?? null;
+    return figure ? drawPlaced(figure, place, ways) : drawEmpty(place, ways);
+  });
+  const choices = (printed.offered ?? []).flatMap((figure, at) => {
+    const place = offered[at];
+    return place ? [drawPlaced(figure, place, ways)] : [];
+  });
+  return group('task', [
+    group('row', row),
+    ...(tray ? [group('offered', [drawTray(tray), ...choices])] : []),
+    ...(answer ? [drawAnswer(answer, empty, offered, ways)] : []),
+  ]);
+}
+
+interface Areas {
+  readonly places: readonly Area[];
+  readonly tray?: Area;
+  readonly offered: readonly Area[];
+}
+
+/** The row in the middle of the width, the tray below it, both together in the middle of the height. */
+function areasOf({ row, offered }: Printed, measures: Measures, size: Size): Areas {
+  const { cellMm, gapMm, offeredGapMm, belowMm } = measures;
+  const traySizeMm = traySize(offered?.length ?? 0, measures);
+  const heightMm = cellMm + (offered ? belowMm + traySizeMm.heightMm : 0);
+  const top = (size.heightMm - heightMm) / 2;
+  const widthMm = row.length * (cellMm + gapMm) - gapMm;
+  const left = (size.widthMm - widthMm) / 2;
+  const places = columnsOf(row.length, { left, top, width: widthMm, height: cellMm }, gapMm);
+  if (!offered) return { places, offered: [] };
+  const tray = {
+    left: (size.widthMm - traySizeMm.widthMm) / 2,
+    top: top + cellMm + belowMm,
+    width: traySizeMm.widthMm,
+    height: traySizeMm.heightMm,
+  };
+  const inside = insetArea(tray, TRAY_PAD_MM);
+  return { places, tray, offered: columnsOf(offered.length, inside, offeredGapMm) };
+}
+
+/** A faint frame, so that what is offered is one group and no second row. */
+function drawTray({ left, top, width, height }: Area): Shape {
+  const path = rectanglePath(left, top, width, height, TRAY_CORNER_MM);
+  return stroked(path, { colour: FAINT_INK, widthMm: FINE_MM });
+}
+
+function drawPlaced(figure: Figure, place: Area, { hasCards, ...ways }: Ways): Group {
+  const { x, y } = centreOf(place);
+  const { cellMm } = ways.measures;
+  if (hasCards) {
+    const card = stroked(cardPath(place), { colour: FAINT_INK, widthMm: FINE_MM });
+    return group('place', [card, drawFigure(figure, x, y, INSIDE_SHARE * cellMm, ways.style)]);
+  }
+  return group('place', [drawFigure(figure, x, y, cellFor(figure, ways), ways.style)]);
+}
+
+/** The cell in which a dot that takes a sticker comes out at the sticker's diameter, its line included. */
+function cellFor(
+  figure: Figure,
+  { printed, measures }: Pick<Ways, 'printed' | 'measures'>,
+): number {
+  const { stickerMm } = printed;
+  if (stickerMm === undefined) return measures.cellMm;
+  const { left, right } = pathBounds(outlineOf({ form: formOf(figure) }).path);
+  return (stickerMm - OUTLINE_MM) / (right - left) + OUTLINE_MM;
+}
+
+function cardPath({ left, top, width, height }: Area) {
+  const inset = FINE_MM / 2;
+  const corner = CORNER_SHARE * width;
+  return rectanglePath(left + inset, top + inset, width - FINE_MM, height - FINE_MM, corner);
+}
+
+/** A circle for a sticker, an outline to colour or fill in, else a frame to draw in or think of. */
+function drawEmpty(place: Area, ways: Ways): Group {
+  const { printed, measures, style } = ways;
+  const { x, y } = centreOf(place);
+  if (responseTo(printed) === 'sticker') {
+    const path = circlePath(x, y, ((printed.stickerMm ?? measures.cellMm) - CIRCLE_MM) / 2);
+    const circle = stroked(path, { colour: FAINT_INK, widthMm: CIRCLE_MM });
+    return group('empty', [circle], 'empty circle for a sticker');
+  }
+  const bare = bareOutline(printed);
+  if (bare)
+    return group('empty', [drawFigure(bare, x, y, measures.cellMm, style)], 'empty outline');
+  return group('empty', [emptyFrame(place)], 'empty place');
+}
+
+function emptyFrame({ left, top, width, height }: Area): SceneNode {
+  return box(left, top, width, height, { radiusMm: CORNER_SHARE * width, widthMm: STRONG_MM });
+}
+
+/** The outline that all figures share, where only what is in it is asked for. */
+function bareOutline(printed: Printed): Figure | undefined {
+  const response = responseTo(printed);
+  const figures = printed.row.filter((figure) => figure !== null);
+  const isFilledIn =
+    response === 'colour-in' ||
+    (response === 'draw' &&
+      figures.every(({ fill }) => TEXTURES.some((texture) => texture === fill)));
+  const [first] = figures;
+  return isFilledIn && first ? { ...first, colour: undefined, fill: 'outline' } : undefined;
+}
+
+/** What belongs into the empty places; what is to be ringed is ringed too. */
+function drawAnswer(
+  { figures }: Answer,
+  empty: readonly Area[],
+  offered: readonly Area[],
+  ways: Ways,
+): Group {
+  const filled = empty.flatMap((place, at) => {
+    const figure = figures[at];
+    return figure ? [drawFilled(figure, place, ways)] : [];
+  });
+  const rings = offered.flatMap((place, at) => {
+    const choice = ways.printed.offered?.[at];
+    const isRight = choice && figures.some((figure) => sameFigure(figure, choice));
+    return isRight ? [drawRing(centreOf(place), ways.measures)] : [];
+  });
+  return group('answer', [...filled, ...rings]);
+}
+
+/** In a frame a figure stands clear of its line; a sticker or a colour fills the whole place. */
+function drawFilled(figure: Figure, place: Area, ways: Ways): Group {
+  const isFramed = responseTo(ways.printed) !== 'sticker' && !bareOutline(ways.printed);
+  const share = hasSizes(ways.printed) ? SIZED_INSIDE_SHARE : INSIDE_SHARE;
+  const sideMm = isFramed ? share * ways.measures.cellMm : cellFor(figure, ways);
+  const { x, y } = centreOf(centredIn(place, sideMm));
+  return drawFigure(figure, x, y, sideMm, ways.style);
+}
+
+function drawRing({ x, y }: Point, { cellMm }: Measures): Shape {
+  const path = circlePath(x, y, cellMm / 2 + RING_BEYOND_MM);
+  return stroked(path, { colour: QUIET_INK, widthMm: RING_MM });
+}

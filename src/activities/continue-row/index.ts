@@ -1,0 +1,38 @@
+// The activity continue-row: what comes next?
+import { sameFigure } from '../../figures/index.ts';
+import { defineActivity } from '../activity.ts';
+import { draw, room } from './draw.ts';
+import { features } from './features.ts';
+import { generate } from './generate.ts';
+import { LADDER } from './ladder.ts';
+import { limitsOf } from './limits.ts';
+import { materialsOf } from './materials.ts';
+import { solve } from './solve.ts';
+import { type Answer, answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
+import { WORDS } from './words.ts';
+
+export const continueRow = defineActivity({
+  id: ID,
+  codeNumber: 6,
+  parameters: PARAMETERS,
+  limits: limitsOf,
+  ladder: LADDER,
+  printed: printedSchema,
+  answer: answerSchema,
+  generate,
+  solve,
+  sameAnswer,
+  features,
+  room,
+  draw,
+  materials: materialsOf,
+  words: WORDS,
+});
+
+/** The same figures in the same order. */
+function sameAnswer({ figures }: Answer, other: Answer): boolean {
+  return (
+    figures.length === other.figures.length &&
+    figures.every((figure, place) => sameFigure(figure, other.figures[place] ?? {}))
+  );
+}

@@ -1,0 +1,217 @@
+// What cannot be asked for together, and why: each refusal names the parameter and what would do.
+import type { Refusal } from '../../base/index.ts';
+import {
+  type Attribute,
+  attributesOf,
+  type ContentId,
+  formsOf,
+  isPicture,
+  mostValues,
+} from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { certainGaps } from './certain.ts';
+import { isChosen, unitsOf, valuesNeeded } from './generate.ts';
+import { mostPlaces } from './measures.ts';
+import { FEWEST_SHOWN, ID, MOST_MISSING, MOST_SHOWN, PARAMETERS, type RowValues } from './task.ts';
+import { letterCount, UNITS } from './units.ts';
+
+/** More sizes than three leave the smallest too small in a row. */
+const MOST_SIZES = 3;
+
+/** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
+export function limitsOf(values: RowValues, style: PrintStyle): readonly Refusal[] {
+  const first = [
+    () => responseRefusal(values),
+    () => secondRefusal(values),
+    () => unitRefusal(values, style),
+    () => ringRefusal(values),
+    () => choicesRefusal(values, style),
+    () => missingRefusal(values),
+    () => shownRefusal(values),
+  ];
+  for (const check of first) {
+    const refusal = check();
+    if (refusal) return [refusal];
+  }
+  return [];
+}
+
+function responseRefusal({ content, response }: RowValues): Refusal | undefined {
+  const because = responseFault(content, response);
+  if (because === undefined) return undefined;
+  const possible = PARAMETERS.response.values.filter(
+    (one) => responseFault(content, one) === undefined,
+  );
+  const nearest = NEAREST[response].find((one) => possible.includes(one)) ?? 'ring';
+  return refusal('response', response, possible, nearest, because);
+}
+
+/** What to offer instead, the likest first. */
+const NEAREST: Readonly<Record<RowValues['response'], readonly RowValues['response'][]>> = {
+  sticker: ['colour-in', 'draw', 'point'],
+  'colour-in': ['draw', 'point'],
+  draw: ['colour-in', 'ring'],
+  point: [],
+  ring: [],
+};
+
+/** In grey print each dot carries the mark of its colour, which tells its sticker or crayon. */
+function responseFault(content: ContentId, response: RowValues['response']): string | undefined {
+  const isOfColours = content === 'colours';
+  switch (response) {
+    case 'sticker':
+      return isOfColours ? undefined : 'a dot sticker can match nothing but a colour';
+    case 'colour-in':
+      return isOfColours ? undefined : 'an outline to colour in would give away what is missing';
+    case 'draw':
+      if (isOfColours) return 'only the colour is asked for, and that is coloured in';
+      return formsOf(content).some(isPicture)
+        ? 'no child can draw these pictures apart'
+        : undefined;
+    default:
+      return undefined;
+  }
+}
+
+function secondRefusal({ content, second }: RowValues): Refusal | undefined {
+  if (second === 'same' || attributesOf(content).length > 1) return undefined;
+  const because = 'there is only one thing to look at';
+  return refusal('second', second, ['same'], 'same', because);
+}
+
+/** A unit with more different figures than the content has, or than a row of the least length shows twice. */
+function unitRefusal(values: RowValues, { print }: PrintStyle): Refusal | undefined {
+  for (const name of ['unit', 'second'] as const) {
+    const got = values[name];
+    const possible = PARAMETERS[name].values.filter((one) =>
+      hasValues({ ...values, choices: 2, [name]: one }, print),
+    );
+    if (possible.some((one) => one === got)) continue;
+    const nearest = nearestUnit(got, possible);
+    return refusal(name, got, possible, nearest, 'no more can be told apart fairly');
+  }
+  return undefined;
+}
+
+/** The last that is as long, else the last. */
+function nearestUnit(got: string, possible: readonly string[]): string {
+  return possible.filter((one) => one.length === got.length).at(-1) ?? possible.at(-1) ?? 'AB';
+}
+
+function hasValues(values: RowValues, print: PrintStyle['print']): boolean {
+  return Object.entries(valuesNeeded(values)).every(
+    ([attribute, count]) => count <= mostOf(values.content, attribute as Attribute, print),
+  );
+}
+
+function mostOf(content: ContentId, attribute: Attribute, print: PrintStyle['print']): number {
+  const most = mostValues(content, attribute, print);
+  return attribute === 'size' ? Math.min(most, MOST_SIZES) : most;
+}
+
+function choicesRefusal(values: RowValues, { print }: PrintStyle): Refusal | undefined {
+  if (!isChosen(values)) return undefined;
+  const { choices: got } = values;
+  const { min, max } = PARAMETERS.choices;
+  const most = [4, 3, 2].find((choices) => hasValues({ ...values, choices }, print)) ?? max;
+  if (got > most) {
+    const because = 'no more can be told apart fairly';
+    return { code: 'out-of-range', at: at('choices'), got, min, max: most, because };
+  }
+  const kinds = mostKinds(values);
+  if (got > kinds) return undefined;
+  const because = `a wrong figure must be offered besides the ${kinds} that may be missing`;
+  return most > kinds
+    ? { code: 'out-of-range', at: at('choices'), got, min: kinds + 1, max: most, because }
+    : {
+        code: 'out-of-range',
+        at: at('missing'),
+        got: values.missing,
+        min: 1,
+        max: most - 1,
+        because,
+      };
+}
+
+/** How many different figures can be missing at once at most. */
+function mostKinds({ unit, missing, ...rest }: RowValues): number {
+  const [first = unit, second = first] = unitsOf({ unit, missing, ...rest });
+  return Math.min(missing, second === first ? letterCount(unit) : missing);
+}
+
+function ringRefusal({ missing: got, response }: RowValues): Refusal | undefined {
+  if (response !== 'ring' || got === 1) return undefined;
+  const because = 'a ring does not say which empty place it is for';
+  return { code: 'out-of-range', at: at('missing'), got, min: 1, max: 1, because };
+}
+
+/** A row needs places for what is missing besides what is shown. */
+function missingRefusal(values: RowValues): Refusal | undefined {
+  const { missing: got } = values;
+  const possible = counted(1, MOST_MISSING).filter(
+    (missing) => shownPossible({ ...values, missing }).length > 0,
+  );
+  if (possible.includes(got)) return undefined;
+  if (possible.length === 0) return unitTooLong(values);
+  const because = `a row of ${mostPlaces(values)} places must show what repeats twice`;
+  return listed('missing', got, possible, because);
+}
+
+function unitTooLong(values: RowValues): Refusal {
+  const fitting = UNITS.filter((unit) => shownPossible({ ...values, unit, missing: 1 }).length > 0);
+  const because = `a row of ${mostPlaces(values)} places cannot show it twice and be certain`;
+  return refusal('unit', values.unit, fitting, fitting.at(-1) ?? 'AB', because);
+}
+
+function shownRefusal(values: RowValues): Refusal | undefined {
+  const possible = shownPossible(values);
+  if (possible.includes(values.shown)) return undefined;
+  const because =
+    values.shown + values.missing > mostPlaces(values)
+      ? `a row has ${mostPlaces(values)} places at most`
+      : 'any other number shows too little, or the row could be continued in two ways';
+  return listed('shown', values.shown, possible, because);
+}
+
+/** How many figures can be shown for the row to be certain and to stand in one line. */
+function shownPossible(values: RowValues): readonly number[] {
+  const { missing, gap } = values;
+  const units = unitsOf(values);
+  return counted(FEWEST_SHOWN, Math.min(MOST_SHOWN, mostPlaces(values) - missing)).filter(
+    (shown) => certainGaps(units, shown, missing, gap).length > 0,
+  );
+}
+
+function counted(min: number, max: number): readonly number[] {
+  return Array.from({ length: Math.max(0, max - min + 1) }, (_, index) => min + index);
+}
+
+/** A range where the possible numbers are one, else each of them. */
+function listed(
+  name: keyof RowValues,
+  got: number,
+  possible: readonly number[],
+  because: string,
+): Refusal {
+  const [min, max] = [Math.min(...possible), Math.max(...possible)];
+  if (max - min + 1 === possible.length) {
+    return { code: 'out-of-range', at: at(name), got, min, max, because };
+  }
+  const distance = (one: number) => Math.abs(one - got);
+  const nearest = possible.reduce((best, one) => (distance(one) < distance(best) ? one : best));
+  return refusal(name, got, possible.map(String), String(nearest), because);
+}
+
+function refusal(
+  name: keyof RowValues,
+  got: string | number,
+  choices: readonly string[],
+  nearest: string,
+  because: string,
+): Refusal {
+  return { code: 'not-a-choice', at: at(name), got, choices, nearest, because };
+}
+
+function at(name: keyof RowValues): string {
+  return `${ID} › ${name}`;
+}

@@ -1,0 +1,95 @@
+// What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
+import type { Refusal } from '../../base/index.ts';
+import { attributesOf, contentName } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { limitsOfAttributes } from './attribute-limits.ts';
+import { ID, PARAMETERS, type SameValues } from './task.ts';
+
+/** A row of more has no room beside its model, even on a page that lies. */
+const MOST_IN_ROW = 6;
+
+/** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
+export function limitsOf(values: SameValues, style: PrintStyle): readonly Refusal[] {
+  const number = choicesRefusal(values, style) ?? nearMissesRefusal(values);
+  return [mirrorsRefusal(values), layoutRefusal(values), number].filter(
+    (refusal) => refusal !== undefined,
+  );
+}
+
+function mirrorsRefusal({ content, mirrors }: SameValues): Refusal | undefined {
+  if (mirrors === 'none' || attributesOf(content).includes('turn')) return undefined;
+  return {
+    code: 'not-a-choice',
+    at: at('mirrors'),
+    got: mirrors,
+    choices: ['none'],
+    nearest: 'none',
+    because: 'only directions have mirror images that can be told apart at all',
+  };
+}
+
+function layoutRefusal({ layout, choices }: SameValues): Refusal | undefined {
+  if (layout !== 'row' || choices <= MOST_IN_ROW) return undefined;
+  return {
+    code: 'not-a-choice',
+    at: at('layout'),
+    got: layout,
+    choices: ['grid'],
+    nearest: 'grid',
+    because: `a row of more than ${MOST_IN_ROW} has no room on a page`,
+  };
+}
+
+/** Where all differ from each other in everything, there are no more choices than values. */
+function choicesRefusal(values: SameValues, style: PrintStyle): Refusal | undefined {
+  const { content, choices, mixed, nearMisses } = values;
+  const attributes = limitsOfAttributes(values, style);
+  const areAllUnlike = mixed && (attributes.length === 1 || isUnlikeInBoth(values));
+  const most = Math.min(...attributes.map((attribute) => attribute.most));
+  if (!areAllUnlike || choices <= most) return undefined;
+  const why =
+    attributes.length === 1 || nearMisses > 0
+      ? `${contentName(content)} leave no more that can be told apart fairly`
+      : `without near misses every one differs from every other in both ways, which ${contentName(content)} allow for no more`;
+  const { min, max } = PARAMETERS.choices;
+  return {
+    code: 'out-of-range',
+    at: at('choices'),
+    got: choices,
+    min,
+    max: Math.min(max, most),
+    because: why,
+  };
+}
+
+function isUnlikeInBoth({ content, nearMisses }: SameValues): boolean {
+  return attributesOf(content).length === 2 && nearMisses === 0;
+}
+
+/** Of one attribute nothing is asked here: every wrong choice differs from the model in that one. */
+function nearMissesRefusal(values: SameValues): Refusal | undefined {
+  const { content, choices, nearMisses, mixed, mirrors } = values;
+  if (attributesOf(content).length === 1) return undefined;
+  const max = choices - 1;
+  const min = mirrors === 'none' ? 0 : 1;
+  if (nearMisses < min || nearMisses > max) {
+    const because =
+      nearMisses > max
+        ? `${choices} choices hold ${max} wrong ones`
+        : 'a mirror image of the model is a near miss';
+    return { code: 'out-of-range', at: at('nearMisses'), got: nearMisses, min, max, because };
+  }
+  if (mixed || nearMisses === 0 || nearMisses === max) return undefined;
+  return {
+    code: 'not-a-choice',
+    at: at('nearMisses'),
+    got: nearMisses,
+    choices: [...(min === 0 ? ['0'] : []), String(max)],
+    nearest: String(max),
+    because: 'the wrong choices are all alike, so all of them are near misses or none is',
+  };
+}
+
+function at(name: keyof SameValues): string {
+  return `${ID} › ${name}`;
+}

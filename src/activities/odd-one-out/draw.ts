@@ -1,0 +1,106 @@
+// Draws a task, and with its answer the same task with the odd figure ringed or crossed out.
+import { moveBy, rectanglePath, transformPath } from '../../base/index.ts';
+import { formOf } from '../../figures/index.ts';
+import {
+  type Area,
+  centredIn,
+  centreOf,
+  drawFigure,
+  FAINT_INK,
+  FINE_MM,
+  type Group,
+  gridPlaces,
+  group,
+  INK,
+  insetArea,
+  line,
+  type PrintStyle,
+  QUIET_INK,
+  type SceneNode,
+  stroked,
+  WHITE,
+} from '../../page/index.ts';
+import type { Size } from '../activity.ts';
+import { AROUND_MM, measuresOf, room } from './room.ts';
+import type { Answer, Printed } from './task.ts';
+
+/** Beyond this, times the least, a page looks stretched, not calm (by eye). */
+const MOST_SCALE = 1.5;
+/** Line round the figure of the answer, thick and quiet, and the blank it leaves. */
+const RING_MM = 1.2;
+const RING_GAP_MM = 1.8;
+const RING_CORNER = 0.42;
+/** A cross, edged with white so that it shows on every colour; its arm as a share of the cell. */
+const CROSS_MM = 0.8;
+const CROSS_EDGE_MM = 0.3;
+const CROSS_ARM = 0.52;
+/** The card that holds the dots of one quantity together: its corners and the dots' cell, in card sides. */
+const CARD_CORNER = 0.14;
+const CARD_INSIDE = 0.89;
+
+export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
+  const places = placesIn(printed, size);
+  const figures = places.flatMap((place, index) => drawPlaced(printed, index, place, style));
+  const marked = answer && places[answer.odd];
+  return group('task', [...figures, ...(marked ? [drawAnswer(printed, marked)] : [])]);
+}
+
+/** A square for each figure, the task in the middle of the size. */
+function placesIn(printed: Printed, size: Size): readonly Area[] {
+  const { figures, columns = figures.length, shifts } = printed;
+  const least = room(printed);
+  const scale = Math.min(size.widthMm / least.widthMm, size.heightMm / least.heightMm, MOST_SCALE);
+  const { figureMm, gapMm } = measuresOf(printed);
+  const loose = shifts ? gapMm / 2 : 0;
+  const page = { left: 0, top: 0, width: size.widthMm, height: size.heightMm };
+  const task = centredIn(page, least.widthMm * scale, least.heightMm * scale);
+  const grid = insetArea(task, (AROUND_MM + loose) * scale);
+  const pitchMm = (figureMm + gapMm) * scale;
+  return gridPlaces(figures.length, columns, grid, gapMm * scale).map((place, index) => {
+    const { x = 0, y = 0 } = shifts?.[index] ?? {};
+    return { ...place, left: place.left + x * pitchMm, top: place.top + y * pitchMm };
+  });
+}
+
+/** A figure; a quantity on a card of its own, so that its dots are counted together. */
+function drawPlaced(
+  { figures }: Printed,
+  index: number,
+  place: Area,
+  style: PrintStyle,
+): readonly SceneNode[] {
+  const figure = figures[index];
+  if (!figure) return [];
+  const { x, y } = centreOf(place);
+  if (formOf(figure) !== 'dots') return [drawFigure(figure, x, y, place.width, style)];
+  const { left, top, width } = place;
+  const card = stroked(rectanglePath(left, top, width, width, width * CARD_CORNER), {
+    colour: FAINT_INK,
+    widthMm: FINE_MM,
+  });
+  return [card, drawFigure(figure, x, y, width * CARD_INSIDE, style)];
+}
+
+function drawAnswer({ response }: Printed, place: Area): Group {
+  return group('answer', response === 'cross' ? drawCross(place) : [drawRing(place)]);
+}
+
+function drawRing({ left, top, width }: Area): SceneNode {
+  const side = width + 2 * RING_GAP_MM;
+  const path = rectanglePath(0, 0, side, side, side * RING_CORNER);
+  const placed = transformPath(path, moveBy(left - RING_GAP_MM, top - RING_GAP_MM));
+  return stroked(placed, { colour: QUIET_INK, widthMm: RING_MM });
+}
+
+function drawCross(place: Area): readonly SceneNode[] {
+  const { x, y } = centreOf(place);
+  const arm = CROSS_ARM * place.width;
+  const arms = (stroke: { readonly colour: typeof INK; readonly widthMm: number }) => [
+    line(x - arm, y - arm, x + arm, y + arm, stroke),
+    line(x - arm, y + arm, x + arm, y - arm, stroke),
+  ];
+  return [
+    ...arms({ colour: WHITE, widthMm: CROSS_MM + 2 * CROSS_EDGE_MM }),
+    ...arms({ colour: INK, widthMm: CROSS_MM }),
+  ];
+}

@@ -1,0 +1,116 @@
+// What cannot be asked for together, and the nearest thing that can.
+import type { Refusal } from '../../base/index.ts';
+import {
+  ATTRIBUTES,
+  type Attribute,
+  attributesOf,
+  type Figure,
+  formsOf,
+} from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { MOST_KIND_PICTURES } from './generate-pictures.ts';
+import { LEAST_SIZE_DRAWN } from './generate-values.ts';
+import { fitsOnPage } from './room.ts';
+import { ID, PARAMETERS, type Parameters } from './task.ts';
+import { isRead, LEAST_TO_VARY, plainContent } from './varying.ts';
+
+/** All refusals for values that are each within their own range; empty where they go together. */
+export function limits(values: Parameters, style: PrintStyle): readonly Refusal[] {
+  const choices = [oddRefusal(values), varyRefusal(values, style), mirrorsRefusal(values)];
+  const refusals = choices.filter((refusal) => refusal !== undefined);
+  if (refusals.length > 0) return refusals;
+  const figures = figuresRefusal(values);
+  return figures ? [figures] : [];
+}
+
+function attributesIn({ content }: Parameters): readonly Attribute[] {
+  const plain = plainContent(content);
+  return plain ? attributesOf(plain) : [];
+}
+
+function oddRefusal(values: Parameters): Refusal | undefined {
+  const { odd } = values;
+  const attributes = attributesIn(values);
+  if (odd === 'any' || attributes.includes(odd)) return undefined;
+  const choices = ['any', ...ATTRIBUTES.filter((attribute) => attributes.includes(attribute))];
+  const because =
+    attributes.length === 0
+      ? 'the odd picture is of another kind, not of another look'
+      : `all figures of this content have one ${odd}`;
+  return { code: 'not-a-choice', at: at('odd'), got: odd, choices, nearest: 'any', because };
+}
+
+function varyRefusal(values: Parameters, style: PrintStyle): Refusal | undefined {
+  const because = varyFault(values, style);
+  if (!values.vary || because === undefined) return undefined;
+  return { ...no('vary'), because };
+}
+
+function varyFault({ content }: Parameters, { print }: PrintStyle): string | undefined {
+  if (content === 'pictures') {
+    return 'pictures keep their own colours and one size';
+  }
+  return print === 'grey' && isRead(content)
+    ? 'in grey print a colour is shown by letters, which would stand beside what is looked at'
+    : undefined;
+}
+
+function mirrorsRefusal(values: Parameters): Refusal | undefined {
+  if (!values.mirrors || attributesIn(values).includes('turn')) return undefined;
+  return { ...no('mirrors'), because: 'only things that point can point left and right' };
+}
+
+function no(name: 'vary' | 'mirrors'): Extract<Refusal, { code: 'not-a-choice' }> {
+  return { code: 'not-a-choice', at: at(name), got: true, choices: ['false'], nearest: 'false' };
+}
+
+function figuresRefusal(values: Parameters): Refusal | undefined {
+  const { figures: got } = values;
+  const [min, tooFew] = fewest(values);
+  const [max, tooMany] = most(values);
+  if (got >= min && got <= max) return undefined;
+  const because = got < min ? tooFew : tooMany;
+  return { code: 'out-of-range', at: at('figures'), got, min, max, because };
+}
+
+/** How few figures will do, and why no fewer. */
+function fewest({ vary, layout }: Parameters): readonly [number, string] {
+  if (vary) {
+    return [LEAST_TO_VARY, 'where more than one thing changes, each of the others needs its like'];
+  }
+  if (layout === 'row') return [PARAMETERS.figures.min, ''];
+  return [4, 'of three in two rows, one would stand alone'];
+}
+
+/** How many figures will do, and why no more. */
+function most(values: Parameters): readonly [number, string] {
+  const isOfKinds = values.content === 'picture-kinds';
+  let max = isOfKinds ? MOST_KIND_PICTURES : PARAMETERS.figures.max;
+  while (max > PARAMETERS.figures.min && !fitsOnPage(largest({ ...values, figures: max }))) {
+    max -= 1;
+  }
+  const because =
+    max === MOST_KIND_PICTURES && isOfKinds
+      ? 'no more pictures of a kind go together without one standing out'
+      : 'no more have room in a row of the page';
+  return [max, because];
+}
+
+/** Figures of the values, at their largest. */
+function largest(values: Parameters) {
+  const { figures: count, layout } = values;
+  const content = plainContent(values.content) ?? 'pictures';
+  const figure: Figure = {
+    form: formsOf(content)[0],
+    ...(attributesOf(content).includes('size') ? { size: LEAST_SIZE_DRAWN[values.likeness] } : {}),
+  };
+  const figures = Array.from({ length: count }, () => figure);
+  if (layout === 'row') return { figures };
+  const columns = Math.ceil(count / 2);
+  const shifts = layout === 'loose' ? figures.map(() => ({ x: 0, y: 0 })) : undefined;
+  return { figures, columns, shifts };
+}
+
+function at(name: keyof Parameters): string {
+  return `${ID} › ${name}`;
+}

@@ -1,0 +1,40 @@
+// What can change without saying anything in each content, and from how many figures on.
+import { type Attribute, attributesOf, type ContentId } from '../../figures/index.ts';
+import type { Content } from './task.ts';
+
+/** Attributes that change without saying anything; `layout`: how dots lie. */
+export type IdleAttribute = Attribute | 'layout';
+
+/** Two pairs that look alike and the odd one: with fewer, another figure would be without its like. */
+export const LEAST_TO_VARY = 5;
+
+/** Contents of one attribute beside which the colour does not change. */
+const IDLE: Readonly<Partial<Record<Content, readonly IdleAttribute[]>>> = {
+  colours: ['form'],
+  textures: ['form'],
+  'dot-quantities': ['layout'],
+};
+
+/** Contents whose forms a mark of colour would stand beside in grey print, a letter beside letters. */
+const READ: readonly Content[] = ['capitals', 'small-letters', 'numerals', 'signs'];
+
+/** What may change while one attribute of the content tells the odd figure. */
+export function idleAttributes(content: ContentId, odd: Attribute): readonly IdleAttribute[] {
+  const attributes = attributesOf(content);
+  if (attributes.length > 1) return attributes.filter((attribute) => attribute !== odd);
+  return IDLE[content] ?? ['colour'];
+}
+
+/** Whether figures of the content are read, so that letters which mark colours would be read too. */
+export function isRead(content: Content): boolean {
+  return READ.includes(content) || isOfScript(content);
+}
+
+function isOfScript(content: Content): boolean {
+  return /^(cyrillic|greek|devanagari|arabic)-/.test(content);
+}
+
+/** The content as `figures` knows it; none for kinds of pictures. */
+export function plainContent(content: Content): ContentId | undefined {
+  return content === 'picture-kinds' ? undefined : content;
+}
