@@ -1,6 +1,6 @@
 // What the adult's page says, as blocks that are measured before they have a place.
 import type { Language } from '../activities/index.ts';
-import { colourName } from '../figures/index.ts';
+import { colourName, PICTURE_CREDIT } from '../figures/index.ts';
 import {
   type Block,
   bullets,
@@ -102,8 +102,14 @@ export function sideBlocks(language: Language, paper: PaperName, width: number):
 
 export function proofBlock(pack: Pack, language: Language, width: number): Block {
   const tasks = pack.sheets.reduce((sum, sheet) => sum + sheet.tasks.length, 0);
-  const words = pageWords(language).adult.proof(tasks);
+  const proof = pageWords(language).adult.proof(tasks);
+  const words = hasPictures(pack) ? `${proof} ${PICTURE_CREDIT}.` : proof;
   return paragraph(words, width, { emMm: SMALL_EM_MM, colour: QUIET_INK });
+}
+
+/** Whether any sheet shows a picture, whose licence asks to be named. */
+function hasPictures({ sheets }: Pack): boolean {
+  return sheets.some(({ tasks }) => JSON.stringify(tasks).includes('"form":"picture-'));
 }
 
 /** Blocks that no end of a page parts. */

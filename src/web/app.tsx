@@ -2,9 +2,11 @@
 
 import { MakeScreen } from './make-screen.tsx';
 import type { Maker } from './making/maker.ts';
+import { useCatalogue } from './making/use-shown.ts';
 import { words } from './words.ts';
 
 export function App({ maker }: { readonly maker: Maker }) {
+  const credit = useCatalogue(maker)?.credit;
   return (
     <>
       <header className="head">
@@ -12,7 +14,10 @@ export function App({ maker }: { readonly maker: Maker }) {
         <p>{words.tagline}</p>
       </header>
       <MakeScreen maker={maker} />
-      <footer className="foot">{words.local}</footer>
+      <footer className="foot">
+        <p>{words.local}</p>
+        {credit === undefined ? null : <p>{credit}.</p>}
+      </footer>
     </>
   );
 }

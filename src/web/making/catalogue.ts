@@ -1,5 +1,6 @@
 // What the controls must know, gathered from the registry: activities with their words, papers, prints.
 import { ACTIVITY_IDS, type ActivityId, activityOf } from '../../activities/index.ts';
+import { PICTURE_CREDIT } from '../../figures/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../../page/index.ts';
 import type { ActivityCard, Catalogue } from './protocol.ts';
 
@@ -9,6 +10,7 @@ export function gatherCatalogue(): Catalogue {
     papers: PAPER_NAMES,
     orientations: ORIENTATIONS,
     prints: PRINT_CHOICES,
+    credit: PICTURE_CREDIT,
   };
 }
 

@@ -33,6 +33,8 @@ export interface Catalogue {
   readonly papers: readonly string[];
   readonly orientations: readonly string[];
   readonly prints: readonly string[];
+  /** Whose pictures the sheets may show, and under which licence. */
+  readonly credit: string;
 }
 
 /** Why something cannot be made: the control it is about, where there is one, and the sentence. */
