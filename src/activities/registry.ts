@@ -1,6 +1,7 @@
 // The one list of activities: everything that needs to know them reads this table.
 import type { Activity } from './activity.ts';
 import { byKey } from './by-key/index.ts';
+import { continueRow } from './continue-row/index.ts';
 import { copyPattern } from './copy-pattern/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
 
@@ -8,6 +9,7 @@ export const ACTIVITIES = {
   'in-every-box': inEveryBox,
   'by-key': byKey,
   'copy-pattern': copyPattern,
+  'continue-row': continueRow,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;
