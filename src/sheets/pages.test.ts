@@ -1,6 +1,5 @@
 // What the pages of a pack promise: all there, in order, with the words an adult needs and nothing over an edge.
 import { describe, expect, it } from 'vitest';
-import { ACTIVITY_IDS } from '../activities/index.ts';
 import { compose, IDENTITY, pathBounds, type Transform, transformPath } from '../base/index.ts';
 import {
   CHECK_LINE_MM,
@@ -17,8 +16,11 @@ import { packPages } from './pack-pages.ts';
 import { rangesText } from './pack-parts.ts';
 import type { PageChoice } from './sheet-spec.ts';
 
+/** Three kinds of sheet: as many as one adult's page introduces beside its list of sheets. */
+const KINDS = ['in-every-box', 'by-key', 'copy-pattern'] as const;
+
 function packOf(sheets: number, page: PageChoice = { paper: 'A4', orientation: 'portrait' }): Pack {
-  const parts = ACTIVITY_IDS.map((activity) => ({ activity, step: 1, values: {}, sheets }));
+  const parts = KINDS.map((activity) => ({ activity, step: 1, values: {}, sheets }));
   const pack = makePack({ seed: 3, page, print: 'colour', parts });
   if (!pack.ok) throw new Error(JSON.stringify(pack.refusals));
   return pack.value;

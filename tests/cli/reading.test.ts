@@ -2,6 +2,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { ACTIVITY_IDS } from '../../src/activities/index.ts';
 import { emptyFolder, samewise } from './program.ts';
 
 const figure = (colour: string) => ({ form: 'circle', colour });
@@ -60,8 +61,10 @@ describe.concurrent('samewise activities', () => {
     const { code, stdout } = await samewise(['activities'], { cwd: emptyFolder() });
     const text = stdout.toString();
     expect(code).toBe(0);
-    for (const id of ['in-every-box', 'by-key', 'copy-pattern']) expect(text).toContain(`${id}: `);
-    expect(text.match(/^ {2}(Contents|Responses|Parameters|Steps)$/gm)).toHaveLength(12);
+    for (const id of ACTIVITY_IDS) expect(text).toContain(`${id}: `);
+    expect(text.match(/^ {2}(Contents|Responses|Parameters|Steps)$/gm)).toHaveLength(
+      4 * ACTIVITY_IDS.length,
+    );
     expect(text).toMatch(/boxes +2 to 6/);
   });
 
@@ -73,7 +76,7 @@ describe.concurrent('samewise activities', () => {
     ]);
     expect(text.stdout.toString()).not.toContain('copy-pattern');
     const listed: readonly { id: string; steps: unknown[] }[] = JSON.parse(json.stdout.toString());
-    expect(listed.map(({ id }) => id)).toEqual(['in-every-box', 'by-key', 'copy-pattern']);
+    expect(listed.map(({ id }) => id)).toEqual(ACTIVITY_IDS);
     for (const { steps } of listed) expect(steps.length).toBeGreaterThanOrEqual(8);
   });
 });

@@ -62,6 +62,8 @@ export interface Shown {
   readonly values: Values;
   /** Names of parameters that gave way to what the person set. */
   readonly gaveWay: readonly string[];
+  /** How hard the sheet is and why. */
+  readonly hardness: string;
   /** Each answer in words. */
   readonly answers: readonly string[];
   /** Pairs of colours on the sheet that look alike to some children. */

@@ -1,6 +1,7 @@
 // Makes the sheet that is to lie on the table, with what its proof line says.
 import { activityOf, type Task } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
+import { difficultyOf, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
 import type { Page } from '../../page/index.ts';
 import { COLOUR_NAMES, type ColourName, mergingPairs } from '../../palette/index.ts';
 import { svgOf } from '../../press/index.ts';
@@ -38,9 +39,17 @@ export function show(entries: Entries, view: View, wanted: number): Result<Shown
     step: spec.step,
     values: { ...activity.ladder[spec.step - 1]?.values, ...spec.values },
     gaveWay: fitValues(entries).gaveWay,
+    hardness: hardnessOf(sheet),
     answers: tasks.map(({ printed, answer }) => activity.words.en.answer(printed, answer)),
     alike: alikeOn(sheet),
   });
+}
+
+/** How hard the sheet is and why, in words. */
+function hardnessOf({ spec, tasks }: Sheet): string {
+  const activity = activityOf(spec.activity);
+  const difficulties = tasks.map(({ printed }) => difficultyOf(activity, printed));
+  return explainDifficulty(sheetDifficulty(difficulties), 'en');
 }
 
 /** The last pack made: paging through it must not make it again. */
