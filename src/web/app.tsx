@@ -6,17 +6,17 @@ import { useCatalogue } from './making/use-shown.ts';
 import { words } from './words.ts';
 
 export function App({ maker }: { readonly maker: Maker }) {
-  const credit = useCatalogue(maker)?.credit;
+  const catalogue = useCatalogue(maker);
   return (
     <>
       <header className="head">
         <h1>{words.appName}</h1>
         <p>{words.tagline}</p>
       </header>
-      <MakeScreen maker={maker} />
+      <MakeScreen maker={maker} catalogue={catalogue} />
       <footer className="foot">
         <p>{words.local}</p>
-        {credit === undefined ? null : <p>{credit}.</p>}
+        {catalogue === undefined ? null : <p>{catalogue.credit}.</p>}
       </footer>
     </>
   );

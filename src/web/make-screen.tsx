@@ -2,8 +2,8 @@
 import { useState } from 'react';
 import { Desk } from './desk.tsx';
 import type { Maker } from './making/maker.ts';
-import type { View } from './making/protocol.ts';
-import { useCatalogue, useShown } from './making/use-shown.ts';
+import type { Catalogue, View } from './making/protocol.ts';
+import { useShown } from './making/use-shown.ts';
 import type { Entries } from './recipe/entries.ts';
 import { useRecipe } from './recipe/use-recipe.ts';
 import { PageBar } from './table/page-bar.tsx';
@@ -11,11 +11,16 @@ import { Paper } from './table/paper.tsx';
 import { Proof } from './table/proof.tsx';
 import { words } from './words.ts';
 
-export function MakeScreen({ maker }: { readonly maker: Maker }) {
+export interface MakeScreenProps {
+  readonly maker: Maker;
+  /** Absent until the maker has told it. */
+  readonly catalogue: Catalogue | undefined;
+}
+
+export function MakeScreen({ maker, catalogue }: MakeScreenProps) {
   const { entries, edit, turn } = useRecipe();
   const [view, setView] = useState<View>('sheet');
   const [sheet, setSheet] = useState(1);
-  const catalogue = useCatalogue(maker);
   const { shown, objections, isMaking } = useShown(maker, entries, view, sheet);
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const turnToFirst = (next: Entries) => {
