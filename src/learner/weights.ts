@@ -1,6 +1,6 @@
 // The one table of difficulty: what each feature weighs in logits, from which source, and how it is said.
 import type { FeatureName } from '../activities/index.ts';
-import { counted, numberWord } from './number-words.ts';
+import { counted, numberWord } from '../activities/index.ts';
 
 export interface Weight {
   /** Logits for each unit of the feature; 0 or more. */
