@@ -3,13 +3,17 @@ import type { Activity } from './activity.ts';
 import { byKey } from './by-key/index.ts';
 import { continueRow } from './continue-row/index.ts';
 import { copyPattern } from './copy-pattern/index.ts';
+import { findTheSame } from './find-the-same/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
+import { oddOneOut } from './odd-one-out/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
   'by-key': byKey,
   'copy-pattern': copyPattern,
   'continue-row': continueRow,
+  'odd-one-out': oddOneOut,
+  'find-the-same': findTheSame,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;

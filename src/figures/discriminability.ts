@@ -10,6 +10,7 @@ import { type Figure, formOf } from './figure.ts';
 import { areLookAlikes, floorOf, LINE_FLOOR } from './likeness.ts';
 import { outlineShare, turnedOutlineShare } from './outline-distance.ts';
 import { plainest, stanceOf } from './symmetry.ts';
+import { NEAR_TEXTURES } from './textures.ts';
 import { topologyOf } from './topology.ts';
 
 /** The age in years for which something is fair. */
@@ -44,8 +45,9 @@ const DIRECTION_DISTANCE: Readonly<Record<DirectionRelation, number>> = {
 const TOPOLOGY_DISTANCE = 0.6;
 /** The most between forms that beginning readers mix up, whatever is measured; provisional. */
 const MIXED_UP_DISTANCE = 1;
-/** Fills, provisional: solid, outlined and textured are plain; of two textures slants and zigzags are near. */
+/** Fills, provisional: solid, outlined and textured are plain; two textures of one family are nearer. */
 const FILL_DISTANCE = 1.5;
+const NEAR_TEXTURE_DISTANCE = 1;
 /** Of dots that lie otherwise less is seen than of outlines as far apart; provisional. */
 const LAYOUT_SHARE = 0.5;
 
@@ -71,11 +73,18 @@ export function pairLikeness(one: Figure, other: Figure): number {
   const found = differencesOf(one, other);
   const distance =
     (found.colourDe00 ?? 0) / FAIR_DE00 +
-    (found.fill ? FILL_DISTANCE : 0) +
+    (found.fill ? fillDistance(one, other) : 0) +
     Math.log(found.sizeRatio ?? 1) / Math.log(SIZE_RATIO_FLOOR) +
     quantityDistance(one, other, found) +
     shapeDistance(one, other, found);
   return Math.round(100 * Math.exp(-distance)) / 100;
+}
+
+function fillDistance({ fill: one }: Figure, { fill: other }: Figure): number {
+  const areNear = NEAR_TEXTURES.some((pair) =>
+    [one, other].every((fill) => pair.some((texture) => texture === fill)),
+  );
+  return areNear ? NEAR_TEXTURE_DISTANCE : FILL_DISTANCE;
 }
 
 /** Standard deviations between two quantities in the usual model, |a − b| / (w · √(a² + b²)), to scale. */

@@ -143,3 +143,16 @@ function bricks(width: number, height: number): Path {
   );
   return [...beds, ...joints];
 }
+
+/**
+ * Textures of one family, told apart but easily taken for each other: lines that run otherwise, or small things
+ * set like bricks. By eye.
+ */
+export const NEAR_TEXTURES: readonly (readonly [Texture, Texture])[] = [
+  ['upright-stripes', 'level-stripes'],
+  ['upright-stripes', 'slanted-stripes'],
+  ['level-stripes', 'slanted-stripes'],
+  ['level-stripes', 'bricks'],
+  ['level-stripes', 'waves'],
+  ['checks', 'bricks'],
+];

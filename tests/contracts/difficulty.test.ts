@@ -28,7 +28,7 @@ const OTHER_SEEDS = sampleSeeds(150, randomFrom(987));
  * reaches less far than a key with eight entries.
  */
 const START = { min: -3.6, max: -1.25 };
-const END = { min: 0.5, max: 3.4 };
+const END = { min: 0.4, max: 3.4 };
 /** Least number of rungs that differ, with a content that has little to vary. */
 const LEAST_RUNGS = 3;
 /** Targets, as shares of the way from the ladder's first rung to its last. */

@@ -5,6 +5,8 @@ import type { SameValues } from './task.ts';
 
 /** Without left and right on one page: up, down and one side. */
 const MOST_UNMIRRORED_TURNS = 3;
+/** Of six numbers of dots there is a single fair set, and nothing to draw near ones from. */
+const MOST_NEAR_COUNTS = 5;
 
 /** What limits the values of one attribute. */
 export interface Limit {
@@ -14,12 +16,20 @@ export interface Limit {
 
 /** The attributes of the content, each with the most values that can stand in one task. */
 export function limitsOfAttributes(
-  { content, mirrors }: Pick<SameValues, 'content' | 'mirrors'>,
+  values: Pick<SameValues, 'content' | 'mirrors' | 'likeness'>,
   style: PrintStyle,
 ): readonly Limit[] {
-  return attributesOf(content).map((attribute) => {
-    const most = mostValues(content, attribute, style.print);
-    const isLimited = attribute === 'turn' && mirrors === 'none';
-    return { attribute, most: isLimited ? Math.min(most, MOST_UNMIRRORED_TURNS) : most };
+  return attributesOf(values.content).map((attribute) => {
+    const most = mostValues(values.content, attribute, style.print);
+    return { attribute, most: Math.min(most, mostBeside(attribute, values)) };
   });
+}
+
+function mostBeside(
+  attribute: Attribute,
+  { mirrors, likeness }: Pick<SameValues, 'mirrors' | 'likeness'>,
+): number {
+  if (attribute === 'turn' && mirrors === 'none') return MOST_UNMIRRORED_TURNS;
+  if (attribute === 'count' && likeness === 'near') return MOST_NEAR_COUNTS;
+  return Number.POSITIVE_INFINITY;
 }

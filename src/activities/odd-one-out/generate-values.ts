@@ -13,6 +13,7 @@ import {
   type FormId,
   formsOf,
   mostValues,
+  NEAR_TEXTURES,
   pairLikeness,
   SHAPES,
   SPREAD_LAYOUTS,
@@ -63,7 +64,10 @@ function pairOf(attribute: Attribute, ways: Ways, random: Random): Pair {
     case 'count':
       return countPair(ways, random);
     case 'fill':
-      return asPair(random.pick(TEXTURE_PAIRS[ways.likeness]), (fill) => ({ fill }));
+      return asPair(
+        random.pick(ways.likeness === 'near' ? NEAR_TEXTURES : FAR_TEXTURES),
+        (fill) => ({ fill }),
+      );
   }
 }
 
@@ -167,28 +171,17 @@ function countPair({ likeness, vary }: Ways, random: Random): Pair {
   return [dotsOf(one, control), dotsOf(other, control)];
 }
 
-/** Near textures are of one family: lines that run otherwise, or small things set like bricks. By eye. */
-const TEXTURE_PAIRS: Readonly<Record<Ways['likeness'], readonly (readonly [Texture, Texture])[]>> =
-  {
-    far: [
-      ['upright-stripes', 'spots'],
-      ['level-stripes', 'spots'],
-      ['slanted-stripes', 'checks'],
-      ['level-stripes', 'checks'],
-      ['spots', 'zigzag'],
-      ['spots', 'bricks'],
-      ['spots', 'checks'],
-      ['waves', 'checks'],
-    ],
-    near: [
-      ['upright-stripes', 'level-stripes'],
-      ['upright-stripes', 'slanted-stripes'],
-      ['level-stripes', 'slanted-stripes'],
-      ['level-stripes', 'bricks'],
-      ['level-stripes', 'waves'],
-      ['checks', 'bricks'],
-    ],
-  };
+/** Textures that have little in common; by eye. Near ones are of one family. */
+const FAR_TEXTURES: readonly (readonly [Texture, Texture])[] = [
+  ['upright-stripes', 'spots'],
+  ['level-stripes', 'spots'],
+  ['slanted-stripes', 'checks'],
+  ['level-stripes', 'checks'],
+  ['spots', 'zigzag'],
+  ['spots', 'bricks'],
+  ['spots', 'checks'],
+  ['waves', 'checks'],
+];
 
 function asPair<T>([one, other]: readonly [T, T], lookOf: (value: T) => Look): Pair {
   return [lookOf(one), lookOf(other)];

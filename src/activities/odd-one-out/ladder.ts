@@ -22,10 +22,10 @@ const FIRST: Parameters = {
 const RUNGS: readonly (readonly [AgeHint, tasks: number, Partial<Parameters>])[] = [
   [3, 5, {}],
   [3, 5, { figures: 4 }],
+  [3, 5, { likeness: 'near' }],
   [3, 5, { content: 'shapes' }],
-  [3, 5, { figures: 5 }],
+  [4, 5, { figures: 5 }],
   [4, 5, { response: 'ring' }],
-  [4, 5, { likeness: 'near' }],
   [4, 5, { figures: 6 }],
   [4, 5, { vary: true }],
   [5, 3, { layout: 'loose' }],

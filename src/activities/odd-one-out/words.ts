@@ -19,10 +19,10 @@ type Words = ActivityWords<typeof PARAMETERS, Printed>;
 const STEPS: readonly string[] = [
   'three in a row, one of another colour',
   'three in a row become four',
+  'the odd one looks more like the others',
   'colours become shapes',
   'four in a row become five',
   'pointing becomes drawing a ring',
-  'the odd one looks more like the others',
   'five in a row become six',
   'colours change too and mean nothing',
   'the row becomes loose',
