@@ -22,6 +22,12 @@ export function wholeOf(text: string, at: string, min: number, max: number): num
   return number;
 }
 
+/** A number in decimal digits, such as -0.5. */
+export function numberOf(text: string, at: string): number {
+  if (/^[+-]?\d+(\.\d+)?$/.test(text)) return Number(text);
+  throw new Refused({ code: 'wrong-type', at, got: text, expected: 'a number such as -0.5' });
+}
+
 /** One of the choices, in the given case or another. */
 export function choiceOf<T extends string>(text: string, at: string, choices: readonly T[]): T {
   const found = choices.find((choice) => choice.toLowerCase() === text.toLowerCase());

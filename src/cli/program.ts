@@ -68,6 +68,7 @@ function addPack(program: Command): void {
     .option('--activity <id>', options.activity)
     .option('--step <number>', options.step)
     .option('--age <years>', options.age)
+    .option('--difficulty <logits>', options.difficulty)
     .option('--tasks <number>', options.tasks)
     .option('--sheets <number>', options.sheets)
     .option('--seed <number>', options.seed)

@@ -1,5 +1,6 @@
 // What reading the options of `pack` promises: the recipe they mean, or a refusal that names the option.
 import { describe, expect, it } from 'vitest';
+import { activityOf } from '../activities/index.ts';
 import type { Refusal } from '../base/index.ts';
 import { sentenceOf } from '../words/index.ts';
 import { Refused } from './failure.ts';
@@ -24,6 +25,22 @@ describe('the options of a pack', () => {
       print: 'colour',
       parts: [{ activity: 'by-key', step: 1, values: {}, sheets: 1 }],
     });
+  });
+
+  it('find step and values for a difficulty, and keep what is set', () => {
+    const [part] = recipeOf({ ...BY_KEY, difficulty: '-0.5', set: ['entries=3'] }).parts;
+    expect(part).toMatchObject({ activity: 'by-key', sheets: 1 });
+    const own = activityOf('by-key').ladder[(part?.step ?? 0) - 1]?.values;
+    expect({ ...own, ...part?.values }).toMatchObject({ entries: 3 });
+  });
+
+  it.each([
+    [{ difficulty: '40' }, 'by-key › difficulty'],
+    [{ difficulty: 'hard' }, '--difficulty'],
+    [{ difficulty: '0', step: '2' }, '--difficulty'],
+    [{ difficulty: '0', age: '4' }, '--difficulty'],
+  ])('refuse %j at %s', (options, at) => {
+    expect(refusalsOf(options).map((refusal) => refusal.at)).toEqual([at]);
   });
 
   it('are read one by one, choices in any case', () => {
@@ -58,7 +75,7 @@ describe('the options of a pack', () => {
     [{ step: 'NaN' }, /^--step: expected a whole number from 1 to \d+, got "NaN"\.$/],
     [{ step: '1.5' }, /^--step: expected a whole number from 1 to \d+, got "1\.5"\.$/],
     [{ step: '' }, /^--step: expected a whole number from 1 to \d+, got ""\.$/],
-    [{ step: '1', age: '4' }, /^--age: expected a step or an age/],
+    [{ step: '1', age: '4' }, /^--age: expected one of --step, --age and --difficulty/],
     [{ age: '9' }, /^--age: expected 3 to 5, got 9\. Use 5\.$/],
     [{ tasks: '13' }, /^--tasks: expected 1 to 12, got 13\. Use 12\.$/],
     [{ sheets: '5001' }, /^--sheets: expected 1 to 5000, got 5001\. Use 5000\.$/],

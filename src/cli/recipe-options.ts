@@ -1,8 +1,10 @@
 // The options of `samewise pack`, or a recipe file, as a recipe.
 import { activityOf } from '../activities/index.ts';
 import { MAX_SEED } from '../base/index.ts';
+import { aimAt } from '../learner/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../page/index.ts';
 import {
+  changesOf,
   DEFAULT_PAGE,
   DEFAULT_PRINT,
   MOST_SHEETS,
@@ -14,15 +16,18 @@ import {
   stepForAge,
   valuesOf,
 } from '../sheets/index.ts';
+import { shellWords } from '../words/index.ts';
 import { accepted, Refused } from './failure.ts';
-import { activityIdOf, choiceOf, parameterValues, wholeOf } from './option-values.ts';
+import { activityIdOf, choiceOf, numberOf, parameterValues, wholeOf } from './option-values.ts';
 import { readText } from './read-text.ts';
+import { tell } from './terminal.ts';
 
 /** The options that say what to make, as they are typed. */
 export interface RecipeOptions {
   readonly activity?: string;
   readonly step?: string;
   readonly age?: string;
+  readonly difficulty?: string;
   readonly tasks?: string;
   readonly sheets?: string;
   readonly seed?: string;
@@ -57,8 +62,8 @@ export function recipeOf(options: RecipeOptions): Recipe {
 }
 
 function recipeFromFile(path: string, options: RecipeOptions): Recipe {
-  const { activity, step, age, tasks, sheets, set } = options;
-  const also = Object.entries({ activity, step, age, tasks, sheets, set: set[0] });
+  const { activity, step, age, difficulty, tasks, sheets, set } = options;
+  const also = Object.entries({ activity, step, age, difficulty, tasks, sheets, set: set[0] });
   const found = also.find(([, value]) => value !== undefined);
   if (found) {
     const expected = 'either a recipe or the options of one activity';
@@ -73,25 +78,58 @@ function partOf(options: RecipeOptions, print: Recipe['print']): RecipePart {
     throw new Refused({ code: 'missing', at: 'pack', expected });
   }
   const activity = activityIdOf(options.activity, '--activity');
-  const step = stepOf(options, activity);
   const values = parameterValues(options.set, activityOf(activity));
-  accepted(valuesOf({ activity, step, values, print }));
   const { tasks, sheets } = options;
   return {
     activity,
-    step,
-    values,
+    ...(options.difficulty === undefined
+      ? atStep(options, activity, values, print)
+      : aimedAt(options, activity, values, print)),
     sheets: sheets === undefined ? 1 : wholeOf(sheets, '--sheets', 1, MOST_SHEETS),
     ...(tasks === undefined ? {} : { tasks: wholeOf(tasks, '--tasks', 1, MOST_TASKS) }),
   };
 }
 
+function atStep(
+  options: RecipeOptions,
+  activity: RecipePart['activity'],
+  values: RecipePart['values'],
+  print: Recipe['print'],
+): Pick<RecipePart, 'step' | 'values'> {
+  const step = stepOf(options, activity);
+  accepted(valuesOf({ activity, step, values, print }));
+  return { step, values };
+}
+
+/** Step and values that meet the difficulty asked for; tells what they are. */
+function aimedAt(
+  { difficulty = '', step, age }: RecipeOptions,
+  activity: RecipePart['activity'],
+  values: RecipePart['values'],
+  print: Recipe['print'],
+): Pick<RecipePart, 'step' | 'values'> {
+  refuseTogether({ '--step': step, '--age': age }, '--difficulty');
+  const target = numberOf(difficulty, '--difficulty');
+  const aim = accepted(aimAt(activityOf(activity), target, values, { print }));
+  const changes = changesOf({ activity, step: aim.step }, aim.values);
+  const settings = Object.entries(changes).map(([name, value]) => `${name}=${value}`);
+  tell(shellWords('en').aimed(activity, aim.step, settings, aim.logits));
+  return { step: aim.step, values: changes };
+}
+
 function stepOf({ step, age }: RecipeOptions, activity: RecipePart['activity']): number {
-  if (step !== undefined && age !== undefined) {
-    const expected = 'a step or an age';
-    throw new Refused({ code: 'unreadable', at: '--age', got: '--step too', expected });
+  if (age !== undefined) {
+    refuseTogether({ '--step': step }, '--age');
+    return stepForAge(activity, wholeOf(age, '--age', AGES.min, AGES.max));
   }
-  if (age !== undefined) return stepForAge(activity, wholeOf(age, '--age', AGES.min, AGES.max));
   const { length } = activityOf(activity).ladder;
   return step === undefined ? 1 : wholeOf(step, '--step', 1, length);
+}
+
+/** One of several ways to say how hard the sheets are to be. */
+function refuseTogether(others: Readonly<Record<string, string | undefined>>, at: string): void {
+  const other = Object.keys(others).find((name) => others[name] !== undefined);
+  if (other === undefined) return;
+  const expected = 'one of --step, --age and --difficulty';
+  throw new Refused({ code: 'unreadable', at, got: `${other} too`, expected });
 }

@@ -1,5 +1,6 @@
 // What checking a pack file promises: every task judged from what is printed, every hostile file refused by path.
 import { describe, expect, it } from 'vitest';
+import { BASE_LOGITS } from '../learner/index.ts';
 import { makePack, type SeededRecipe } from './pack.ts';
 import { checkPackText } from './pack-check.ts';
 import { packFileText } from './pack-file.ts';
@@ -58,6 +59,44 @@ describe('a pack file that we wrote', () => {
       ok: true,
       value: { faults: [], notes: [{ at: 'sheets[0]', note: 'code-makes-other-tasks' }] },
     });
+  });
+});
+
+describe('the difficulty of a task in a file', () => {
+  const withDifficulty = (difficulty: unknown) => fileWith({ ...TASK, difficulty });
+
+  it('stands in every file that we write, and comes to its parts and the base', () => {
+    const {
+      sheets,
+    }: {
+      sheets: { tasks: { difficulty: { logits: number; parts: Record<string, number> } }[] }[];
+    } = JSON.parse(TEXT);
+    for (const { difficulty } of sheets.flatMap(({ tasks }) => tasks)) {
+      const sum = Object.values(difficulty.parts).reduce(
+        (total, part) => total + part,
+        BASE_LOGITS,
+      );
+      expect(difficulty.logits).toBeCloseTo(sum, 6);
+    }
+  });
+
+  it('that is not what the page comes to is noted', () => {
+    const checked = check(withDifficulty({ logits: 9, parts: {} }));
+    expect(checked).toMatchObject({
+      ok: true,
+      value: {
+        faults: [],
+        notes: [
+          { note: 'code-unreadable' },
+          { at: 'sheets[0].tasks[0]', note: 'difficulty-differs' },
+        ],
+      },
+    });
+  });
+
+  it('that is no difficulty is refused by path', () => {
+    const [refusal] = refusalsOf(withDifficulty({ logits: 'hard', parts: {} }));
+    expect(refusal?.at).toContain('sheets[0].tasks[0].difficulty');
   });
 });
 

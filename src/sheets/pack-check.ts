@@ -4,8 +4,8 @@ import { accept, type Refusal, type Result, refuse } from '../base/index.ts';
 import { readCode } from './code.ts';
 import { telling } from './defect.ts';
 import { readJson } from './json-text.ts';
-import { PACK_CHARACTERS, taskText } from './pack-file.ts';
-import { type PackFile, packSchema, type SheetFile } from './pack-schema.ts';
+import { type DifficultyFacts, difficultyFacts, PACK_CHARACTERS, taskText } from './pack-file.ts';
+import { difficultySchema, type PackFile, packSchema, type SheetFile } from './pack-schema.ts';
 import { pathText } from './path-text.ts';
 import { refusalsOf } from './schema-refusals.ts';
 import { makeSheet } from './sheet.ts';
@@ -26,7 +26,7 @@ export interface TaskFault {
 export interface CheckNote {
   readonly at: string;
   readonly code: string;
-  readonly note: 'code-unreadable' | 'code-makes-other-tasks';
+  readonly note: 'code-unreadable' | 'code-makes-other-tasks' | 'difficulty-differs';
 }
 
 export interface Check {
@@ -53,7 +53,12 @@ export function checkPackText(text: string, onChecked: OnChecked = () => {}): Re
 
 interface ReadSheet {
   readonly file: SheetFile;
-  readonly tasks: readonly Task[];
+  readonly tasks: readonly ReadTask[];
+}
+
+interface ReadTask extends Task {
+  /** As the file gives it; a file written by hand may leave it out. */
+  readonly difficulty?: DifficultyFacts | undefined;
 }
 
 const MOST_REFUSALS = 20;
@@ -77,18 +82,25 @@ function readTask(
   activity: Activity,
   facts: Readonly<Record<string, unknown>>,
   path: readonly (string | number)[],
-): Result<Task> {
-  const { answer, ...printed } = facts;
+): Result<ReadTask> {
+  const { answer, difficulty, ...printed } = facts;
   const readPrinted = activity.printed.safeParse(printed);
   const readAnswer = activity.answer.safeParse(answer);
-  if (readPrinted.success && readAnswer.success) {
-    return accept({ printed: readPrinted.data, answer: readAnswer.data });
+  const readDifficulty = difficultySchema.optional().safeParse(difficulty);
+  if (readPrinted.success && readAnswer.success && readDifficulty.success) {
+    return accept({
+      printed: readPrinted.data,
+      answer: readAnswer.data,
+      difficulty: readDifficulty.data,
+    });
   }
+  const at = (name: string) => [...path, name];
   return refuse(
     ...(readPrinted.success ? [] : refusalsOf(readPrinted.error, printed, 'pack', path)),
-    ...(readAnswer.success
+    ...(readAnswer.success ? [] : refusalsOf(readAnswer.error, answer, 'pack', at('answer'))),
+    ...(readDifficulty.success
       ? []
-      : refusalsOf(readAnswer.error, answer, 'pack', [...path, 'answer'])),
+      : refusalsOf(readDifficulty.error, difficulty, 'pack', at('difficulty'))),
   );
 }
 
@@ -118,15 +130,41 @@ function faultsOf({ file, tasks }: ReadSheet, sheet: number): readonly TaskFault
   });
 }
 
-/** A code is a claim that can be checked; one from elsewhere, or none, is no fault of the tasks. */
-function notesOf({ file, tasks }: ReadSheet, sheet: number): readonly CheckNote[] {
-  const at = pathText('', ['sheets', sheet]);
+/** Claims that can be checked; one that does not hold, or is not made, is no fault of the tasks. */
+function notesOf(sheet: ReadSheet, index: number): readonly CheckNote[] {
+  const { code } = sheet.file;
+  const note = codeNote(sheet);
+  const at = pathText('', ['sheets', index]);
+  return [
+    ...(note ? [{ at, code, note }] : []),
+    ...sheet.tasks.flatMap((task, place) =>
+      isAsHardAsSaid(sheet, task)
+        ? []
+        : [
+            {
+              at: pathText('', ['sheets', index, 'tasks', place]),
+              code,
+              note: 'difficulty-differs' as const,
+            },
+          ],
+    ),
+  ];
+}
+
+function codeNote({ file, tasks }: ReadSheet): CheckNote['note'] | undefined {
   const spec = readCode(file.code);
-  if (!spec.ok) return [{ at, code: file.code, note: 'code-unreadable' }];
+  if (!spec.ok) return 'code-unreadable';
   const made = makeSheet(spec.value);
   const isSame =
     made.ok && spec.value.activity === file.activity && textOf(made.value.tasks) === textOf(tasks);
-  return isSame ? [] : [{ at, code: file.code, note: 'code-makes-other-tasks' }];
+  return isSame ? undefined : 'code-makes-other-tasks';
+}
+
+/** Weights are estimated anew now and then, so that an older file may say otherwise. */
+function isAsHardAsSaid({ file }: ReadSheet, task: ReadTask): boolean {
+  if (task.difficulty === undefined) return true;
+  const measured = difficultyFacts(activityOf(file.activity), task);
+  return task.difficulty.logits === measured.logits;
 }
 
 function textOf(tasks: readonly Task[]): string {

@@ -1,5 +1,6 @@
 // The pack file: what stands on a pack's sheets as JSON, so that anyone can prove it again.
-import type { Task } from '../activities/index.ts';
+import { type Activity, activityOf, type Task } from '../activities/index.ts';
+import { difficultyOf } from '../learner/index.ts';
 import type { Pack } from './pack.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -15,7 +16,24 @@ export function packFileText(pack: Pack): string {
 function sheetText({ code, spec, tasks }: Sheet): string {
   const { activity, step, page } = spec;
   const facts = JSON.stringify({ code, activity, step, page }).slice(0, -1);
-  return `${facts},"tasks":[\n${tasks.map(taskText).join(',\n')}\n]}`;
+  const lines = tasks.map((task) =>
+    JSON.stringify({ ...taskFacts(task), difficulty: difficultyFacts(activityOf(activity), task) }),
+  );
+  return `${facts},"tasks":[\n${lines.join(',\n')}\n]}`;
+}
+
+/** How hard a task is, in logits to 0.01: in all, and what each feature adds to the base. */
+export interface DifficultyFacts {
+  readonly logits: number;
+  readonly parts: Readonly<Record<string, number | undefined>>;
+}
+
+export function difficultyFacts(activity: Activity, { printed }: Task): DifficultyFacts {
+  const { logits, parts } = difficultyOf(activity, printed);
+  return {
+    logits,
+    parts: Object.fromEntries(parts.map((part) => [part.feature, part.logits])),
+  };
 }
 
 /** Printed facts and answer side by side. */

@@ -1,11 +1,19 @@
 // The form of a pack file: the sheet here, its tasks as each activity prints them.
 import { z } from 'zod';
-import { ACTIVITY_IDS, type ActivityId, activityOf } from '../activities/index.ts';
+import { ACTIVITY_IDS, type ActivityId, activityOf, FEATURE_NAMES } from '../activities/index.ts';
 import { pageSchema } from './recipe.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
 import { MOST_SHEETS, MOST_TASKS } from './sheet-spec.ts';
 
 const LONGEST_CODE = 60;
+
+/** How hard a task is said to be, in logits; what is said is checked, and never needed. */
+export const difficultySchema = closedObject({
+  logits: z.number(),
+  parts: closedObject(
+    Object.fromEntries(FEATURE_NAMES.map((name) => [name, z.number().optional()])),
+  ),
+});
 
 function sheetSchema(id: ActivityId) {
   return closedObject({

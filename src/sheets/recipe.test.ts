@@ -1,6 +1,10 @@
 // What reading a recipe promises: what is right comes back whole, what is wrong is named with its path.
 import { describe, expect, it } from 'vitest';
-import { RECIPE_CHARACTERS, readRecipe, readRecipeText } from './recipe.ts';
+import { activityOf } from '../activities/index.ts';
+import { randomFrom } from '../base/index.ts';
+import { AIM_TOLERANCE, meanDifficulty, sampleSeeds } from '../learner/index.ts';
+import { RECIPE_CHARACTERS, type RecipePart, readRecipe, readRecipeText } from './recipe.ts';
+import { valuesOf } from './sheet-values.ts';
 
 const PART = { activity: 'in-every-box', step: 2, sheets: 3 };
 const RECIPE = { format: 'samewise.recipe', version: 1, parts: [PART] };
@@ -10,6 +14,14 @@ const refusalsOf = (given: unknown) => {
   const read = readRecipe(given);
   return read.ok ? [] : read.refusals;
 };
+
+/** On seeds that no search has seen. */
+function meanLogits(part: RecipePart | undefined): number {
+  const values = part && valuesOf({ ...part, print: 'colour' });
+  if (!part || !values?.ok) throw new Error('expected a part with values');
+  const seeds = sampleSeeds(150, randomFrom(31));
+  return meanDifficulty(activityOf(part.activity), values.value, seeds, { print: 'colour' }).logits;
+}
 
 describe('a recipe', () => {
   it('takes the usual page, print and values where it says nothing', () => {
@@ -21,6 +33,25 @@ describe('a recipe', () => {
         parts: [{ ...PART, values: {} }],
       },
     });
+  });
+
+  it('finds a step and values for a part that says how hard it is to be', () => {
+    const part = { activity: 'find-the-same', difficulty: -2.2, sheets: 2 };
+    const read = readRecipe({ ...RECIPE, parts: [{ ...part, values: { content: 'pictures' } }] });
+    if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+    const [found] = read.value.parts;
+    expect(found).toMatchObject({ activity: 'find-the-same', values: { content: 'pictures' } });
+    expect(found?.step).toBeGreaterThan(1);
+    const logits = meanLogits(read.value.parts[0]);
+    expect(Math.abs(logits + 2.2)).toBeLessThanOrEqual(AIM_TOLERANCE);
+  });
+
+  it.each([
+    [{ step: 2, difficulty: 0 }, 'recipe › parts[0] › difficulty'],
+    [{ step: undefined, difficulty: undefined }, 'recipe › parts[0] › step'],
+    [{ step: undefined, difficulty: 50 }, 'recipe › parts[0] › in-every-box › difficulty'],
+  ])('refuses %j at %s', (changes, at) => {
+    expect(refusalsOf(withPart(changes)).map((refusal) => refusal.at)).toEqual([at]);
   });
 
   it('mixes activities and keeps all that it says', () => {

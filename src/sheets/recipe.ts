@@ -8,6 +8,7 @@ import {
   type Value,
 } from '../activities/index.ts';
 import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
+import { aimAt } from '../learner/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES, type PrintStyle } from '../page/index.ts';
 import { readJson } from './json-text.ts';
 import { pathText } from './path-text.ts';
@@ -21,7 +22,7 @@ import {
   MOST_TASKS,
   type PageChoice,
 } from './sheet-spec.ts';
-import { valuesOf } from './sheet-values.ts';
+import { changesOf, valuesOf } from './sheet-values.ts';
 import { versionRefusal } from './version-refusal.ts';
 
 /** Some sheets of one activity at one step. */
@@ -64,7 +65,8 @@ function partSchema(id: ActivityId) {
   );
   return closedObject({
     activity: z.literal(id),
-    step: wholeNumber(1, ladder.length),
+    step: wholeNumber(1, ladder.length).optional(),
+    difficulty: z.number().optional(),
     values: closedObject(Object.fromEntries(values)).optional(),
     tasks: wholeNumber(1, MOST_TASKS).optional(),
     sheets: wholeNumber(1, MOST_SHEETS),
@@ -103,24 +105,54 @@ export function readRecipe(given: unknown): Result<Recipe> {
   const read = recipeSchema.safeParse(given);
   if (!read.success) return refuse(...refusalsOf(read.error, given, 'recipe'));
   const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT } = read.data;
-  const parts = read.data.parts.map(recipePart);
+  const aimed = read.data.parts.map((part, index) => aimedPart(part, index, print));
+  const notAimed = aimed.flatMap((part) => (part.ok ? [] : part.refusals));
+  if (notAimed.length > 0) return refuse(...notAimed);
+  const parts = aimed.flatMap((part) => (part.ok ? [part.value] : []));
   const recipe = { ...(seed === undefined ? {} : { seed }), page, print, parts };
   const refusals = [...partRefusals(recipe), ...countRefusals(recipe)];
   return refusals.length > 0 ? refuse(...refusals) : accept(recipe);
 }
 
-function recipePart(part: z.infer<ReturnType<typeof partSchema>>): RecipePart {
-  const { activity, step, values = {}, tasks, sheets } = part;
+type WrittenPart = z.infer<ReturnType<typeof partSchema>>;
+
+/** A part says its step, or how hard it is to be; then step and values are found that meet it. */
+function aimedPart(
+  part: WrittenPart,
+  index: number,
+  print: PrintStyle['print'],
+): Result<RecipePart> {
+  const { step, difficulty } = part;
+  const at = pathText('recipe', ['parts', index]);
+  if (step !== undefined && difficulty !== undefined) {
+    const expected = 'a step or a difficulty';
+    return refuse({ code: 'unreadable', at: `${at} › difficulty`, got: 'step too', expected });
+  }
+  if (step !== undefined) return accept(recipePart(part, step, givenValues(part)));
+  if (difficulty === undefined) {
+    return refuse({ code: 'missing', at: `${at} › step`, expected: 'a step or a difficulty' });
+  }
+  const aim = aimAt(activityOf(part.activity), difficulty, givenValues(part), { print });
+  if (!aim.ok)
+    return refuse(...aim.refusals.map((each) => ({ ...each, at: `${at} › ${each.at}` })));
+  const { activity } = part;
+  const values = changesOf({ activity, step: aim.value.step }, aim.value.values);
+  return accept(recipePart(part, aim.value.step, values));
+}
+
+function givenValues({ values = {} }: WrittenPart): RecipePart['values'] {
   const given = Object.entries(values).filter(
     (entry): entry is [string, Value] => entry[1] !== undefined,
   );
-  return {
-    activity,
-    step,
-    values: Object.fromEntries(given),
-    ...(tasks === undefined ? {} : { tasks }),
-    sheets,
-  };
+  return Object.fromEntries(given);
+}
+
+function recipePart(
+  { activity, tasks, sheets }: WrittenPart,
+  step: number,
+  values: RecipePart['values'],
+): RecipePart {
+  return { activity, step, values, ...(tasks === undefined ? {} : { tasks }), sheets };
 }
 
 /** What the activities refuse: values that cannot go together. */

@@ -1,7 +1,7 @@
 // JSON Schemas of the recipe and of the pack file, for editors and other programs.
 import { z } from 'zod';
 import { ACTIVITY_IDS, type ActivityId, activityOf } from '../activities/index.ts';
-import { packSchema } from './pack-schema.ts';
+import { difficultySchema, packSchema } from './pack-schema.ts';
 import { recipeSchema } from './recipe.ts';
 
 export type JsonSchema = Readonly<Record<string, unknown>>;
@@ -24,7 +24,11 @@ function taskSchema(id: ActivityId): JsonSchema {
   }
   return {
     ...facts,
-    properties: { ...properties, answer: schemaOf(answer) },
+    properties: {
+      ...properties,
+      answer: schemaOf(answer),
+      difficulty: schemaOf(difficultySchema),
+    },
     required: [...required, 'answer'],
   };
 }

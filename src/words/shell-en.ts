@@ -19,6 +19,8 @@ export const ENGLISH: ShellWords = {
     activity: 'kind of task, such as in-every-box',
     step: 'rung of the ladder, 1 upward (default: 1)',
     age: 'instead of a step: 3, 4 or 5; the first step that is a guess for it',
+    difficulty:
+      'instead of a step: how hard in logits, from about -3 to 3; values are chosen to meet it',
     tasks: "tasks a sheet (default: the step's own, as many as fit)",
     sheets: 'number of sheets (default: 1)',
     seed: 'whole number; the same seed makes the same pack (default: a new one)',
@@ -44,6 +46,7 @@ export const ENGLISH: ShellWords = {
 Examples:
   samewise pack --activity in-every-box --step 3 --sheets 10 --out pack.pdf
   samewise pack --activity by-key --age 4 --set entries=3 --paper Letter
+  samewise pack --activity find-the-same --difficulty -2.2 --set content=pictures
   samewise pack --recipe recipe.json --out pack.pdf --json pack.json
   samewise check pack.json
 `,
@@ -52,6 +55,10 @@ Examples:
   drawing: (done, all) => `drawing sheet ${done} of ${all}`,
   checking: (done, all) => `checking sheet ${done} of ${all}`,
   packMade: (sheets, tasks) => `${counted(sheets, 'sheet')}, ${counted(tasks, 'task')}, all proven`,
+  aimed: (activity, step, settings, logits) => {
+    const changes = settings.length === 0 ? '' : ` with ${settings.join(', ')}`;
+    return `${activity}: step ${step}${changes}; ${logits} logits on the mean`;
+  },
   written: (path) => `wrote ${path}`,
   allProven: (sheets, tasks) =>
     `${counted(tasks, 'task')} on ${counted(sheets, 'sheet')}: every answer is certain.`,
@@ -61,6 +68,7 @@ Examples:
   notes: {
     'code-unreadable': (at, code) => `note: ${at}: no sheet can be made from the code "${code}"`,
     'code-makes-other-tasks': (at, code) => `note: ${at}: the code ${code} makes other tasks`,
+    'difficulty-differs': (at) => `note: ${at}: its difficulty is not what the file says`,
   },
   list: {
     contents: 'Contents',

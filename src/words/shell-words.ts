@@ -7,6 +7,7 @@ export interface ShellWords {
       | 'activity'
       | 'step'
       | 'age'
+      | 'difficulty'
       | 'tasks'
       | 'sheets'
       | 'seed'
@@ -31,6 +32,13 @@ export interface ShellWords {
   readonly drawing: (done: number, all: number) => string;
   readonly checking: (done: number, all: number) => string;
   readonly packMade: (sheets: number, tasks: number) => string;
+  /** What an asked-for difficulty came to: the step, the values that differ from it, and the mean. */
+  readonly aimed: (
+    activity: string,
+    step: number,
+    settings: readonly string[],
+    logits: number,
+  ) => string;
   readonly written: (path: string) => string;
   readonly allProven: (sheets: number, tasks: number) => string;
   readonly someNotProven: (faults: number, tasks: number) => string;
@@ -42,7 +50,10 @@ export interface ShellWords {
     detail: string,
   ) => string;
   readonly notes: Readonly<
-    Record<'code-unreadable' | 'code-makes-other-tasks', (at: string, code: string) => string>
+    Record<
+      'code-unreadable' | 'code-makes-other-tasks' | 'difficulty-differs',
+      (at: string, code: string) => string
+    >
   >;
   readonly list: Readonly<
     Record<'contents' | 'responses' | 'parameters' | 'steps' | 'above', string>
