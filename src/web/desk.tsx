@@ -43,7 +43,7 @@ export function Desk({ maker, catalogue, entries, shown, objections, edit, turn 
       </div>
       <MoreChoices {...controls} />
       <PressButtons entries={entries} isReady={shown !== undefined && !isRefused} />
-      <Notches entries={entries} steps={card.steps.length} turn={turn} />
+      <Notches maker={maker} entries={entries} turn={turn} />
       <div className="codes">
         <CopyCode code={shown?.code ?? ''} />
         <OpenByCode maker={maker} onOpen={turn} />

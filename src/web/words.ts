@@ -102,7 +102,7 @@ export const words = {
     `Step ${step} of ${steps}, a first guess for about ${inWords(age)} years. The child decides.`,
   against: (step: number, change: string) => `Against step ${step}: ${change}.`,
   firstStep: 'It is where this activity begins.',
-  changedByYou: (labels: readonly string[]) => `Changed by you: ${labels.join(', ')}.`,
+  apart: (labels: readonly string[]) => `Other than the step says: ${labels.join(', ')}.`,
   gaveWay: (labels: readonly string[]) => `Fitted to your choices: ${labels.join(', ')}.`,
   alike: (pairs: readonly (readonly [string, string])[]) =>
     `${capital(inSeries(pairs.map(([one, other]) => `${one} and ${other}`)))} look alike to some children with a colour-vision deficiency. If this child may be one of them, choose grey print, where each colour also carries a letter.`,
@@ -110,6 +110,10 @@ export const words = {
   another: 'Another like this',
   easier: 'One notch easier',
   harder: 'One notch harder',
+  noNotch: {
+    easier: 'It gets no easier with what is looked at and done here. Try another activity.',
+    harder: 'It gets no harder with what is looked at and done here. Try another activity.',
+  },
   getPdf: 'Get the PDF',
   print: 'Print',
   copyCode: 'Copy the code',

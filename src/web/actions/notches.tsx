@@ -1,36 +1,50 @@
 // Turns from the sheet on the table to the next one: another like it, or a notch easier or harder.
+import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
-import { atStep, type Entries, withSeed } from '../recipe/entries.ts';
+import type { Maker } from '../making/maker.ts';
+import type { Direction } from '../making/protocol.ts';
+import { type Entries, withSeed } from '../recipe/entries.ts';
 import { newSeed } from '../recipe/use-recipe.ts';
 import { words } from '../words.ts';
 
 export interface NotchesProps {
+  readonly maker: Maker;
   readonly entries: Entries;
-  readonly steps: number;
   readonly turn: (entries: Entries) => void;
 }
 
-export function Notches({ entries, steps, turn }: NotchesProps) {
-  const { step } = entries;
+/** What came of looking for a notch, for the entries it was looked for. */
+interface Outcome {
+  readonly entries: Entries;
+  readonly words: string;
+}
+
+export function Notches({ maker, entries, turn }: NotchesProps) {
+  const [outcome, setOutcome] = useState<Outcome>();
+  const [isLooking, setLooking] = useState(false);
+  const move = async (direction: Direction) => {
+    setLooking(true);
+    const reply = await maker.ask('notch', { entries, direction });
+    setLooking(false);
+    if (reply.ok) turn(reply.value);
+    else setOutcome({ entries, words: words.noNotch[direction] });
+  };
   return (
-    <div className="row notches">
-      <Button className="plain" onPress={() => turn(withSeed(entries, newSeed()))}>
-        {words.another}
-      </Button>
-      <Button
-        className="plain"
-        isDisabled={step <= 1}
-        onPress={() => turn(atStep(entries, step - 1))}
-      >
-        {words.easier}
-      </Button>
-      <Button
-        className="plain"
-        isDisabled={step >= steps}
-        onPress={() => turn(atStep(entries, step + 1))}
-      >
-        {words.harder}
-      </Button>
+    <div>
+      <div className="row notches">
+        <Button className="plain" onPress={() => turn(withSeed(entries, newSeed()))}>
+          {words.another}
+        </Button>
+        <Button className="plain" isPending={isLooking} onPress={() => void move('easier')}>
+          {words.easier}
+        </Button>
+        <Button className="plain" isPending={isLooking} onPress={() => void move('harder')}>
+          {words.harder}
+        </Button>
+      </div>
+      <p className="outcome" aria-live="polite">
+        {outcome?.entries === entries ? outcome.words : ''}
+      </p>
     </div>
   );
 }

@@ -4,6 +4,7 @@ import { readCode } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import { words } from '../words.ts';
 import { gatherCatalogue } from './catalogue.ts';
+import { notched } from './notched.ts';
 import { objectionsOf } from './objections-of.ts';
 import type { Asked, MakerTalk, Question, Reply } from './protocol.ts';
 import { show } from './show.ts';
@@ -18,6 +19,8 @@ export function answer(question: Question): MakerTalk[Asked]['reply'] {
           show(question.entries, question.view, question.sheet),
           question.entries.activity,
         );
+      case 'notch':
+        return replyOf(notched(question.entries, question.direction), question.entries.activity);
       case 'open':
         return replyOf(entriesOfCode(question.code), '');
     }

@@ -74,12 +74,19 @@ export type Reply<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly objections: readonly Objection[] };
 
+export type Direction = 'easier' | 'harder';
+
 /** Questions to the maker, each with its reply. */
 export interface MakerTalk {
   readonly catalogue: { readonly ask: object; readonly reply: Reply<Catalogue> };
   readonly show: {
     readonly ask: { readonly entries: Entries; readonly view: View; readonly sheet: number };
     readonly reply: Reply<Shown>;
+  };
+  /** The same pack about half a logit harder or easier, content and response as they are. */
+  readonly notch: {
+    readonly ask: { readonly entries: Entries; readonly direction: Direction };
+    readonly reply: Reply<Entries>;
   };
   readonly open: { readonly ask: { readonly code: string }; readonly reply: Reply<Entries> };
 }

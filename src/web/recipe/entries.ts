@@ -37,6 +37,11 @@ export function atStep(entries: Entries, step: number): Entries {
   return { ...withoutTasks(entries), step, changes: Object.fromEntries(kept) };
 }
 
+/** Other values as a whole, given as a step and what differs from it; the page advises how many tasks. */
+export function withValues(entries: Entries, step: number, changes: Entries['changes']): Entries {
+  return { ...withoutTasks(entries), step, changes };
+}
+
 /** Another activity, begun at a step of its own. */
 export function atActivity(entries: Entries, activity: string, step: number): Entries {
   return { ...withoutTasks(entries), activity, step, changes: {} };

@@ -38,7 +38,7 @@ function Hardness({ shown, card }: { readonly shown: Shown; readonly card: Activ
       <p>{words.hard(shown.step, card.steps.length, step.age)}</p>
       <p>{shown.hardness}</p>
       <p>{shown.step === 1 ? words.firstStep : words.against(shown.step - 1, step.change)}</p>
-      {changed.length > 0 ? <p>{words.changedByYou(labelsOf(changed))}</p> : null}
+      {changed.length > 0 ? <p>{words.apart(labelsOf(changed))}</p> : null}
       {gaveWay.length > 0 ? <p>{words.gaveWay(labelsOf(gaveWay))}</p> : null}
     </>
   );
