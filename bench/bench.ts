@@ -91,13 +91,13 @@ function pagesToPrint(): Page[] {
   const parts = ACTIVITY_IDS.map((activity) => ({
     activity,
     step: 5,
-    sheets: SHEETS / ACTIVITY_IDS.length,
+    sheets: Math.ceil(SHEETS / ACTIVITY_IDS.length),
   }));
   const recipe = readRecipe({ format: 'samewise.recipe', version: 1, parts });
   if (!recipe.ok) throw new Error(JSON.stringify(recipe.refusals));
   const pack = makePack({ ...recipe.value, seed: 7 });
   if (!pack.ok) throw new Error(JSON.stringify(pack.refusals));
-  return pack.value.sheets.map((sheet) => sheetPage(sheet));
+  return pack.value.sheets.slice(0, SHEETS).map((sheet) => sheetPage(sheet));
 }
 
 async function pdfBytes(pages: readonly Page[]): Promise<Buffer> {

@@ -141,6 +141,15 @@ test('R1 R7 every step with every content and response is proven', () => {
   }
 });
 
+test('R5 signs are certain in every row of four with a gap in the middle, whatever signs are drawn', () => {
+  const values = valuesAt(12, { content: 'signs', response: 'point' });
+  expect(limitsOf(values, COLOUR)).toEqual([]);
+  for (let seed = 0; seed < 300; seed++) {
+    const { printed, answer, name } = make(values, seed);
+    expect(continueRow.prove({ printed, answer }), name).toEqual({ proven: true });
+  }
+});
+
 test('R6 any two different figures can be told apart fairly', () => {
   const known = new Set<string>();
   for (const { printed, name } of TASKS) {

@@ -6,7 +6,10 @@ import {
   drawSpace,
   type Figure,
   figureAt,
+  mostValues,
+  plainest,
   type Space,
+  stanceOf,
 } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { certainGaps } from './certain.ts';
@@ -19,9 +22,9 @@ export function generate(
   random: Random,
   style: PrintStyle,
 ): { readonly printed: Printed; readonly answer: Answer } {
-  const { content, response, shown, missing } = values;
+  const { response, shown, missing } = values;
   const units = unitsOf(values);
-  const space = drawSpace(content, random, valuesNeeded(values), style.print);
+  const space = drawUpright(values, random, style);
   const letters = units.map((unit) => repeated(unit, shown + missing));
   const whole = Array.from({ length: shown + missing }, (_, place) =>
     letters.map((row) => letterNumber(row[place] ?? '')),
@@ -42,6 +45,22 @@ export function generate(
     },
     answer: { figures: wanted.map((indices) => look(space, indices)) },
   };
+}
+
+/**
+ * Figures of the row. Signs that are another sign turned (a level line is an upright one) are left out: with
+ * one of them the directions would make a row of their own, which may go on otherwise than the signs.
+ */
+function drawUpright(values: RowValues, random: Random, { print }: PrintStyle): Space {
+  const { content } = values;
+  const needed = valuesNeeded(values);
+  if (content !== 'signs') return drawSpace(content, random, needed, print);
+  const { base, axes } = drawSpace(content, random, mostValues(content, 'form', print), print);
+  const upright = axes.map(({ attribute, values: signs }) => ({
+    attribute,
+    values: signs.filter((sign) => stanceOf(plainest(sign)).turn === 0).slice(0, needed[attribute]),
+  }));
+  return { base, axes: upright };
 }
 
 /** What each attribute of the content repeats; a third one changes together with the first. */
