@@ -142,7 +142,7 @@ test('R1 R7 every step with every content and response is proven', () => {
 });
 
 test('R5 signs are certain in every row of four with a gap in the middle, whatever signs are drawn', () => {
-  const values = valuesAt(12, { content: 'signs', response: 'point' });
+  const values = valuesAt(12, { content: 'signs', response: 'point', second: 'same' });
   expect(limitsOf(values, COLOUR)).toEqual([]);
   for (let seed = 0; seed < 300; seed++) {
     const { printed, answer, name } = make(values, seed);
