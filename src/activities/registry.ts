@@ -6,6 +6,7 @@ import { copyPattern } from './copy-pattern/index.ts';
 import { findTheSame } from './find-the-same/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
 import { oddOneOut } from './odd-one-out/index.ts';
+import { sameOrDifferent } from './same-or-different/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
@@ -14,6 +15,7 @@ export const ACTIVITIES = {
   'continue-row': continueRow,
   'odd-one-out': oddOneOut,
   'find-the-same': findTheSame,
+  'same-or-different': sameOrDifferent,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;
