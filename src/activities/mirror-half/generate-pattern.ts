@@ -2,7 +2,7 @@
 import type { Random } from '../../base/index.ts';
 import { type Figure, sameFigure } from '../../figures/index.ts';
 import { mirrored } from './generate-kinds.ts';
-import type { Axis, MirrorValues } from './task.ts';
+import { isChosen, type MirrorValues } from './task.ts';
 
 /** For each place, row by row, the number of a kind, or -1 for nothing. */
 export type Pattern = readonly number[];
@@ -23,7 +23,10 @@ const UNCHANGED: Images = { upright: [0, 1, 2, 3], level: [0, 1, 2, 3] };
 /** So many patterns are drawn; after that one is looked for place by place. */
 const DRAWS = 40;
 
-export type Wanted = Pick<MirrorValues, 'axis' | 'deep' | 'along' | 'elements' | 'kinds'>;
+export type Wanted = Pick<
+  MirrorValues,
+  'axis' | 'deep' | 'along' | 'elements' | 'kinds' | 'response' | 'wrong'
+>;
 
 /** Rows and columns of the given part. */
 export function gridOf({ axis, deep, along }: Wanted): Grid {
@@ -51,11 +54,9 @@ export function findPattern(
   if (wanted.elements > size || wanted.kinds > wanted.elements) return undefined;
   for (let draw = 0; draw < DRAWS; draw++) {
     const pattern = drawPattern(wanted, size, random);
-    if (isTelling(pattern, grid, wanted.axis, images)) return pattern;
+    if (isTelling(pattern, grid, wanted, images)) return pattern;
   }
-  return searchPattern([], wanted, size, (pattern) =>
-    isTelling(pattern, grid, wanted.axis, images),
-  );
+  return searchPattern([], wanted, size, (pattern) => isTelling(pattern, grid, wanted, images));
 }
 
 function drawPattern({ elements, kinds }: Wanted, size: number, random: Random): Pattern {
@@ -85,8 +86,16 @@ function searchPattern(
   return undefined;
 }
 
-/** Whether in every missing part the mirror image is neither the part shifted there nor the part turned half round. */
-function isTelling(pattern: Pattern, grid: Grid, axis: Axis, images: Images): boolean {
+/**
+ * Whether in every missing part the mirror image is neither the part shifted there nor the part turned half round.
+ * Where a turned half is offered as well it must not look like a shifted one.
+ */
+function isTelling(
+  pattern: Pattern,
+  grid: Grid,
+  { axis, response, wrong }: Wanted,
+  images: Images,
+): boolean {
   const at = (row: number, column: number) => pattern[row * grid.columns + column] ?? -1;
   const { rows, columns } = grid;
   const make = (take: (row: number, column: number) => number): Pattern =>
@@ -100,7 +109,8 @@ function isTelling(pattern: Pattern, grid: Grid, axis: Axis, images: Images): bo
     one.some((kind, place) => kind !== other[place]);
   const isClear = (image: Pattern) =>
     [pattern, moved, turned].every((copy) => differs(image, copy));
-  if (axis === 'upright') return isClear(across);
-  if (axis === 'level') return isClear(down);
-  return isClear(across) && isClear(down) && differs(turned, pattern);
+  if (axis === 'both') return isClear(across) && isClear(down) && differs(turned, pattern);
+  const isOffered = isChosen(response) && (wrong === 'turned' || wrong === 'copied');
+  const isOneHanded = !isOffered || differs(moved, pattern);
+  return isOneHanded && isClear(axis === 'upright' ? across : down);
 }

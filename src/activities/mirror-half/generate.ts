@@ -1,6 +1,6 @@
 // Makes a task and its key: the given part, and the picture that it is half or a quarter of.
 import type { Random } from '../../base/index.ts';
-import type { Figure } from '../../figures/index.ts';
+import { type Figure, formOf, isShape } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { drawKinds } from './generate-kinds.ts';
 import { drawWrong, mirrorImage } from './generate-offered.ts';
@@ -48,10 +48,12 @@ function drawPart(values: MirrorValues, random: Random, style: PrintStyle): Part
   return { ...gridOf(values), cells: pattern.map((kind) => kinds[kind] ?? null) };
 }
 
-/** Colours are filled cells where they are coloured in, else dots. */
+/** Colours are filled cells where they are coloured in, else dots; shapes to draw are drawn in outline, as a pencil does. */
 export function asPrinted(kind: Figure, { content, response }: MirrorValues): Figure {
-  if (content !== 'colours') return kind;
-  return { ...kind, form: response === 'colour-in' ? 'square' : 'circle' };
+  if (content === 'colours')
+    return { ...kind, form: response === 'colour-in' ? 'square' : 'circle' };
+  const isBare = kind.colour === undefined && kind.fill === undefined && isShape(formOf(kind));
+  return isBare && response === 'draw' ? { ...kind, fill: 'outline' } : kind;
 }
 
 /** The finished picture: the part joined to its mirror image, and with both lines that to its own. */

@@ -10,7 +10,7 @@ export const FRAME_MM = 0.7;
 const ACROSS_MM = 6;
 export const BEYOND_MM = 5;
 /** Between offered halves, and between them and the picture. */
-const GAP_MM = 14;
+const GAP_MM = 10;
 const BELOW_MM = 16;
 const AROUND_MM = 2;
 /** Blank between stickers, and inside the frame round circles. */
@@ -25,7 +25,7 @@ export const USUAL_STICKER_MM = 16;
  * chosen, the half is what is touched, and its figures need only be seen.
  */
 const CELL_MM = {
-  made: { filled: 15, shapes: 20, fine: 24, sized: 28.5 },
+  made: { filled: 15, shapes: 19, fine: 24, sized: 28.5 },
   chosen: { filled: 10, shapes: 12, fine: 14, sized: 16 },
 } as const;
 

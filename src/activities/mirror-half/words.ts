@@ -3,7 +3,6 @@ import { contentName, type Figure } from '../../figures/index.ts';
 import type { ActivityWords, Language } from '../activity.ts';
 import { capitalised, counted, nameAmong, numberWord, ordinalWord } from '../wording.ts';
 import {
-  type Axis,
   answerSchema,
   type Cells,
   CONTENTS,
@@ -93,17 +92,11 @@ const STEPS: readonly string[] = [
 ];
 
 const DEEDS: Readonly<Record<Response, string>> = {
-  sticker: 'Put a sticker in every place where the mirror would show one, in the same colour.',
-  'colour-in': 'Colour in what the mirror would show, in the same colour.',
-  draw: 'Draw what the mirror would show.',
-  point: 'Put your finger on the half that you would see in it.',
-  ring: 'Draw a ring round the half that you would see in it.',
-};
-
-const LINES: Readonly<Record<Axis, string>> = {
-  upright: 'The thick line is a mirror, standing upright.',
-  level: 'The thick line is a mirror, like the edge of a lake.',
-  both: 'The two thick lines are mirrors.',
+  sticker: 'Put a sticker wherever you would see one in the mirror.',
+  'colour-in': 'Colour in what you would see in the mirror.',
+  draw: 'Draw what you would see in the mirror.',
+  point: 'Put your finger on the half that you would see in the mirror.',
+  ring: 'Draw a ring round the half that you would see in the mirror.',
 };
 
 const ENGLISH: Words = {
@@ -111,7 +104,10 @@ const ENGLISH: Words = {
   about: 'Sees one half of a picture and makes or finds the other, as a mirror would show it.',
   steps: STEPS,
   parameters: PARAMETER_WORDS,
-  say: (printed) => [LINES[printed.axis], DEEDS[responseTo(printed)]],
+  say: (printed) => [
+    printed.axis === 'both' ? 'The thick lines are mirrors.' : 'The thick line is a mirror.',
+    DEEDS[responseTo(printed)],
+  ],
   show,
   describe,
   answer,
