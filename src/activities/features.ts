@@ -26,6 +26,7 @@ export const FEATURES = {
   begun: '0 to 1: share of the boxes that are begun, so that what is missing must be found',
   asymmetry:
     '0 to 1: no symmetry 1, turns into itself without a mirror line 0.5, has a mirror line 0',
+  levelLine: '0 to 1: share of the mirror lines that lie level',
   apart: 'natural logarithm of how many separate pieces a pattern falls into',
   disorder: '0 to 1: figures in rows 0, strewn 1',
   period: 'natural logarithm of the length of the unit that repeats',

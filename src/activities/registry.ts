@@ -7,6 +7,8 @@ import { findTheSame } from './find-the-same/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
 import { oddOneOut } from './odd-one-out/index.ts';
 import { sameOrDifferent } from './same-or-different/index.ts';
+import { mirrorHalf } from './mirror-half/index.ts';
+import { turnedShapes } from './turned-shapes/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
@@ -16,6 +18,8 @@ export const ACTIVITIES = {
   'odd-one-out': oddOneOut,
   'find-the-same': findTheSame,
   'same-or-different': sameOrDifferent,
+  'mirror-half': mirrorHalf,
+  'turned-shapes': turnedShapes,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;

@@ -149,6 +149,12 @@ export const WEIGHTS: Readonly<Record<FeatureName, Weight>> = {
       'Bornstein, Ferdinandsen & Gross 1981, Dev. Psychol. 17, 82–86 (from memory): mirror patterns are taken in more easily',
     phrase: () => 'the pattern has no symmetry to hold on to',
   },
+  levelLine: {
+    logits: 0.35,
+    source:
+      'Bornstein, Ferdinandsen & Gross 1981, Dev. Psychol. 17, 82–86 (from memory): symmetry about an upright line is seen sooner',
+    phrase: () => 'the mirror line lies level',
+  },
   apart: {
     logits: 0.4,
     source: PRACTICE,

@@ -1,0 +1,30 @@
+// The activity mirror-half: finish the other half.
+import { defineActivity } from '../activity.ts';
+import { draw, room } from './draw.ts';
+import { features } from './features.ts';
+import { generate } from './generate.ts';
+import { LADDER } from './ladder.ts';
+import { limitsOf } from './limits.ts';
+import { materialsOf } from './materials.ts';
+import { sameAnswer } from './same-answer.ts';
+import { solve } from './solve.ts';
+import { answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
+import { WORDS } from './words.ts';
+
+export const mirrorHalf = defineActivity({
+  id: ID,
+  codeNumber: 8,
+  parameters: PARAMETERS,
+  limits: limitsOf,
+  ladder: LADDER,
+  printed: printedSchema,
+  answer: answerSchema,
+  generate,
+  solve,
+  sameAnswer,
+  features,
+  room,
+  draw,
+  materials: materialsOf,
+  words: WORDS,
+});

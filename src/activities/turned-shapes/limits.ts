@@ -1,0 +1,88 @@
+// What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
+import type { Refusal } from '../../base/index.ts';
+import { contentName } from '../../figures/index.ts';
+import { modelForms, otherForms } from './generate-forms.ts';
+import { ID, PARAMETERS, type TurnedValues } from './task.ts';
+
+/** A row of more has no room beside its model, even on a page that lies. */
+const MOST_IN_ROW = 5;
+
+/** Empty where the values are valid; of those that depend on each other the first that fails is named. */
+export function limitsOf(values: TurnedValues): readonly Refusal[] {
+  const checks = [
+    turnRefusal,
+    mirrorsRefusal,
+    resizeRefusal,
+    matchesRefusal,
+    choicesRefusal,
+    layoutRefusal,
+  ];
+  for (const check of checks) {
+    const refusal = check(values);
+    if (refusal) return [refusal];
+  }
+  return [];
+}
+
+function turnRefusal({ content, turn }: TurnedValues): Refusal | undefined {
+  const possible = PARAMETERS.turn.values.filter((one) => canTurn(content, one));
+  if (possible.includes(turn)) return undefined;
+  const because = `${contentName(content)} at a slant may be taken for others`;
+  return notAChoice('turn', turn, possible, 'quarter', because);
+}
+
+/** At a slant letters and pictures were not compared with each other. */
+function canTurn(content: TurnedValues['content'], turn: TurnedValues['turn']): boolean {
+  if (turn === 'eighth' && content !== 'shapes' && content !== 'signs') return false;
+  return modelForms({ content, turn, mirrors: false }).length > 0;
+}
+
+function mirrorsRefusal({ content, turn, mirrors }: TurnedValues): Refusal | undefined {
+  if (!mirrors || modelForms({ content, turn, mirrors }).length > 0) return undefined;
+  const because = `turned ${contentName(content)} are their own mirror images`;
+  return notAChoice('mirrors', true, ['false'], 'false', because);
+}
+
+function resizeRefusal({ turn, resize }: TurnedValues): Refusal | undefined {
+  if (turn !== 'none' || resize !== 'none') return undefined;
+  const because = 'neither turned nor of another size, the right one would be just like the model';
+  return notAChoice('resize', resize, ['bigger', 'smaller', 'both'], 'bigger', because);
+}
+
+function matchesRefusal({ choices, matches }: TurnedValues): Refusal | undefined {
+  const max = choices - 2;
+  if (matches <= max) return undefined;
+  const because = 'at least two of the choices are wrong';
+  return { code: 'out-of-range', at: at('matches'), got: matches, min: 1, max, because };
+}
+
+/** With every model that may be drawn there must be enough other forms. */
+function choicesRefusal(values: TurnedValues): Refusal | undefined {
+  const { content, choices, matches, mixed, mirrors } = values;
+  if (!mixed) return undefined;
+  const pools = modelForms(values).map((model) => otherForms(content, model).length);
+  const max = Math.min(...pools) + matches + (mirrors ? 1 : 0);
+  if (choices <= max) return undefined;
+  const because = `no more ${contentName(content)} differ enough however they are turned`;
+  return { code: 'out-of-range', at: at('choices'), got: choices, min: 3, max, because };
+}
+
+function layoutRefusal({ layout, choices }: TurnedValues): Refusal | undefined {
+  if (layout !== 'row' || choices <= MOST_IN_ROW) return undefined;
+  const because = `a row of more than ${MOST_IN_ROW} has no room on a page`;
+  return notAChoice('layout', layout, ['grid'], 'grid', because);
+}
+
+function notAChoice(
+  name: keyof TurnedValues,
+  got: string | boolean,
+  choices: readonly string[],
+  nearest: string,
+  because: string,
+): Refusal {
+  return { code: 'not-a-choice', at: at(name), got, choices, nearest, because };
+}
+
+function at(name: keyof TurnedValues): string {
+  return `${ID} › ${name}`;
+}

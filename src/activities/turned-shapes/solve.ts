@@ -1,0 +1,52 @@
+// Finds every choice that may be taken for the model up to turn and size, from the printed page alone.
+import type { Figure } from '../../figures/index.ts';
+import type { Findings } from '../activity.ts';
+import { becomesOther, isSameForm, mayBeTaken } from './solve-forms.ts';
+import type { Answer, Printed } from './task.ts';
+
+/**
+ * Each choice is laid on the model in thought, turned and scaled; colour and fill are left out. What fits is right.
+ * What nearly fits at some turn, and a mirror image unless the child is told of them, may be taken for right as
+ * well: each such choice makes a second answer.
+ */
+export function solve({ model, choices, matches = 1, mirrors = false }: Printed): Findings<Answer> {
+  const places = choices.map((_, place) => place);
+  const right = places.filter((place) =>
+    holds(choices[place], (figure) => isSameForm(model, figure)),
+  );
+  const loose = places.filter(
+    (place) =>
+      !right.includes(place) &&
+      holds(choices[place], (figure) => mayBeTaken(model, figure, mirrors)),
+  );
+  return {
+    answers:
+      right.length === 0
+        ? []
+        : [right, ...loose.map((place) => [...right, place].sort((a, b) => a - b))].slice(0, 20),
+    faults: faultsOf(model, choices, right, matches),
+  };
+}
+
+function holds(figure: Figure | undefined, isSo: (figure: Figure) => boolean): boolean {
+  return figure !== undefined && isSo(figure);
+}
+
+function faultsOf(
+  model: Figure,
+  choices: readonly Figure[],
+  right: readonly number[],
+  matches: number,
+): readonly string[] {
+  const turned = right.flatMap((place) => choices[place] ?? []);
+  return [
+    ...(right.length === 0 ? ['none of the choices has the form of the model'] : []),
+    ...(right.length === choices.length ? ['all choices have the form of the model'] : []),
+    ...(right.length > 0 && right.length !== matches
+      ? [`${right.length} choices have the form of the model, and ${matches} are asked for`]
+      : []),
+    ...(turned.some((figure) => becomesOther(model, figure))
+      ? ['turned, the model is another letter, numeral or sign']
+      : []),
+  ];
+}
