@@ -9,6 +9,7 @@ import { oddOneOut } from './odd-one-out/index.ts';
 import { sameOrDifferent } from './same-or-different/index.ts';
 import { mirrorHalf } from './mirror-half/index.ts';
 import { turnedShapes } from './turned-shapes/index.ts';
+import { whatChanged } from './what-changed/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
@@ -20,6 +21,7 @@ export const ACTIVITIES = {
   'same-or-different': sameOrDifferent,
   'mirror-half': mirrorHalf,
   'turned-shapes': turnedShapes,
+  'what-changed': whatChanged,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;

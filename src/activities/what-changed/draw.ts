@@ -1,0 +1,75 @@
+// Draws the two pictures, and with the answer each place that differs ringed or crossed in the second one.
+import { linePath } from '../../base/index.ts';
+import {
+  type Area,
+  box,
+  type Group,
+  group,
+  insetArea,
+  type PrintStyle,
+  QUIET_INK,
+  type Shape,
+  stroked,
+} from '../../page/index.ts';
+import type { Size } from '../activity.ts';
+import { ANSWER_LINE_MM, drawInCell, ringPath } from '../placing.ts';
+import { leastSize, planPage, type ScenePlan } from './page-plan.ts';
+import type { Answer, Printed, Scene } from './task.ts';
+
+/** A cross reaches so far into the cell from its corners, in cells. */
+const CROSS_INSET = 0.08;
+
+export function room(printed: Printed): Size {
+  return leastSize(printed);
+}
+
+export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
+  const [one, other] = planPage(printed, size);
+  const key = answer === undefined ? [] : [drawAnswer(printed, other, answer)];
+  return group('task', [
+    drawScene(printed.first, one, style),
+    drawScene(printed.second, other, style),
+    ...key,
+  ]);
+}
+
+function drawScene(scene: Scene, { frame, cells }: ScenePlan, style: PrintStyle): Group {
+  const figures = scene.flatMap((figure, place) => {
+    const cell = cells[place];
+    return figure && cell ? [group('place', drawInCell(figure, cell, style))] : [];
+  });
+  return group('scene', [box(frame.left, frame.top, frame.width, frame.height), ...figures]);
+}
+
+function drawAnswer({ response }: Printed, { cells }: ScenePlan, answer: Answer): Group {
+  const mark = response === 'cross' ? drawCross : drawRing;
+  return group(
+    'answer',
+    answer.flatMap((place) => {
+      const cell = cells[place];
+      return cell ? mark(cell) : [];
+    }),
+  );
+}
+
+const STROKE = { colour: QUIET_INK, widthMm: ANSWER_LINE_MM };
+
+function drawRing(cell: Area): readonly Shape[] {
+  return [stroked(ringPath(cell), STROKE)];
+}
+
+function drawCross(cell: Area): readonly Shape[] {
+  const { left, top, width, height } = insetArea(cell, CROSS_INSET * cell.width);
+  const [right, bottom] = [left + width, top + height];
+  const lines = [
+    [
+      { x: left, y: top },
+      { x: right, y: bottom },
+    ],
+    [
+      { x: right, y: top },
+      { x: left, y: bottom },
+    ],
+  ];
+  return lines.map((points) => stroked(linePath(points), STROKE));
+}

@@ -1,0 +1,50 @@
+// The steps of what-changed: from one of four figures that is gone up to three changes of one attribute among ten.
+import type { AgeHint, Step } from '../activity.ts';
+import type { ChangeValues } from './task.ts';
+
+const FIRST: ChangeValues = {
+  content: 'shapes-and-colours',
+  response: 'point',
+  kind: 'gone',
+  figures: 4,
+  changes: 1,
+  likeness: 'far',
+  layout: 'grid',
+};
+
+interface Rung {
+  readonly change: Partial<ChangeValues>;
+  readonly age: AgeHint;
+  readonly tasks: number;
+}
+
+/**
+ * What each step changes. More to compare and changes that are less of a change are harder (Duncan & Humphreys
+ * 1989, Psychol. Rev. 96(3) 433–458); children compare only some of the features of two pictures before about
+ * six and a half (Vurpillot 1968, J. Exp. Child Psychol. 6, 632–650, from memory), so that two attributes that
+ * may change come late. Ages: common practice, no source.
+ */
+const RUNGS: readonly Rung[] = [
+  { change: {}, age: 3, tasks: 3 },
+  { change: { kind: 'first' }, age: 3, tasks: 3 },
+  { change: { figures: 6 }, age: 3, tasks: 4 },
+  { change: { response: 'ring' }, age: 4, tasks: 4 },
+  { change: { changes: 2 }, age: 4, tasks: 4 },
+  { change: { layout: 'loose' }, age: 4, tasks: 4 },
+  { change: { figures: 8 }, age: 4, tasks: 2 },
+  { change: { kind: 'any' }, age: 5, tasks: 2 },
+  { change: { likeness: 'near' }, age: 5, tasks: 2 },
+  { change: { changes: 3 }, age: 5, tasks: 2 },
+  { change: { content: 'shapes-colours-and-sizes' }, age: 5, tasks: 2 },
+  { change: { figures: 10 }, age: 5, tasks: 2 },
+];
+
+export const LADDER: readonly Step<ChangeValues>[] = RUNGS.map(({ age, tasks }, index) => ({
+  age,
+  tasks,
+  values: valuesAt(index),
+}));
+
+function valuesAt(index: number): ChangeValues {
+  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...RUNGS[index]?.change };
+}
