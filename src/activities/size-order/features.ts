@@ -35,10 +35,11 @@ export function features({ figures, asked = 'order', response, layout }: Printed
 
 /** Smaller over larger, of numbers or of lengths. */
 function ratioTo(one: Figure): (other: Figure) => number {
+  const amountOf = (figure: Figure) =>
+    formOf(figure) === 'dots' ? (figure.count ?? 1) : lengthOf(figure);
   return (other) => {
-    const [a, b] = [lengthOf(one), lengthOf(other)];
-    const { countShare } = compareFigures(one, other);
-    return countShare ?? Math.min(a, b) / Math.max(a, b);
+    const [a, b] = [amountOf(one), amountOf(other)];
+    return Math.min(a, b) / Math.max(a, b);
   };
 }
 
@@ -54,11 +55,8 @@ function mostLikeness(one: Figure, figures: readonly Figure[], isOfDots: boolean
 
 /** How many attributes change besides the size or the number. */
 function idleCount(figures: readonly Figure[]): number {
-  const seen = figures.flatMap((one, index) =>
-    figures.slice(index + 1).flatMap((other) => [...compareFigures(one, other).differing]),
-  );
-  const asked = ['size', 'count', 'layout'];
-  return new Set(seen.filter((attribute) => !asked.includes(attribute))).size;
+  const looks = [formOf, ({ colour }: Figure) => colour, ({ fill }: Figure) => fill ?? 'solid'];
+  return looks.filter((look) => new Set(figures.map(look)).size > 1).length;
 }
 
 function meanOf(numbers: readonly number[]): number {
