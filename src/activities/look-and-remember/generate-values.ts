@@ -60,7 +60,7 @@ function drawOf(
     case 'size':
       return () => drawSizes(random, count).map((size) => ({ size }));
     case 'turn':
-      return () => random.pick(turnSets(form, count)).map((turn) => ({ turn }));
+      return () => random.shuffle(random.pick(turnSets(form, count))).map((turn) => ({ turn }));
     case 'count': {
       const control = random.pick(['area', 'spread'] as const);
       return () => drawCounts(random, count).map((dots) => dotsOf(dots, control));
@@ -70,12 +70,20 @@ function drawOf(
   }
 }
 
+const setsKnown = new Map<string, readonly (readonly number[])[]>();
+
 /** Sets of upright directions of a form in which none is the left-right mirror image of another. */
 function turnSets(form: FormId, count: number): readonly (readonly number[])[] {
-  const sets = subsets([0, 90, 180, 270], count);
+  const key = `${form} ${count}`;
+  const before = setsKnown.get(key);
+  if (before) return before;
   const areMirrored = (one: number, other: number) =>
     directionRelation({ form, turn: one }, { form, turn: other }) === 'left-right';
-  return sets.filter((set) => !set.some((one) => set.some((other) => areMirrored(one, other))));
+  const sets = subsets([0, 90, 180, 270], count).filter(
+    (set) => !set.some((one) => set.some((other) => areMirrored(one, other))),
+  );
+  setsKnown.set(key, sets);
+  return sets;
 }
 
 function subsets(turns: readonly number[], count: number): readonly (readonly number[])[] {

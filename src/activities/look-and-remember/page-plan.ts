@@ -26,10 +26,10 @@ const FOLD_CLEAR_MM = 6;
 /** Between figures in the frame, between them and its line, between choices. */
 const SET_GAP_MM = 8;
 const PAD_MM = 6;
-const GAP_MM = { rows: { across: 10, down: 10 }, loose: { across: 14, down: 8 } };
+const GAP_MM = { rows: { across: 10, down: 10 }, loose: { across: 14, down: 9 } };
 /** Loose choices are moved so far from their rows, by place, as shares of the most that they may be moved. */
 const MOVED = [-1, 0.7, -0.3, 1, 0.2, -0.8, 0.9, -0.5, 0.4, -0.9];
-const MOST_MOVED_MM = { across: 3, down: 3 };
+const MOST_MOVED_MM = { across: 4, down: 2 };
 /** Beyond this, times the least, a page looks stretched (by eye). */
 const MOST_SCALE = 1.9;
 /** More than so many figures stand in two rows in the frame, or below. */
