@@ -37,7 +37,10 @@ export type Material =
       readonly count: number;
     }
   | { readonly kind: 'crayon'; readonly colour: ColourName }
-  | { readonly kind: 'pencil' };
+  | { readonly kind: 'pencil' }
+  /** For children, with round ends; never without an adult beside the child. */
+  | { readonly kind: 'scissors' }
+  | { readonly kind: 'glue' };
 
 export interface Size {
   readonly widthMm: number;

@@ -10,6 +10,8 @@ import { sameOrDifferent } from './same-or-different/index.ts';
 import { mirrorHalf } from './mirror-half/index.ts';
 import { turnedShapes } from './turned-shapes/index.ts';
 import { whatChanged } from './what-changed/index.ts';
+import { lookAndRemember } from './look-and-remember/index.ts';
+import { sizeOrder } from './size-order/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
@@ -22,6 +24,8 @@ export const ACTIVITIES = {
   'mirror-half': mirrorHalf,
   'turned-shapes': turnedShapes,
   'what-changed': whatChanged,
+  'size-order': sizeOrder,
+  'look-and-remember': lookAndRemember,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;

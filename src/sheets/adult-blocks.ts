@@ -51,17 +51,19 @@ export function mainBlocks(pack: Pack, language: Language, width: number): Block
 
 function layOutBlocks(pack: Pack, language: Language, width: number): Block[] {
   const words = pageWords(language).adult;
-  const { stickers, crayons, pencil } = packMaterials(pack.sheets);
+  const { stickers, crayons, pencil, scissors, glue } = packMaterials(pack.sheets);
   const print = pack.sheets[0]?.spec.print ?? 'colour';
   const sizes = [...new Set(stickers.map(({ diameterMm }) => diameterMm))].sort(
     (one, other) => one - other,
   );
   const colours = crayons.map((colour) => colourName(colour, language));
-  const others = [
+  const listed = [
     ...(colours.length > 0 ? [words.crayons(colours)] : []),
     ...(pencil ? [words.pencil] : []),
-    ...(stickers.length + colours.length === 0 && !pencil ? [words.nothing] : []),
+    ...(scissors ? [words.scissors] : []),
+    ...(glue ? [words.glue] : []),
   ];
+  const others = stickers.length + listed.length === 0 ? [words.nothing] : listed;
   return [
     ...sizes.flatMap((size) => [
       paragraph(words.stickers(size), width),

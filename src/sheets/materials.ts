@@ -14,19 +14,24 @@ export interface PackMaterials {
   readonly stickers: readonly StickerCount[];
   readonly crayons: readonly ColourName[];
   readonly pencil: boolean;
+  readonly scissors: boolean;
+  readonly glue: boolean;
 }
 
-/** Stickers are used up, so they add up; one crayon and one pencil serve all sheets. */
+/** Stickers are used up, so they add up; of all else one serves all sheets. */
 export function packMaterials(sheets: readonly Sheet[]): PackMaterials {
   const materials = sheets.flatMap(({ spec, tasks }) =>
     tasks.flatMap((task) => activityOf(spec.activity).materials(task)),
   );
+  const has = (kind: Material['kind']) => materials.some((material) => material.kind === kind);
   return {
     stickers: countStickers(materials),
     crayons: COLOUR_NAMES.filter((colour) =>
       materials.some((material) => material.kind === 'crayon' && material.colour === colour),
     ),
-    pencil: materials.some((material) => material.kind === 'pencil'),
+    pencil: has('pencil'),
+    scissors: has('scissors'),
+    glue: has('glue'),
   };
 }
 

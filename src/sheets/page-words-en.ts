@@ -25,6 +25,8 @@ const adult: AdultWords = {
   crayons: (colours) =>
     colours.length === 1 ? `a ${listed(colours)} crayon` : `crayons: ${listed(colours)}`,
   pencil: 'a pencil',
+  scissors: 'scissors for children, with round ends; stay beside the child, or cut out yourself',
+  glue: 'a glue stick for paper',
   nothing: 'nothing: the child points',
   start: 'To start',
   continued: 'For the adult, continued',

@@ -18,6 +18,9 @@ export interface AdultWords {
   readonly stickers: (diameterMm: number) => string;
   readonly crayons: (colours: readonly string[]) => string;
   readonly pencil: string;
+  /** Says the caution as well. */
+  readonly scissors: string;
+  readonly glue: string;
   readonly nothing: string;
   readonly start: string;
   readonly partHeading: (part: PartName, sheetNumbers: string) => string;

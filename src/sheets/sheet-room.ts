@@ -24,7 +24,7 @@ export function roomRefusal(
     at: `${activity.id} › tasks`,
     got: tasks.length,
     max: most,
-    unit: `tasks on ${page.paper} ${page.orientation}`,
+    unit: `${most === 1 ? 'task' : 'tasks'} on ${page.paper} ${page.orientation}`,
     advice: adviceFor(activity, tasks, page, most),
   };
 }
@@ -47,8 +47,13 @@ function adviceFor(
   const best = pages.sort(
     (one, other) => other.room - one.room || Number(other.isNear) - Number(one.isNear),
   )[0];
-  const fewer = most > 0 ? `ask for ${most} or fewer` : 'choose an easier step';
+  const fewer = fewerAdvice(most);
   return best && best.room > most
     ? `${fewer}, or ask for ${best.name}, which has room for ${best.room}`
     : fewer;
+}
+
+function fewerAdvice(most: number): string {
+  if (most === 0) return 'choose an easier step';
+  return most === 1 ? 'ask for one' : `ask for ${most} or fewer`;
 }

@@ -1,0 +1,66 @@
+// Draws a task: a frame to look at, the dashed line to fold along, the choices below; the answer as rings.
+import {
+  box,
+  FAINT_INK,
+  FINE_MM,
+  type Group,
+  group,
+  line,
+  type PrintStyle,
+  QUIET_INK,
+  type SceneNode,
+  stroked,
+  text,
+  textWidthMm,
+} from '../../page/index.ts';
+import type { Size } from '../activity.ts';
+import { ANSWER_LINE_MM, drawInCell, ringPath } from '../placing.ts';
+import { leastSize, planPage } from './page-plan.ts';
+import type { Answer, Printed } from './task.ts';
+
+/** The one word that is printed on the task itself, for the adult. */
+const FOLD_WORD = 'fold';
+const FOLD_DASH_MM = [4, 3];
+const WORD_EM_MM = 3.1;
+/** Between the word and the dashed line. */
+const WORD_GAP_MM = 2;
+
+export function room(printed: Printed): Size {
+  return leastSize(printed);
+}
+
+export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
+  const plan = planPage(printed, size);
+  const { left, top, width, height } = plan.frame;
+  const set = printed.set.flatMap((figure, index) => {
+    const cell = plan.set[index];
+    return cell ? [group('model', drawInCell(figure, cell, style))] : [];
+  });
+  const choices = printed.choices.flatMap((figure, index) => {
+    const cell = plan.choices[index];
+    return cell ? [group('choice', drawInCell(figure, cell, style))] : [];
+  });
+  const rings = (answer ?? []).flatMap((place) => {
+    const cell = plan.choices[place];
+    return cell ? [stroked(ringPath(cell), { colour: QUIET_INK, widthMm: ANSWER_LINE_MM })] : [];
+  });
+  return group('task', [
+    group('frame', [box(left, top, width, height), ...set]),
+    group('fold', drawFold(plan.foldMm, size.widthMm)),
+    ...choices,
+    ...(answer === undefined ? [] : [group('answer', rings)]),
+  ]);
+}
+
+/** A dashed line right across, with a small word for the adult at its end. */
+function drawFold(y: number, widthMm: number): readonly SceneNode[] {
+  const wordMm = textWidthMm(FOLD_WORD, WORD_EM_MM);
+  const end = widthMm - wordMm - WORD_GAP_MM;
+  return [
+    line(FINE_MM, y, end, y, { colour: FAINT_INK, widthMm: FINE_MM, dashMm: FOLD_DASH_MM }),
+    text(FOLD_WORD, widthMm, y + 0.32 * WORD_EM_MM, WORD_EM_MM, {
+      anchor: 'end',
+      colour: QUIET_INK,
+    }),
+  ];
+}

@@ -1,0 +1,46 @@
+// The steps of size-order: from the biggest of three up to the whole order of five that differ idly as well.
+import type { AgeHint, Step } from '../activity.ts';
+import type { OrderValues } from './task.ts';
+
+const FIRST: OrderValues = {
+  content: 'sizes',
+  response: 'point',
+  asked: 'biggest',
+  figures: 3,
+  difference: 'wide',
+  layout: 'ground',
+};
+
+interface Rung {
+  readonly change: Partial<OrderValues>;
+  readonly age: AgeHint;
+  readonly tasks: number;
+}
+
+/**
+ * What each step changes. Children find the biggest before they can bring all into an order, and order by
+ * trying before they see it at once (Piaget & Szeminska 1941, The Child's Conception of Number, from memory);
+ * the other changes and the ages: common practice, no source.
+ */
+const RUNGS: readonly Rung[] = [
+  { change: {}, age: 3, tasks: 3 },
+  { change: { figures: 4 }, age: 3, tasks: 3 },
+  { change: { difference: 'plain' }, age: 3, tasks: 3 },
+  { change: { content: 'colours-and-sizes' }, age: 4, tasks: 3 },
+  { change: { asked: 'order' }, age: 4, tasks: 3 },
+  { change: { response: 'join' }, age: 4, tasks: 2 },
+  { change: { layout: 'loose' }, age: 4, tasks: 2 },
+  { change: { figures: 5 }, age: 5, tasks: 2 },
+  { change: { difference: 'fine' }, age: 5, tasks: 2 },
+  { change: { content: 'shapes-colours-and-sizes' }, age: 5, tasks: 2 },
+];
+
+export const LADDER: readonly Step<OrderValues>[] = RUNGS.map(({ age, tasks }, index) => ({
+  age,
+  tasks,
+  values: valuesAt(index),
+}));
+
+function valuesAt(index: number): OrderValues {
+  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...RUNGS[index]?.change };
+}

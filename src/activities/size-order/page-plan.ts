@@ -1,0 +1,227 @@
+// Where the figures of a task stand at their true sizes, and what lies below them for the answer.
+import type { Bounds } from '../../base/index.ts';
+import { type Figure, formOf } from '../../figures/index.ts';
+import type { Area } from '../../page/index.ts';
+import type { Size } from '../activity.ts';
+import { leastCellMm } from '../placing.ts';
+import { inkOf, lengthOf } from './extent.ts';
+import type { Printed } from './task.ts';
+
+/** One figure: the side of its own cell, the middle of that, and the area of its ink. */
+export interface Place {
+  readonly figure: Figure;
+  readonly cellMm: number;
+  readonly x: number;
+  readonly y: number;
+  readonly ink: Area;
+}
+
+/** All of a task from (0, 0) to the size it was planned for. */
+export interface PagePlan {
+  readonly places: readonly Place[];
+  /** The line that the figures stand on, absent where they lie loose. */
+  readonly groundMm?: number;
+  /** Where figures that lie loose end below. */
+  readonly bottomMm: number;
+  readonly left: number;
+  readonly width: number;
+  /** Boxes to put dots in, below each figure, or places to join to, growing from left to right. */
+  readonly boxes: readonly Area[];
+  /** The frame to stick cards into. */
+  readonly strip?: Area;
+}
+
+/** Lengths in mm; common practice, no source: the smallest figure, dots in a box, a place to draw a line to. */
+const SMALLEST_MM = 12.5;
+export const BOX_MM = 15;
+const PLACE_MM = { least: 12, most: 20 };
+const GAP_MM = 8;
+const PLACE_GAP_MM = 10;
+/** Between a card's dashed line and the ink in it. */
+export const CARD_PAD_MM = 3;
+const CARD_GAP_MM = 5;
+/** Blank all round: room for a ring. */
+const AROUND_MM = 3.5;
+/** Between the figures and what lies below them. */
+const BELOW_MM = { point: 2, ring: 0, dots: 5, join: 22, cut: 10 };
+/** Height of the numerals of an answer, of the wedge below a strip. */
+const NUMERAL_MM = 6;
+export const WEDGE_MM = 7;
+/** Loose figures lie so much of the spare height down, by place; spare besides what the biggest needs, in mm. */
+const DOWN = [0.1, 0.95, 0.4, 0, 0.7, 0.2, 0.85, 0.5];
+const LOOSE_MM = 10;
+/** Beyond this, times the least, a page looks stretched (by eye). */
+const MOST_SCALE = 1.25;
+
+export function leastSize(printed: Printed): Size {
+  return sizeAt(printed, 1);
+}
+
+/** Plans the task in the middle of `size`, which is at least its least size. */
+export function planPage(printed: Printed, size: Size): PagePlan {
+  const least = leastSize(printed);
+  const fitting = Math.min(size.widthMm / least.widthMm, size.heightMm / least.heightMm);
+  const scale = Math.min(MOST_SCALE, Math.max(1, fitting));
+  const used = sizeAt(printed, scale);
+  const left = (size.widthMm - rowWidth(printed, scale)) / 2;
+  const top = (size.heightMm - used.heightMm) / 2 + scale * AROUND_MM;
+  const places = placesAt(printed, scale, left, top);
+  const bottomMm = top + rowHeight(printed, scale);
+  const whole = { left, width: rowWidth(printed, scale), middle: size.widthMm / 2 };
+  return {
+    places,
+    bottomMm,
+    left,
+    width: whole.width,
+    ...(isOnGround(printed) ? { groundMm: bottomMm } : {}),
+    ...belowAt(printed, scale, places, bottomMm, whole.middle),
+  };
+}
+
+/** Cards with dots are equally large, and figures to cut out lie on cards; all others stand on a line. */
+function isOnGround({ layout, response, figures }: Printed): boolean {
+  const isOfDots = figures.some((figure) => formOf(figure) === 'dots');
+  return layout !== 'loose' && response !== 'cut' && !isOfDots;
+}
+
+/** The side of the full cell, in which the smallest figure is at its least length. */
+function fullCellMm({ figures }: Printed): number {
+  if (figures.some((figure) => formOf(figure) === 'dots')) return leastCellMm(figures) + 2;
+  return SMALLEST_MM / Math.min(...figures.map(lengthOf));
+}
+
+interface Sized {
+  readonly figure: Figure;
+  readonly cellMm: number;
+  readonly ink: Bounds;
+  readonly width: number;
+  readonly height: number;
+  /** Of the row, at least the ink's. */
+  readonly column: number;
+}
+
+function sizedAt(printed: Printed, scale: number): readonly Sized[] {
+  const full = fullCellMm(printed) * scale;
+  return printed.figures.map((figure) => {
+    const cellMm = full * (figure.size ?? 1);
+    const ink = inkOf(figure);
+    const width = cellMm * (ink.right - ink.left);
+    const height = cellMm * (ink.bottom - ink.top);
+    const pad = printed.response === 'cut' ? 2 * CARD_PAD_MM * scale : 0;
+    const least = printed.response === 'dots' ? BOX_MM * scale : 0;
+    return { figure, cellMm, ink, width, height, column: Math.max(least, width + pad) };
+  });
+}
+
+function gapOf({ response }: Printed): number {
+  return response === 'cut' ? CARD_GAP_MM : GAP_MM;
+}
+
+function rowWidth(printed: Printed, scale: number): number {
+  const columns = sizedAt(printed, scale).map(({ column }) => column);
+  return sum(columns) + scale * gapOf(printed) * (columns.length - 1);
+}
+
+function rowHeight(printed: Printed, scale: number): number {
+  const most = Math.max(...sizedAt(printed, scale).map(({ height }) => height));
+  const loose = printed.layout === 'loose' ? LOOSE_MM * scale : 0;
+  const pad = printed.response === 'cut' ? 2 * CARD_PAD_MM * scale : 0;
+  return most + loose + pad;
+}
+
+function placesAt(printed: Printed, scale: number, left: number, top: number): readonly Place[] {
+  const pad = printed.response === 'cut' ? CARD_PAD_MM * scale : 0;
+  const high = rowHeight(printed, scale) - 2 * pad;
+  let start = left;
+  return sizedAt(printed, scale).map(({ figure, cellMm, ink, width, height, column }, index) => {
+    const share = printed.layout === 'loose' ? (DOWN[index] ?? 0) : isOnGround(printed) ? 1 : 0.5;
+    const area = {
+      left: start + (column - width) / 2,
+      top: top + pad + share * (high - height),
+      width,
+      height,
+    };
+    start += column + scale * gapOf(printed);
+    const x = area.left - ink.left * cellMm;
+    return { figure, cellMm, x, y: area.top - ink.top * cellMm, ink: area };
+  });
+}
+
+function belowAt(
+  printed: Printed,
+  scale: number,
+  places: readonly Place[],
+  bottomMm: number,
+  middle: number,
+): Pick<PagePlan, 'boxes' | 'strip'> {
+  const { response = 'point' } = printed;
+  const top = bottomMm + scale * BELOW_MM[response];
+  if (response === 'dots') {
+    const side = BOX_MM * scale;
+    const boxes = places.map(({ ink }) => ({
+      left: ink.left + (ink.width - side) / 2,
+      top,
+      width: side,
+      height: side,
+    }));
+    return { boxes };
+  }
+  if (response === 'join') return { boxes: growing(places.length, top, scale, middle) };
+  if (response !== 'cut') return { boxes: [] };
+  const width = stripWidth(printed, scale);
+  return {
+    boxes: [],
+    strip: { left: middle - width / 2, top, width, height: stripHeight(printed, scale) },
+  };
+}
+
+/** Places that grow from left to right and stand on one line, so that they say which end is the big one. */
+function growing(count: number, top: number, scale: number, middle: number): readonly Area[] {
+  const sides = placeSides(count).map((side) => side * scale);
+  const bottom = top + PLACE_MM.most * scale;
+  let left = middle - (sum(sides) + PLACE_GAP_MM * scale * (count - 1)) / 2;
+  return sides.map((side) => {
+    const area = { left, top: bottom - side, width: side, height: side };
+    left += side + PLACE_GAP_MM * scale;
+    return area;
+  });
+}
+
+function placeSides(count: number): readonly number[] {
+  const { least, most } = PLACE_MM;
+  return Array.from(
+    { length: count },
+    (_, index) => least + ((most - least) * index) / Math.max(1, count - 1),
+  );
+}
+
+/** All cards side by side, with a little play. */
+function stripWidth(printed: Printed, scale: number): number {
+  return rowWidth(printed, scale);
+}
+
+function stripHeight(printed: Printed, scale: number): number {
+  const most = Math.max(...sizedAt(printed, scale).map(({ height }) => height));
+  return most + 2 * scale * (CARD_PAD_MM + 1);
+}
+
+function sizeAt(printed: Printed, scale: number): Size {
+  const { response = 'point', asked = 'order', figures } = printed;
+  const places = sum(placeSides(figures.length)) + PLACE_GAP_MM * (figures.length - 1);
+  const width = response === 'join' ? scale * places : 0;
+  const below = {
+    point: asked === 'order' ? NUMERAL_MM * scale : 0,
+    ring: 0,
+    dots: BOX_MM * scale,
+    join: PLACE_MM.most * scale,
+    cut: stripHeight(printed, scale) + WEDGE_MM * scale,
+  }[response];
+  return {
+    widthMm: Math.max(width, rowWidth(printed, scale)) + 2 * AROUND_MM * scale,
+    heightMm: rowHeight(printed, scale) + below + scale * (BELOW_MM[response] + 2 * AROUND_MM),
+  };
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, number) => total + number, 0);
+}
