@@ -3,6 +3,7 @@ import type { Activity } from './activity.ts';
 import { byKey } from './by-key/index.ts';
 import { continueRow } from './continue-row/index.ts';
 import { copyPattern } from './copy-pattern/index.ts';
+import { followTheLine } from './follow-the-line/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
 
 export const ACTIVITIES = {
@@ -10,6 +11,7 @@ export const ACTIVITIES = {
   'by-key': byKey,
   'copy-pattern': copyPattern,
   'continue-row': continueRow,
+  'follow-the-line': followTheLine,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;
