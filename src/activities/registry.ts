@@ -4,6 +4,7 @@ import { byKey } from './by-key/index.ts';
 import { continueRow } from './continue-row/index.ts';
 import { copyPattern } from './copy-pattern/index.ts';
 import { findTheSame } from './find-the-same/index.ts';
+import { followTheLine } from './follow-the-line/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
 import { oddOneOut } from './odd-one-out/index.ts';
 import { sameOrDifferent } from './same-or-different/index.ts';
@@ -26,6 +27,7 @@ export const ACTIVITIES = {
   'what-changed': whatChanged,
   'size-order': sizeOrder,
   'look-and-remember': lookAndRemember,
+  'follow-the-line': followTheLine,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;

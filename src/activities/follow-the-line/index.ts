@@ -1,0 +1,30 @@
+// The activity follow-the-line: where does each line lead?
+import { defineActivity } from '../activity.ts';
+import { draw, room } from './draw.ts';
+import { features } from './features.ts';
+import { generate } from './generate.ts';
+import { LADDER } from './ladder.ts';
+import { limitsOf } from './limits.ts';
+import { materialsOf } from './materials.ts';
+import { solve } from './solve.ts';
+import { answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
+import { WORDS } from './words.ts';
+
+export const followTheLine = defineActivity({
+  id: ID,
+  codeNumber: 18,
+  parameters: PARAMETERS,
+  limits: limitsOf,
+  ladder: LADDER,
+  printed: printedSchema,
+  answer: answerSchema,
+  generate,
+  solve,
+  sameAnswer: (one, other) =>
+    one.length === other.length && one.every((place, start) => place === other[start]),
+  features,
+  room,
+  draw,
+  materials: materialsOf,
+  words: WORDS,
+});

@@ -1,0 +1,47 @@
+// The steps of follow-the-line: from two lines that never cross up to six in one ink with many crossings.
+import type { AgeHint, Step } from '../activity.ts';
+import type { LineValues } from './task.ts';
+
+const FIRST: LineValues = {
+  content: 'colours',
+  response: 'point',
+  lines: 2,
+  crossings: 0,
+  lineColours: 'own',
+  direction: 'across',
+  stickerMm: '16',
+};
+
+interface Rung {
+  readonly change: Partial<LineValues>;
+  readonly age: AgeHint;
+  readonly tasks: number;
+}
+
+/** What each step changes; order and ages: common practice, no source. */
+const RUNGS: readonly Rung[] = [
+  { change: {}, age: 3, tasks: 3 },
+  { change: { crossings: 1 }, age: 3, tasks: 3 },
+  { change: { lines: 3 }, age: 3, tasks: 3 },
+  { change: { crossings: 2 }, age: 3, tasks: 3 },
+  { change: { lineColours: 'ink' }, age: 4, tasks: 3 },
+  { change: { crossings: 4 }, age: 4, tasks: 3 },
+  { change: { lines: 4 }, age: 4, tasks: 2 },
+  { change: { crossings: 6 }, age: 4, tasks: 2 },
+  { change: { lines: 5 }, age: 5, tasks: 2 },
+  { change: { response: 'trace' }, age: 5, tasks: 2 },
+  { change: { crossings: 8 }, age: 5, tasks: 2 },
+  { change: { crossings: 10 }, age: 5, tasks: 2 },
+  { change: { lines: 6 }, age: 5, tasks: 1 },
+  { change: { crossings: 13 }, age: 5, tasks: 1 },
+];
+
+export const LADDER: readonly Step<LineValues>[] = RUNGS.map(({ age, tasks }, index) => ({
+  age,
+  tasks,
+  values: valuesAt(index),
+}));
+
+function valuesAt(index: number): LineValues {
+  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...RUNGS[index]?.change };
+}

@@ -1,0 +1,72 @@
+// What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
+import type { Refusal } from '../../base/index.ts';
+import { attributesOf, contentName } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { fieldOf, mostBeside, mostCrossings } from './field.ts';
+import { mostStarts } from './figures.ts';
+import { ID, type LineValues, PARAMETERS } from './task.ts';
+
+/** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
+export function limitsOf(values: LineValues, style: PrintStyle): readonly Refusal[] {
+  const number = linesRefusal(values, style) ?? crossingsRefusal(values);
+  return [responseRefusal(values), number].filter((refusal) => refusal !== undefined);
+}
+
+function responseRefusal({ content, response }: LineValues): Refusal | undefined {
+  const attributes = attributesOf(content);
+  const isColour = attributes.length === 1 && attributes[0] === 'colour';
+  const allowed = PARAMETERS.response.values.filter(
+    (value) =>
+      (value !== 'sticker' || isColour) && (value !== 'colour-in' || attributes.includes('colour')),
+  );
+  if (allowed.includes(response)) return undefined;
+  const because =
+    response === 'sticker'
+      ? 'a sticker can only answer for a coloured dot'
+      : 'the starts have no colour to colour the ends in';
+  return {
+    code: 'not-a-choice',
+    at: at('response'),
+    got: response,
+    choices: allowed,
+    nearest: 'point',
+    because,
+  };
+}
+
+function linesRefusal(values: LineValues, style: PrintStyle): Refusal | undefined {
+  const { content, lines, direction } = values;
+  const { min, max } = PARAMETERS.lines;
+  const told = Math.min(max, mostStarts(content, style));
+  const beside = mostBeside(direction, fieldOf(values));
+  const most = Math.min(told, beside);
+  if (lines <= most) return undefined;
+  const because =
+    beside < told
+      ? 'more do not stand beside each other on a sheet'
+      : `${contentName(content)} leave no more starts that can be told apart`;
+  return { code: 'out-of-range', at: at('lines'), got: lines, min, max: most, because };
+}
+
+function crossingsRefusal(values: LineValues): Refusal | undefined {
+  const { lines, crossings } = values;
+  const max = mostCrossings(lines, fieldOf(values));
+  if (lines === 2 && crossings % 2 === 0 && crossings > 0) {
+    const choices = ['0', ...[1, 3].filter((count) => count <= max).map(String)];
+    return {
+      code: 'not-a-choice',
+      at: at('crossings'),
+      got: crossings,
+      choices,
+      nearest: String(Math.min(max, crossings - 1)),
+      because: 'two lines that cross an even number of times end straight across',
+    };
+  }
+  if (crossings <= max) return undefined;
+  const because = `${lines} lines have room to cross ${max} times`;
+  return { code: 'out-of-range', at: at('crossings'), got: crossings, min: 0, max, because };
+}
+
+function at(name: keyof LineValues): string {
+  return `${ID} › ${name}`;
+}
