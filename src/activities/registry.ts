@@ -4,12 +4,14 @@ import { byKey } from './by-key/index.ts';
 import { continueRow } from './continue-row/index.ts';
 import { copyPattern } from './copy-pattern/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
+import { oneOfEach } from './one-of-each/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
   'by-key': byKey,
   'copy-pattern': copyPattern,
   'continue-row': continueRow,
+  'one-of-each': oneOfEach,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;
