@@ -3,6 +3,7 @@ import type { Activity } from './activity.ts';
 import { byKey } from './by-key/index.ts';
 import { continueRow } from './continue-row/index.ts';
 import { copyPattern } from './copy-pattern/index.ts';
+import { crossingTable } from './crossing-table/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
 import { oneOfEach } from './one-of-each/index.ts';
 
@@ -12,6 +13,7 @@ export const ACTIVITIES = {
   'copy-pattern': copyPattern,
   'continue-row': continueRow,
   'one-of-each': oneOfEach,
+  'crossing-table': crossingTable,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;

@@ -1,5 +1,5 @@
 // Draws the figures to use, the grid with its empty cells, and pieces to cut out; with the answer, the full grid.
-import { circlePath, type Path, rectanglePath } from '../../base/index.ts';
+import { circlePath, rectanglePath } from '../../base/index.ts';
 import { type Figure, formOf } from '../../figures/index.ts';
 import {
   type Area,
@@ -18,6 +18,7 @@ import {
   stroked,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
+import { dashedEdges } from '../dashes.ts';
 import { areTextures } from '../drawing-deed.ts';
 import { drawInCell, stickerCellMm } from '../placing.ts';
 import { leastSize, type PagePlan, planPage } from './page-plan.ts';
@@ -28,8 +29,6 @@ const TRAY_CORNER_MM = 4;
 const CIRCLE_MM = 0.5;
 const BLOCK_MM = 1.6;
 const BLOCK_SIDE = 2;
-/** The line to cut along: dashes and gaps, in mm. */
-const DASH_MM = [2, 1.5] as const;
 /** Dots in a cell of the grid, which is their card, are as large as on their card in the tray. */
 const DOTS_SHARE = 0.89;
 
@@ -138,23 +137,6 @@ function drawPieces(ways: Ways): readonly Group[] {
       ]),
     ];
   });
-}
-
-/** The four edges of a piece in dashes that begin and end in its corners. */
-function dashedEdges({ left, top, width }: Area): readonly Path[] {
-  const [dash, gap] = DASH_MM;
-  const count = Math.max(2, Math.round((width + gap) / (dash + gap)));
-  const long = (width - (count - 1) * gap) / count;
-  return Array.from({ length: count }, (_, index) => index * (long + gap)).flatMap((at) => [
-    lineTo(left + at, top, left + at + long, top),
-    lineTo(left + at, top + width, left + at + long, top + width),
-    lineTo(left, top + at, left, top + at + long),
-    lineTo(left + width, top + at, left + width, top + at + long),
-  ]);
-}
-
-function lineTo(x1: number, y1: number, x2: number, y2: number): Path {
-  return line(x1, y1, x2, y2).path;
 }
 
 function drawAnswer({ figures }: Answer, ways: Ways): Group {
