@@ -13,6 +13,9 @@ import { turnedShapes } from './turned-shapes/index.ts';
 import { whatChanged } from './what-changed/index.ts';
 import { lookAndRemember } from './look-and-remember/index.ts';
 import { sizeOrder } from './size-order/index.ts';
+import { crossingTable } from './crossing-table/index.ts';
+import { inEveryBox } from './in-every-box/index.ts';
+import { oneOfEach } from './one-of-each/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
@@ -28,6 +31,8 @@ export const ACTIVITIES = {
   'size-order': sizeOrder,
   'look-and-remember': lookAndRemember,
   'follow-the-line': followTheLine,
+  'one-of-each': oneOfEach,
+  'crossing-table': crossingTable,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;
