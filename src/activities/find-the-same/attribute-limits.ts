@@ -1,10 +1,12 @@
 // How many values each attribute of a content can take in a task of find-the-same.
-import { type Attribute, attributesOf, mostValues } from '../../figures/index.ts';
+import {
+  type Attribute,
+  attributesOf,
+  MOST_UNMIRRORED_DIRECTIONS,
+  mostValues,
+} from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import type { SameValues } from './task.ts';
-
-/** Without left and right on one page: up, down and one side. */
-const MOST_UNMIRRORED_TURNS = 3;
 
 /** What limits the values of one attribute. */
 export interface Limit {
@@ -20,6 +22,6 @@ export function limitsOfAttributes(
   return attributesOf(content).map((attribute) => {
     const most = mostValues(content, attribute, style.print);
     const isLimited = attribute === 'turn' && mirrors === 'none';
-    return { attribute, most: isLimited ? Math.min(most, MOST_UNMIRRORED_TURNS) : most };
+    return { attribute, most: isLimited ? Math.min(most, MOST_UNMIRRORED_DIRECTIONS) : most };
   });
 }
