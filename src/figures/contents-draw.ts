@@ -92,7 +92,15 @@ const SIZE_RATIOS: readonly (readonly number[])[] = [
 
 /** `count` sizes, the biggest 1, neighbours in one ratio, in random order. */
 export function drawSizes(random: Random, count: number): readonly number[] {
-  const ratio = random.pick(SIZE_RATIOS[count - 1] ?? []);
+  return sizesApart(random, count, random.pick(SIZE_RATIOS[count - 1] ?? []));
+}
+
+/** The same with the smallest as large as it can be, for pages on which room is short. */
+export function drawNearSizes(random: Random, count: number): readonly number[] {
+  return sizesApart(random, count, Math.min(...(SIZE_RATIOS[count - 1] ?? [])));
+}
+
+function sizesApart(random: Random, count: number, ratio: number): readonly number[] {
   const sizes = Array.from({ length: count }, (_, step) => Math.round(1000 / ratio ** step) / 1000);
   return random.shuffle(sizes);
 }

@@ -12,7 +12,14 @@ import {
   type Space,
   spaceSize,
 } from './contents.ts';
-import { drawCounts, drawSizes, drawSpace, drawTurns, mostCounts } from './contents-draw.ts';
+import {
+  drawCounts,
+  drawNearSizes,
+  drawSizes,
+  drawSpace,
+  drawTurns,
+  mostCounts,
+} from './contents-draw.ts';
 import { contentName } from './contents-names.ts';
 import { fairlyDifferent } from './differences.ts';
 import { directionRelation } from './discriminability.ts';
@@ -251,6 +258,9 @@ describe('drawSizes', () => {
         const ratio = (sizes[index] ?? 0) / size;
         expect(ratio, `seed ${seed}`).toBeGreaterThanOrEqual(least - 0.002);
       });
+      expect(Math.min(...drawNearSizes(randomFrom(seed), count))).toBeGreaterThanOrEqual(
+        sizes.at(-1) ?? 1,
+      );
     }
   });
 });
