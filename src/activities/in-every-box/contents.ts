@@ -12,7 +12,7 @@ import {
   MOST_UNMIRRORED_DIRECTIONS,
   mostForms,
   mostValues,
-  spaceSize,
+  type Space,
   withoutVowels,
 } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
@@ -29,12 +29,15 @@ const MOST_OF_SEVERAL: Readonly<Partial<Record<Attribute, number>>> = {
 };
 const MOST_MIXED_FIGURES = 20;
 
-const sizes = new Map<Content, number>();
+/** Of more sizes the smallest would be too small, or the boxes too large for a page. */
+const MOST_BOX_SIZES = 4;
+
+const pools = new Map<Content, number>();
 
 /** How many different figures of the content can stand in one task, every two fairly different. */
 export function poolSize(content: Content): number {
-  const known = sizes.get(content) ?? measurePool(content);
-  sizes.set(content, known);
+  const known = pools.get(content) ?? measurePool(content);
+  pools.set(content, known);
   return known;
 }
 
@@ -53,6 +56,8 @@ function mostOf(content: Content, attribute: Attribute): number {
       return MOST_UNMIRRORED_DIRECTIONS;
     case 'form':
       return most ?? mostForms(withoutVowels(formsOf(content)));
+    case 'size':
+      return most ?? MOST_BOX_SIZES;
     default:
       return most ?? mostValues(content, attribute, 'colour');
   }
@@ -60,8 +65,8 @@ function mostOf(content: Content, attribute: Attribute): number {
 
 /**
  * `count` (at most `poolSize`) different figures in random order, alike in all but what is looked at. Of
- * several attributes there are as few values as make so many figures, so that each value comes more than
- * once and no single attribute tells a figure.
+ * several attributes there are as few values as make so many figures, and for each attribute two figures that
+ * differ in that one alone, so that none of them can be left out of sight.
  */
 export function drawFigures(
   content: Content,
@@ -72,8 +77,27 @@ export function drawFigures(
   const values = valuesFor(content, count);
   const drawn = drawSpace(content, random, values, print, withoutVowels(formsOf(content)));
   const space = { ...drawn, axes: drawn.axes.map((axis) => nearSized(axis, random)) };
-  const all = Array.from({ length: spaceSize(space) }, (_, index) => index);
-  return random.sample(all, count).map((index) => figureAt(space, digits(index, space.axes)));
+  return random.shuffle(drawPlaces(space, count, random)).map((places) => figureAt(space, places));
+}
+
+/** Places of figures in a space: one, its neighbours along each axis, then any others. */
+function drawPlaces(space: Space, count: number, random: Random): readonly (readonly number[])[] {
+  const all = random.shuffle(placesIn(space));
+  const [first = []] = all;
+  const differing = (places: readonly number[]) =>
+    places.flatMap((place, axis) => (place === first[axis] ? [] : [axis]));
+  const near = space.axes.flatMap((_, axis) => {
+    const neighbour = all.find((places) => differing(places).join() === String(axis));
+    return neighbour ? [neighbour] : [];
+  });
+  return [...new Set([first, ...near, ...all])].slice(0, count);
+}
+
+function placesIn({ axes }: Space): readonly (readonly number[])[] {
+  return axes.reduce<readonly (readonly number[])[]>(
+    (places, { values }) => places.flatMap((place) => values.map((_, index) => [...place, index])),
+    [[]],
+  );
 }
 
 /** Boxes are many, and room is short: sizes stand as near each other as is fair. */
@@ -87,7 +111,10 @@ function valuesFor(content: Content, count: number): Readonly<Partial<Record<Att
   const attributes = attributesOf(content);
   const [only] = attributes;
   if (only && attributes.length === 1) return { [only]: count };
-  const values = new Map<Attribute, number>(attributes.map((each) => [each, 1]));
+  // Two values of each, but that two figures show one neighbour only, and three figures two.
+  const values = new Map<Attribute, number>(
+    attributes.map((each, index) => [each, index < count - 1 ? 2 : 1]),
+  );
   const made = () => [...values.values()].reduce((product, each) => product * each, 1);
   while (made() < count) {
     const open = [...values].filter(([attribute, used]) => used < mostOf(content, attribute));
@@ -98,17 +125,4 @@ function valuesFor(content: Content, count: number): Readonly<Partial<Record<Att
     values.set(next[0], least + 1);
   }
   return Object.fromEntries(values);
-}
-
-/** The place on each axis of the figure numbered `index`. */
-function digits(
-  index: number,
-  axes: readonly { readonly values: readonly unknown[] }[],
-): readonly number[] {
-  let rest = index;
-  return axes.map(({ values }) => {
-    const digit = rest % values.length;
-    rest = (rest - digit) / values.length;
-    return digit;
-  });
 }
