@@ -2,20 +2,16 @@
 import type { Random } from '../../base/index.ts';
 import {
   type Attribute,
-  type Axis,
   attributesOf,
-  drawNearSizes,
-  drawSpace,
   type Figure,
-  figureAt,
   formsOf,
   MOST_UNMIRRORED_DIRECTIONS,
   mostForms,
   mostValues,
-  type Space,
   withoutVowels,
 } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
+import { drawFigureSet, mostInSet } from '../figure-sets.ts';
 import type { Content } from './task.ts';
 
 /**
@@ -42,9 +38,8 @@ export function poolSize(content: Content): number {
 }
 
 function measurePool(content: Content): number {
-  const attributes = attributesOf(content);
-  const all = attributes.reduce((product, each) => product * mostOf(content, each), 1);
-  return attributes.length === 1 ? all : Math.min(all, MOST_MIXED_FIGURES);
+  const all = mostInSet({ content, mostOf: (attribute) => mostOf(content, attribute) });
+  return attributesOf(content).length === 1 ? all : Math.min(all, MOST_MIXED_FIGURES);
 }
 
 /** Letters come without vowels, and directions without left and right together. */
@@ -63,66 +58,18 @@ function mostOf(content: Content, attribute: Attribute): number {
   }
 }
 
-/**
- * `count` (at most `poolSize`) different figures in random order, alike in all but what is looked at. Of
- * several attributes there are as few values as make so many figures, and for each attribute two figures that
- * differ in that one alone, so that none of them can be left out of sight.
- */
+/** `count` (at most `poolSize`) different figures in random order; boxes are many, and room is short. */
 export function drawFigures(
   content: Content,
   count: number,
   random: Random,
-  { print }: PrintStyle,
+  style: PrintStyle,
 ): readonly Figure[] {
-  const values = valuesFor(content, count);
-  const drawn = drawSpace(content, random, values, print, withoutVowels(formsOf(content)));
-  const space = { ...drawn, axes: drawn.axes.map((axis) => nearSized(axis, random)) };
-  return random.shuffle(drawPlaces(space, count, random)).map((places) => figureAt(space, places));
-}
-
-/** Places of figures in a space: one, its neighbours along each axis, then any others. */
-function drawPlaces(space: Space, count: number, random: Random): readonly (readonly number[])[] {
-  const all = random.shuffle(placesIn(space));
-  const [first = []] = all;
-  const differing = (places: readonly number[]) =>
-    places.flatMap((place, axis) => (place === first[axis] ? [] : [axis]));
-  const near = space.axes.flatMap((_, axis) => {
-    const neighbour = all.find((places) => differing(places).join() === String(axis));
-    return neighbour ? [neighbour] : [];
-  });
-  return [...new Set([first, ...near, ...all])].slice(0, count);
-}
-
-function placesIn({ axes }: Space): readonly (readonly number[])[] {
-  return axes.reduce<readonly (readonly number[])[]>(
-    (places, { values }) => places.flatMap((place) => values.map((_, index) => [...place, index])),
-    [[]],
-  );
-}
-
-/** Boxes are many, and room is short: sizes stand as near each other as is fair. */
-function nearSized(axis: Axis, random: Random): Axis {
-  if (axis.attribute !== 'size') return axis;
-  return { ...axis, values: drawNearSizes(random, axis.values.length).map((size) => ({ size })) };
-}
-
-/** How many values of each attribute make at least `count` figures: as evenly as can be. */
-function valuesFor(content: Content, count: number): Readonly<Partial<Record<Attribute, number>>> {
-  const attributes = attributesOf(content);
-  const [only] = attributes;
-  if (only && attributes.length === 1) return { [only]: count };
-  // Two values of each, but that two figures show one neighbour only, and three figures two.
-  const values = new Map<Attribute, number>(
-    attributes.map((each, index) => [each, index < count - 1 ? 2 : 1]),
-  );
-  const made = () => [...values.values()].reduce((product, each) => product * each, 1);
-  while (made() < count) {
-    const open = [...values].filter(([attribute, used]) => used < mostOf(content, attribute));
-    const least = Math.min(...open.map(([, used]) => used));
-    const next = open.find(([, used]) => used === least);
-    if (!next)
-      throw new Error(`in-every-box › figures: expected ${poolSize(content)}, got ${count}`);
-    values.set(next[0], least + 1);
-  }
-  return Object.fromEntries(values);
+  const source = {
+    content,
+    mostOf: (attribute: Attribute) => mostOf(content, attribute),
+    forms: withoutVowels(formsOf(content)),
+    hasNearSizes: true,
+  };
+  return drawFigureSet(source, count, random, style);
 }
