@@ -63,7 +63,8 @@ export function idleAttributes(figures: readonly Figure[], toldApart: readonly F
   return [...attributesChanging(figures)].filter((attribute) => !meant.has(attribute)).length;
 }
 
-function attributesChanging(figures: readonly Figure[]): ReadonlySet<Attribute> {
+/** The attributes in which any two of the figures are seen to differ. */
+export function attributesChanging(figures: readonly Figure[]): ReadonlySet<Attribute> {
   const pairs = pairsOf(distinctFigures(figures));
   return new Set(pairs.flatMap(([one, other]) => [...compareFigures(one, other).differing]));
 }

@@ -3,19 +3,18 @@ import type { Activity } from './activity.ts';
 import { byKey } from './by-key/index.ts';
 import { continueRow } from './continue-row/index.ts';
 import { copyPattern } from './copy-pattern/index.ts';
+import { crossingTable } from './crossing-table/index.ts';
 import { findTheSame } from './find-the-same/index.ts';
 import { followTheLine } from './follow-the-line/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
-import { oddOneOut } from './odd-one-out/index.ts';
-import { sameOrDifferent } from './same-or-different/index.ts';
+import { lookAndRemember } from './look-and-remember/index.ts';
 import { mirrorHalf } from './mirror-half/index.ts';
+import { oddOneOut } from './odd-one-out/index.ts';
+import { oneOfEach } from './one-of-each/index.ts';
+import { sameOrDifferent } from './same-or-different/index.ts';
+import { sizeOrder } from './size-order/index.ts';
 import { turnedShapes } from './turned-shapes/index.ts';
 import { whatChanged } from './what-changed/index.ts';
-import { lookAndRemember } from './look-and-remember/index.ts';
-import { sizeOrder } from './size-order/index.ts';
-import { crossingTable } from './crossing-table/index.ts';
-import { inEveryBox } from './in-every-box/index.ts';
-import { oneOfEach } from './one-of-each/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,

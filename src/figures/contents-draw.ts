@@ -13,53 +13,63 @@ import {
 } from './contents.ts';
 import { dotsOf, SPREAD_LAYOUTS } from './dot-figures.ts';
 import { MOST_DOTS } from './dots.ts';
-import { type Figure, TEXTURES } from './figure.ts';
+import { type Figure, formOf, TEXTURES } from './figure.ts';
+import type { FormId } from './form-names.ts';
 import { drawForms } from './likeness.ts';
+import { uprightTurnDeg } from './symmetry.ts';
 
 /**
  * A space of `count` values on each axis, or as many as told of each attribute; an attribute that is not
- * told has one. A defect if more are asked for than `mostValues` or fewer than one.
+ * told has one. A defect if more are asked for than `mostValues` or fewer than one. `forms`, some of the
+ * content's own, are drawn from where a task has no use for all.
  */
 export function drawSpace(
   content: ContentId,
   random: Random,
   count: number | Readonly<Partial<Record<Attribute, number>>>,
   print: ColourPrint,
+  forms: readonly FormId[] = formsOf(content),
 ): Space {
+  const base = drawBase(content, random, forms);
   const axes = attributesOf(content).map((attribute): Axis => {
     const wanted = typeof count === 'number' ? count : (count[attribute] ?? 1);
     const most = mostValues(content, attribute, print);
     if (!Number.isInteger(wanted) || wanted < 1 || wanted > most) {
       throw new Error(`contents › ${content} › ${attribute}: expected 1 to ${most}, got ${wanted}`);
     }
-    return { attribute, values: drawValues(content, attribute, random, wanted, print) };
+    return { attribute, values: drawValues(attribute, random, wanted, { base, forms, print }) };
   });
-  return { base: drawBase(content, random), axes };
+  return { base, axes };
 }
 
 /** What all figures share: one form where the form does not differ, and one way for dots to lie. */
-function drawBase(content: ContentId, random: Random): Figure {
+function drawBase(content: ContentId, random: Random, forms: readonly FormId[]): Figure {
   const attributes = attributesOf(content);
   if (attributes.includes('count')) return { form: 'dots', layout: random.pick(SPREAD_LAYOUTS) };
-  return attributes.includes('form') ? {} : { form: random.pick(formsOf(content)) };
+  return attributes.includes('form') ? {} : { form: random.pick(forms) };
+}
+
+interface Ways {
+  readonly base: Figure;
+  readonly forms: readonly FormId[];
+  readonly print: ColourPrint;
 }
 
 function drawValues(
-  content: ContentId,
   attribute: Attribute,
   random: Random,
   count: number,
-  print: ColourPrint,
+  { base, forms, print }: Ways,
 ): readonly Partial<Figure>[] {
   switch (attribute) {
     case 'colour':
       return drawColours(random, count, print).map((colour) => ({ colour }));
     case 'form':
-      return drawForms(random, formsOf(content), count).map((form) => ({ form }));
+      return drawForms(random, forms, count).map((form) => ({ form }));
     case 'size':
       return drawSizes(random, count).map((size) => ({ size }));
     case 'turn':
-      return drawTurns(random, count).map((turn) => ({ turn }));
+      return drawTurns(random, count, formOf(base)).map((turn) => ({ turn }));
     case 'count':
       return drawDots(random, count);
     case 'fill':
@@ -82,13 +92,21 @@ const SIZE_RATIOS: readonly (readonly number[])[] = [
 
 /** `count` sizes, the biggest 1, neighbours in one ratio, in random order. */
 export function drawSizes(random: Random, count: number): readonly number[] {
-  const ratio = random.pick(SIZE_RATIOS[count - 1] ?? []);
+  return sizesApart(random, count, random.pick(SIZE_RATIOS[count - 1] ?? []));
+}
+
+/** The same with the smallest as large as it can be, for pages on which room is short. */
+export function drawNearSizes(random: Random, count: number): readonly number[] {
+  return sizesApart(random, count, Math.min(...(SIZE_RATIOS[count - 1] ?? [])));
+}
+
+function sizesApart(random: Random, count: number, ratio: number): readonly number[] {
   const sizes = Array.from({ length: count }, (_, step) => Math.round(1000 / ratio ** step) / 1000);
   return random.shuffle(sizes);
 }
 
 /**
- * Sets of upright directions by how many, in degrees clockwise from upright. Left and right, which are
+ * Sets of upright directions by how many, in degrees clockwise from pointing up. Left and right, which are
  * taken for each other longest, stand together only where all four do; up and down, or one upright and one
  * level, are told apart sooner (Rudel & Teuber 1963, J. Comp. Physiol. Psychol. 56, 892–898).
  */
@@ -110,8 +128,14 @@ const DIRECTIONS: readonly (readonly (readonly number[])[])[] = [
 ];
 
 /** `count` turns of a pointing shape, in random order; no oblique ones. */
-export function drawTurns(random: Random, count: number): readonly number[] {
-  return random.shuffle(random.pick(DIRECTIONS[count - 1] ?? []));
+export function drawTurns(
+  random: Random,
+  count: number,
+  form: FormId = 'arrow',
+): readonly number[] {
+  const upright = uprightTurnDeg(form);
+  const turns = random.pick(DIRECTIONS[count - 1] ?? []).map((turn) => (turn + upright) % 360);
+  return random.shuffle(turns);
 }
 
 /**

@@ -7,17 +7,26 @@ import {
   CONTENT_IDS,
   type ContentId,
   figureAt,
+  formsOf,
   mostValues,
   type Space,
   spaceSize,
 } from './contents.ts';
-import { drawCounts, drawSizes, drawSpace, drawTurns, mostCounts } from './contents-draw.ts';
+import {
+  drawCounts,
+  drawNearSizes,
+  drawSizes,
+  drawSpace,
+  drawTurns,
+  mostCounts,
+} from './contents-draw.ts';
 import { contentName } from './contents-names.ts';
 import { fairlyDifferent } from './differences.ts';
+import { directionRelation } from './discriminability.ts';
 import type { Figure } from './figure.ts';
 import { figureSchema } from './figure-schema.ts';
-import { areLookAlikes } from './likeness.ts';
-import { TURNABLE } from './pools.ts';
+import { areLookAlikes, mostForms } from './likeness.ts';
+import { TURNABLE, withoutVowels } from './pools.ts';
 
 const PRINTS = ['colour', 'grey'] as const;
 
@@ -198,12 +207,37 @@ describe('drawTurns', () => {
     }
   });
 
+  it('gives no left-right mirror images among fewer than four, whatever the shape', () => {
+    for (const form of TURNABLE) {
+      for (let seed = 0; seed < 30; seed++) {
+        for (const count of [2, 3]) {
+          const figures = drawTurns(randomFrom(seed), count, form).map((turn) => ({ form, turn }));
+          const relations = figures.flatMap((one) =>
+            figures.map((other) => directionRelation(one, other)),
+          );
+          expect(relations, `${form}, seed ${seed}`).not.toContain('left-right');
+        }
+      }
+    }
+  });
+
   it('gives directions that are fairly different for every pointing shape', () => {
     for (const form of TURNABLE) {
       expectFair(
         [0, 90, 180, 270].map((turn) => ({ form, turn })),
         form,
       );
+    }
+  });
+});
+
+describe('withoutVowels', () => {
+  it('keeps all that is no vowel, and leaves letters enough for a task', () => {
+    expect(
+      withoutVowels(['capital-A', 'capital-B', 'small-y', 'letter-я', 'letter-Ω', 'star']),
+    ).toEqual(['capital-B', 'star']);
+    for (const content of CONTENT_IDS.filter((id) => /letters|capitals|small/.test(id))) {
+      expect(mostForms(withoutVowels(formsOf(content))), content).toBeGreaterThanOrEqual(7);
     }
   });
 });
@@ -224,6 +258,9 @@ describe('drawSizes', () => {
         const ratio = (sizes[index] ?? 0) / size;
         expect(ratio, `seed ${seed}`).toBeGreaterThanOrEqual(least - 0.002);
       });
+      expect(Math.min(...drawNearSizes(randomFrom(seed), count))).toBeGreaterThanOrEqual(
+        sizes.at(-1) ?? 1,
+      );
     }
   });
 });

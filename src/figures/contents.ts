@@ -96,6 +96,9 @@ export const MOST_SIZES = 5;
 /** How many directions: up, down, left and right. */
 export const MOST_DIRECTIONS = 4;
 
+/** How many directions without a left-right mirror image among them: up, down and one side. */
+export const MOST_UNMIRRORED_DIRECTIONS = 3;
+
 /** Textures that look alike from afar, of which a task holds one: both run up and down from side to side. */
 export const TEXTURES_MIXED_UP: readonly Texture[] = ['zigzag', 'waves'];
 

@@ -1,5 +1,12 @@
 export * from './contents.ts';
-export { drawCounts, drawSizes, drawSpace, drawTurns, mostCounts } from './contents-draw.ts';
+export {
+  drawCounts,
+  drawNearSizes,
+  drawSizes,
+  drawSpace,
+  drawTurns,
+  mostCounts,
+} from './contents-draw.ts';
 export { contentName } from './contents-names.ts';
 export * from './differences.ts';
 export * from './discriminability.ts';

@@ -72,6 +72,14 @@ export function isMirrorSame(form: FormId): boolean {
   return mirrorTurnDeg(form) === 0;
 }
 
+/**
+ * The turn in degrees at which a pointing shape stands on the line that its left and right mirror each other
+ * about: 90 for a crescent, which opens to the side as it is drawn, 0 for an arrow, which points up.
+ */
+export function uprightTurnDeg(form: FormId): number {
+  return mirrorTurnDeg(form) === 180 ? 90 : 0;
+}
+
 /** How a figure lies, in the least terms that look the same. */
 export interface Stance {
   /** Degrees clockwise, 0 up to but not including `symmetryTurnDeg`. */

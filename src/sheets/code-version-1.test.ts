@@ -10,7 +10,7 @@ import type { SheetSpec } from './sheet-spec.ts';
  */
 const PRINTED: readonly (readonly [string, SheetSpec])[] = [
   [
-    '3MYW-6YFM-EEJJ-C297-WP',
+    '34DY-JMKD-AU7C-K44T-XJR',
     {
       activity: 'in-every-box',
       step: 4,

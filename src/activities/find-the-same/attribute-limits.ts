@@ -1,10 +1,13 @@
 // How many values each attribute of a content can take in a task of find-the-same.
-import { type Attribute, attributesOf, mostValues } from '../../figures/index.ts';
+import {
+  type Attribute,
+  attributesOf,
+  MOST_UNMIRRORED_DIRECTIONS,
+  mostValues,
+} from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import type { SameValues } from './task.ts';
 
-/** Without left and right on one page: up, down and one side. */
-const MOST_UNMIRRORED_TURNS = 3;
 /** Of six numbers of dots there is a single fair set, and nothing to draw near ones from. */
 const MOST_NEAR_COUNTS = 5;
 
@@ -29,7 +32,7 @@ function mostBeside(
   attribute: Attribute,
   { mirrors, likeness }: Pick<SameValues, 'mirrors' | 'likeness'>,
 ): number {
-  if (attribute === 'turn' && mirrors === 'none') return MOST_UNMIRRORED_TURNS;
+  if (attribute === 'turn' && mirrors === 'none') return MOST_UNMIRRORED_DIRECTIONS;
   if (attribute === 'count' && likeness === 'near') return MOST_NEAR_COUNTS;
   return Number.POSITIVE_INFINITY;
 }

@@ -1,6 +1,6 @@
 // Draws directions: without a left-right mirror image among them, or with one where it is asked for.
 import type { Random } from '../../base/index.ts';
-import { drawTurns, type FormId, mirrorTurnDeg } from '../../figures/index.ts';
+import { drawTurns, type FormId, uprightTurnDeg } from '../../figures/index.ts';
 import type { SameValues } from './task.ts';
 
 /** Turns in degrees, each beside its left-right mirror image. */
@@ -26,15 +26,20 @@ export function drawTurnValues(
   mirrors: SameValues['mirrors'],
   random: Random,
 ): readonly { readonly turn: number }[] {
-  // A crescent opens to the right where other shapes point up: a quarter turn more and left is left again.
-  const quarter = mirrorTurnDeg(form) === 180 ? 90 : 0;
   const turns =
-    mirrors === 'none' ? drawTurns(random, count) : drawMirrored(mirrors, random).slice(0, count);
-  return turns.map((turn) => ({ turn: (turn + quarter) % 360 }));
+    mirrors === 'none'
+      ? drawTurns(random, count, form)
+      : drawMirrored(mirrors, form, random).slice(0, count);
+  return turns.map((turn) => ({ turn }));
 }
 
-function drawMirrored(mirrors: 'left-right' | 'slanted', random: Random): readonly number[] {
+function drawMirrored(
+  mirrors: 'left-right' | 'slanted',
+  form: FormId,
+  random: Random,
+): readonly number[] {
   const pair = random.pick(MIRROR_PAIRS[mirrors]);
   const all = mirrors === 'slanted' ? [45, 135, 225, 315] : [0, 90, 180, 270];
-  return [...pair, ...random.shuffle(all.filter((turn) => !pair.includes(turn)))];
+  const turns = [...pair, ...random.shuffle(all.filter((turn) => !pair.includes(turn)))];
+  return turns.map((turn) => (turn + uprightTurnDeg(form)) % 360);
 }

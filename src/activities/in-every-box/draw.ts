@@ -1,42 +1,37 @@
 // Draws a task, and with its answer the same task with the shared figures ringed and the circles filled.
-import {
-  circlePath,
-  flattenPath,
-  type Path,
-  type Point,
-  pathBounds,
-  rectanglePath,
-} from '../../base/index.ts';
+import { circlePath, flattenPath, type Point } from '../../base/index.ts';
 import { type Figure, formOf, outlineOf, sameFigure } from '../../figures/index.ts';
 import {
+  type Area,
   box,
   drawFigure,
   FAINT_INK,
-  FINE_MM,
   type Group,
   group,
-  OUTLINE_MM,
   type PrintStyle,
   QUIET_INK,
   type Shape,
   stroked,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
+import {
+  cardPath,
+  drawInCell,
+  RING_GAP_MM as PATH_GAP_MM,
+  ANSWER_LINE_MM as RING_MM,
+  ringPath,
+  stickerCellMm,
+} from '../placing.ts';
 import { leastSize } from './columns.ts';
 import { type PagePlan, planPage } from './page-plan.ts';
 import type { Answer, Printed } from './task.ts';
 
-/** Line round a figure of the answer: thick and quiet, its middle this far from what it goes round at most. */
-const RING_MM = 1.2;
+/** The middle of the line round a figure of the answer is this far from what it goes round at most. */
 const RING_GAP_MM = 1.4;
 /** Blank that is left between the rings of two neighbours. */
 const RINGS_APART_MM = 0.4;
 /** Line of an empty circle, inside its diameter, so that a sticker covers it. */
 const CIRCLE_MM = 0.5;
-/** The card that holds the dots of one quantity together: its corners and the dots' cell, in card sides. */
-const CARD_CORNER = 0.14;
-const CARD_INSIDE = 0.89;
-
 export function room(printed: Printed): Size {
   return leastSize(printed);
 }
@@ -63,31 +58,24 @@ function drawBox(printed: Printed, plan: PagePlan, index: number, style: PrintSt
   ]);
 }
 
-/** A figure at its true size; a quantity on a card of its own, so that its dots are counted together. */
+/** A figure at its true size, a dot that takes a sticker at the sticker's. */
 function drawPlaced(
   figure: Figure,
-  { x, y }: Point,
+  point: Point,
   printed: Printed,
   plan: PagePlan,
   style: PrintStyle,
 ): readonly (Group | Shape)[] {
-  const drawn = drawFigure(figure, x, y, cellFor(figure, printed, plan), style);
-  if (figure.form !== 'dots') return [drawn];
-  return [stroked(cardPath(x, y, plan), { colour: FAINT_INK, widthMm: FINE_MM }), drawn];
+  return drawInCell(figure, cellAbout(point, cellFor(figure, printed, plan)), style);
 }
 
-/** The cell in which a dot that takes a sticker comes out at the sticker's diameter, its line included. */
 function cellFor(figure: Figure, { stickerMm }: Printed, { figureMm }: PagePlan): number {
-  const form = formOf(figure);
-  if (form === 'dots') return figureMm * CARD_INSIDE;
-  if (stickerMm === undefined || form !== 'circle') return figureMm;
-  const { left, right } = pathBounds(outlineOf({ form }).path);
-  return (stickerMm - OUTLINE_MM) / (right - left) + OUTLINE_MM;
+  const isSticker = stickerMm !== undefined && formOf(figure) === 'circle';
+  return isSticker ? stickerCellMm(figure, stickerMm) : figureMm;
 }
 
-function cardPath(x: number, y: number, { figureMm }: PagePlan): Path {
-  const [left, top] = [x - figureMm / 2, y - figureMm / 2];
-  return rectanglePath(left, top, figureMm, figureMm, figureMm * CARD_CORNER);
+function cellAbout({ x, y }: Point, sideMm: number): Area {
+  return { left: x - sideMm / 2, top: y - sideMm / 2, width: sideMm, height: sideMm };
 }
 
 function drawCircle(x: number, y: number, diameterMm: number): Group {
@@ -98,12 +86,12 @@ function drawCircle(x: number, y: number, diameterMm: number): Group {
 
 function drawAnswer(printed: Printed, plan: PagePlan, style: PrintStyle, answer: Answer): Group {
   const { figures } = answer;
-  const reachMm = Math.max(0, ...figures.map((figure) => reachOf(figure, printed, plan)));
+  const ring = ringFor(figures, printed, plan);
   const rings = printed.boxes.flatMap((shown, index) =>
     shown.figures.flatMap((figure, place) => {
       const point = plan.figures[index]?.[place];
       const isShared = figures.some((wanted) => sameFigure(wanted, figure));
-      return point && isShared ? [drawRing(figure, point, reachMm, plan)] : [];
+      return point && isShared ? [drawRing(figure, point, ring, plan)] : [];
     }),
   );
   const stickers = plan.circles.flatMap(({ x, y }, index) => {
@@ -113,20 +101,38 @@ function drawAnswer(printed: Printed, plan: PagePlan, style: PrintStyle, answer:
   return group('answer', [...rings, ...stickers]);
 }
 
-/** A ring as wide for all figures of the answer; a quantity has the line of its card drawn thick. */
-function drawRing(figure: Figure, { x, y }: Point, reachMm: number, plan: PagePlan): Shape {
-  const isQuantity = figure.form === 'dots';
-  const gapMm = Math.min(RING_GAP_MM, (plan.gapMm - RINGS_APART_MM - RING_MM) / 2);
-  const path = isQuantity ? cardPath(x, y, plan) : circlePath(x, y, reachMm + gapMm);
-  return stroked(path, { colour: QUIET_INK, widthMm: RING_MM });
+/** A ring as wide for all figures of the answer: where round ones would touch, one that follows the cell. */
+interface Ring {
+  readonly isRound: boolean;
+  /** From the middle of a cell to the middle of the line, in mm. */
+  readonly reachMm: number;
 }
 
-/** How far in mm a figure reaches from the middle of its cell. */
-function reachOf(figure: Figure, printed: Printed, plan: PagePlan): number {
+function ringFor(figures: readonly Figure[], printed: Printed, plan: PagePlan): Ring {
+  const reaches = figures.map((figure) => reachOf(figure, cellFor(figure, printed, plan)));
+  const spareMm = plan.gapMm - RINGS_APART_MM - RING_MM;
+  const gapMm = Math.min(RING_GAP_MM, spareMm / 2);
+  const roundMm = Math.max(0, ...reaches.map(({ roundMm }) => roundMm)) + gapMm;
+  const mostMm = (plan.figureMm + spareMm) / 2;
+  if (roundMm <= mostMm) return { isRound: true, reachMm: roundMm };
+  return { isRound: false, reachMm: Math.max(0, ...reaches.map(({ sideMm }) => sideMm)) + gapMm };
+}
+
+/** A quantity has the line of its card drawn thick. */
+function drawRing(figure: Figure, point: Point, { isRound, reachMm }: Ring, plan: PagePlan): Shape {
+  const about = (sideMm: number) => cellAbout(point, sideMm);
+  const line = { colour: QUIET_INK, widthMm: RING_MM };
+  if (formOf(figure) === 'dots') return stroked(cardPath(about(plan.figureMm)), line);
+  if (isRound) return stroked(circlePath(point.x, point.y, reachMm), line);
+  return stroked(ringPath(about(2 * (reachMm - PATH_GAP_MM))), line);
+}
+
+/** How far in mm a figure in a cell reaches from the middle: all round, and along and across. */
+function reachOf(figure: Figure, cellMm: number): { roundMm: number; sideMm: number } {
   const { path, drawn } = outlineOf(figure);
-  const squares = flattenPath(path)
-    .flat()
-    .map(({ x, y }) => x * x + y * y);
-  const furthest = Math.sqrt(Math.max(...squares)) + (drawn?.widthShare ?? 0) / 2;
-  return furthest * cellFor(figure, printed, plan);
+  const points = flattenPath(path).flat();
+  const halfLine = (drawn?.widthShare ?? 0) / 2;
+  const square = Math.max(...points.map(({ x, y }) => x * x + y * y));
+  const side = Math.max(...points.map(({ x, y }) => Math.max(Math.abs(x), Math.abs(y))));
+  return { roundMm: (Math.sqrt(square) + halfLine) * cellMm, sideMm: (side + halfLine) * cellMm };
 }

@@ -2,7 +2,12 @@
 import type { Figure } from '../../figures/index.ts';
 import type { Features } from '../features.ts';
 import { areAlike } from '../figure-comparison.ts';
-import { distinctFigures, likenessFeatures, mixture } from '../figure-features.ts';
+import {
+  attributesNeeded,
+  distinctFigures,
+  likenessFeatures,
+  mixture,
+} from '../figure-features.ts';
 import { type Deed, handLevel } from '../hand.ts';
 import type { Printed, Response } from './task.ts';
 
@@ -19,12 +24,16 @@ export function features({ boxes, layout, response }: Printed): Features {
   const answers = kinds.filter((_, place) => missing[place] === 0);
   const near = kinds.filter((_, place) => missing[place] === 1);
   const wrong = all.filter((figure) => !answers.some((answer) => areAlike(answer, figure)));
+  const compared = Math.log(all.length);
+  const conjunction = attributesNeeded(kinds) - 1;
   return {
-    compared: Math.log(all.length),
+    compared,
     answers: Math.log(Math.max(1, answers.length)),
     nearMisses: Math.log(1 + near.length),
     ...likenessFeatures(kinds),
     mixed: mixture(wrong),
+    conjunction,
+    conjunctionCompared: conjunction * compared,
     disorder: layout === 'loose' ? 1 : 0,
     rule: 1,
     hand: handLevel(DEEDS[response ?? 'point']),

@@ -5,9 +5,9 @@ import type { PrintStyle } from '../../page/index.ts';
 import { arrangeBoxes } from './arrangement.ts';
 import { loosePitch, loosePlaces, STRAY_MM } from './box-shape.ts';
 import { columnsOf } from './columns.ts';
+import { drawFigures, poolSize } from './contents.ts';
 import { measuresOf } from './measures.ts';
 import { spreadShared } from './places.ts';
-import { drawFigures, poolSize } from './pools.ts';
 import type { Answer, Box, BoxValues, Place, Printed } from './task.ts';
 
 export function generate(

@@ -1,8 +1,9 @@
 // What cannot be asked for together, and why: each refusal names the parameter and its allowed range.
 import type { Refusal } from '../../base/index.ts';
+import { contentName } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { restOf } from './arrangement.ts';
-import { poolSize } from './pools.ts';
+import { poolSize } from './contents.ts';
 import { type BoxValues, type Content, ID, PARAMETERS } from './task.ts';
 
 /** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
@@ -35,15 +36,20 @@ function stickerFault(content: Content, style: PrintStyle): string | undefined {
     : undefined;
 }
 
-function sharedRefusal({ figures, shared }: BoxValues): Refusal | undefined {
-  if (shared < figures) return undefined;
+/** One place of a box at least takes what is not shared, and that takes two different figures at least. */
+function sharedRefusal({ figures, shared, content }: BoxValues): Refusal | undefined {
+  const most = poolSize(content) - 2;
+  if (shared < figures && shared <= most) return undefined;
   return {
     code: 'out-of-range',
     at: at('shared'),
     got: shared,
     min: PARAMETERS.shared.min,
-    max: Math.min(PARAMETERS.shared.max, figures - 1),
-    because: `all boxes would hold the same if all ${figures} figures were shared`,
+    max: Math.min(PARAMETERS.shared.max, figures - 1, most),
+    because:
+      shared > most
+        ? `of ${contentName(content)} only ${most + 2} are plain enough to tell apart, and two must be left to differ`
+        : `all boxes would hold the same if all ${figures} figures were shared`,
   };
 }
 

@@ -1,5 +1,6 @@
 // How large figures and the gaps about them are, in mm, at the least size at which a page is calm.
-import type { FormId } from '../../figures/index.ts';
+import { type FormId, formOf, isLetter, isNumeral, isShape } from '../../figures/index.ts';
+import { leastCellMm } from '../placing.ts';
 import type { Printed } from './task.ts';
 
 export interface Measures {
@@ -24,10 +25,13 @@ interface Kind {
 /**
  * Common practice, no source: 14 mm is the least that is easy to see and to ring at three. A letter fills
  * about half of its cell, which leaves the gap inside it; the dots of a quantity must be large enough to
- * count, and stand on a card that leaves room round them.
+ * count, and stand on a card that leaves room round them. Where sizes differ, most figures leave some of
+ * their cell free.
  */
 const SHAPE: Kind = { cellMm: 18, gapMm: 5, ringGapMm: 6, betweenMm: 10 };
 const LETTER: Kind = { cellMm: 21, gapMm: 3, ringGapMm: 3, betweenMm: 12 };
+const FINE: Kind = { cellMm: 20, gapMm: 4.5, ringGapMm: 4.5, betweenMm: 10 };
+const SIZED: Kind = { cellMm: 18, gapMm: 3.5, ringGapMm: 4, betweenMm: 10 };
 const QUANTITY: Kind = { cellMm: 21.5, gapMm: 3.4, ringGapMm: 3.4, betweenMm: 10 };
 
 /** The least that a child of three can be asked to touch; common practice, no source. */
@@ -57,17 +61,20 @@ export function measuresOf(printed: Printed): Measures {
 /** The kind that needs most room among the figures. */
 function kindOf({ boxes, stickerMm }: Printed): Kind {
   if (stickerMm !== undefined) return stickerKind(stickerMm);
-  const forms = boxes.flatMap((box) => box.figures.map(({ form = 'circle' }) => form));
+  const figures = boxes.flatMap((box) => box.figures);
+  const kind = kindOfForms(figures.map(formOf));
+  const sized = figures.some(({ size = 1 }) => size !== 1) ? SIZED : kind;
+  return { ...sized, cellMm: Math.max(kind.cellMm, leastCellMm(figures)) };
+}
+
+function kindOfForms(forms: readonly FormId[]): Kind {
   if (forms.includes('dots')) return QUANTITY;
-  return forms.every(isCharacter) ? LETTER : SHAPE;
+  if (forms.every((form) => isLetter(form) || isNumeral(form))) return LETTER;
+  return forms.every(isShape) ? SHAPE : FINE;
 }
 
 function stickerKind(stickerMm: number): Kind {
   const cellMm = Math.max(stickerMm, TARGET_MM);
   const gapMm = STICKER_GAP_SHARE * cellMm;
   return { ...SHAPE, cellMm, gapMm, ringGapMm: Math.max(gapMm, SHAPE.ringGapMm) };
-}
-
-function isCharacter(form: FormId): boolean {
-  return /^(capital|small|numeral)-/.test(form);
 }

@@ -2,73 +2,115 @@
 import {
   colourName,
   type Figure,
-  figureName,
   formName,
   formOf,
+  isLetter,
+  isNumeral,
   isShape,
+  isSign,
 } from '../../figures/index.ts';
+import type { Attribute } from '../figure-comparison.ts';
+import { attributesChanging } from '../figure-features.ts';
+import { counted, listOf, nameAmong } from '../wording.ts';
 import type { Printed } from './task.ts';
 
-/** What a child looks at in a task. */
-export type Look = 'colour' | 'shape' | 'letter' | 'numeral' | 'card' | 'picture';
+/** What a child looks at in a task; `mixed` where figures differ in several ways or are not of one kind. */
+export type Look =
+  | 'colour'
+  | 'shape'
+  | 'size'
+  | 'direction'
+  | 'letter'
+  | 'numeral'
+  | 'sign'
+  | 'card'
+  | 'pattern'
+  | 'mixed';
 
 const NOUNS: Readonly<Record<Look, readonly [one: string, several: string]>> = {
   colour: ['colour', 'colours'],
   shape: ['shape', 'shapes'],
+  size: ['size', 'sizes'],
+  direction: ['direction', 'directions'],
   letter: ['letter', 'letters'],
   numeral: ['number', 'numbers'],
+  sign: ['sign', 'signs'],
   card: ['dot card', 'dot cards'],
-  picture: ['picture', 'pictures'],
+  pattern: ['pattern', 'patterns'],
+  mixed: ['picture', 'pictures'],
 };
 
-const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
+const ATTRIBUTE_NOUNS: Readonly<Record<Attribute, string>> = {
+  colour: 'colour',
+  fill: 'pattern',
+  form: 'shape',
+  turn: 'direction',
+  size: 'size',
+  count: 'number',
+  layout: 'layout',
+};
 
-/** `picture` where the figures are not all of one kind. */
+const LOOKS: Readonly<Partial<Record<Attribute, Look>>> = {
+  colour: 'colour',
+  size: 'size',
+  turn: 'direction',
+  fill: 'pattern',
+  count: 'card',
+};
+
 export function lookOf({ boxes }: Printed): Look {
-  const looks = boxes.flatMap((box) => box.figures.map(lookOfFigure));
-  const [first = 'picture'] = looks;
-  return looks.every((look) => look === first) ? first : 'picture';
+  const figures = boxes.flatMap((box) => box.figures);
+  const changing = [...attributesChanging(figures)];
+  const [only = 'form'] = changing;
+  if (changing.length > 1) return 'mixed';
+  const look = LOOKS[only];
+  if (look) return look;
+  const looks = new Set(figures.map(lookOfFigure));
+  const [first = 'mixed'] = looks;
+  return looks.size === 1 ? first : 'mixed';
 }
 
 function lookOfFigure(figure: Figure): Look {
   const form = formOf(figure);
   if (form === 'circle' && figure.colour !== undefined) return 'colour';
   if (form === 'dots') return 'card';
-  if (form.startsWith('numeral-')) return 'numeral';
-  if (/^(capital|small)-/.test(form)) return 'letter';
-  return isShape(form) ? 'shape' : 'picture';
+  if (isNumeral(form)) return 'numeral';
+  if (isLetter(form)) return 'letter';
+  if (isSign(form)) return 'sign';
+  return isShape(form) ? 'shape' : 'mixed';
+}
+
+/** Such as "colour and shape", where figures differ in several ways; none where they differ in one. */
+export function severalAttributes({ boxes }: Printed): string | undefined {
+  const changing = [...attributesChanging(boxes.flatMap((box) => box.figures))];
+  if (changing.length < 2) return undefined;
+  return listOf(changing.map((attribute) => ATTRIBUTE_NOUNS[attribute]));
 }
 
 /** Such as "colour", "two colours". */
 export function countedNoun(look: Look, count: number): string {
   const [one, several] = NOUNS[look];
-  return count === 1 ? one : `${numberName(count)} ${several}`;
-}
-
-/** A number as a word up to eight, in figures beyond. */
-export function numberName(count: number): string {
-  return NUMBERS[count] ?? String(count);
+  return count === 1 ? one : counted(count, one, several);
 }
 
 /** Such as "blue", "the heart", "the small b", "the card with four dots". */
-export function itemName(figure: Figure, look: Look): string {
+export function itemName(figure: Figure, look: Look, { boxes }: Printed): string {
   const form = formOf(figure);
   switch (look) {
     case 'colour':
       return figure.colour === undefined ? 'ink' : colourName(figure.colour);
     case 'card':
-      return `the card with ${numberName(figure.count ?? 1)} ${figure.count === 1 ? 'dot' : 'dots'}`;
+      return `the card with ${counted(figure.count ?? 1, 'dot', 'dots')}`;
     case 'numeral':
       return `the ${form.slice('numeral-'.length)}`;
-    case 'picture':
-      return `the ${figureName(figure)}`;
-    default:
+    case 'shape':
+    case 'letter':
+    case 'sign':
       return `the ${formName(form)}`;
+    default:
+      return `the ${nameAmong(
+        boxes.flatMap((box) => box.figures),
+        figure,
+      )}`;
   }
-}
-
-/** Such as "red, blue and green". */
-export function listOf(names: readonly string[]): string {
-  const last = names.at(-1) ?? '';
-  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
 }

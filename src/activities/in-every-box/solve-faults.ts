@@ -1,9 +1,10 @@
 // What makes a printed in-every-box task unfit, whatever its answer.
 import { figureName } from '../../figures/index.ts';
+import { leastCellMm } from '../placing.ts';
 import type { Kind } from './solve-kinds.ts';
 import type { Box, Place, Printed } from './task.ts';
 
-/** Side in mm of the largest cell in which a figure is printed that has no sticker's size. */
+/** Side in mm of the largest cell in which a figure is printed, sizes that differ and stickers not counted. */
 const CELL_MM = 22;
 /** A smaller sticker still gets this much room, in mm, so that a finger finds it. */
 const TARGET_MM = 12;
@@ -53,7 +54,9 @@ function placeFaults({ figures, places }: Box, index: number, printed: Printed):
     return [`box ${index + 1} has ${figures.length} figures and ${places.length} places`];
   }
   const { stickerMm } = printed;
-  const apartMm = stickerMm === undefined ? CELL_MM : Math.max(stickerMm, TARGET_MM);
+  const all = printed.boxes.flatMap((box) => box.figures);
+  const cellMm = Math.max(CELL_MM, leastCellMm(all));
+  const apartMm = stickerMm === undefined ? cellMm : Math.max(stickerMm, TARGET_MM);
   const touches = places.some((place, at) =>
     places.slice(0, at).some((earlier) => isNearer(place, earlier, apartMm)),
   );

@@ -88,6 +88,26 @@ describe('the answers of a page', () => {
     expect(answersTo({ boxes })).toEqual([['star'], ['arrow', 'arrow', 'star']]);
   });
 
+  test('R5 are one where all figures are of one form, so that only how they lie can be meant', () => {
+    const turned = (...turns: readonly number[]): Box => ({
+      figures: turns.map((turn): Figure => ({ form: 'arrow', turn })),
+    });
+    const boxes = [turned(0, 180), turned(90, 0), turned(0, 180)];
+    expect(answersTo({ boxes })).toEqual([['arrow']]);
+  });
+
+  test('R6 tell a figure from one that differs in a single thing', () => {
+    const of = (...pairs: readonly (readonly [ColourName, Figure['form'] & string])[]): Box => ({
+      figures: pairs.map(([colour, form]): Figure => ({ colour, form })),
+    });
+    const boxes = [
+      of(['red', 'star'], ['blue', 'star']),
+      of(['red', 'heart'], ['blue', 'star']),
+      of(['blue', 'star'], ['red', 'star']),
+    ];
+    expect(answersTo({ boxes })).toEqual([['blue']]);
+  });
+
   test('R5 are two where a page can be read two ways: shapes with nearly one outline', () => {
     const boxes = [forms('hexagon', 'star'), forms('star', 'circle')];
     expect(answersTo({ boxes })).toEqual([['star'], ['circle', 'hexagon', 'star']]);

@@ -10,7 +10,8 @@ type Reading = (one: Figure, other: Figure) => boolean;
 
 /**
  * The figures of every box, first as the page means it, then as it may be taken too: figures that are
- * hard to tell apart count as one, or turned and mirrored ones do. Readings that differ are all answers.
+ * hard to tell apart count as one, or turned and mirrored ones do, unless all figures are of one form, where
+ * only how they lie can be meant. Readings that differ are all answers.
  */
 export function solve(printed: Printed): Findings<Answer> {
   const kinds = kindsIn(printed.boxes);
@@ -18,7 +19,8 @@ export function solve(printed: Printed): Findings<Answer> {
   const faults = faultsOf(printed, kinds, meant.length);
   if (meant.length === 0) return { answers: [], faults };
   const answers: (readonly Kind[])[] = [meant];
-  for (const reading of [isHardToTell, isTurnedSame]) {
+  const isDirectionMeant = new Set(kinds.map(({ figure }) => formOf(figure))).size === 1;
+  for (const reading of isDirectionMeant ? [isHardToTell] : [isHardToTell, isTurnedSame]) {
     const found = sharedBy(kinds, reading);
     if (!answers.some((known) => areSame(known, found))) answers.push(found);
   }

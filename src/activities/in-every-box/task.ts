@@ -1,6 +1,6 @@
 // What an in-every-box task is: its parameters, what stands on paper, and the answer.
 import { z } from 'zod';
-import { type Figure, figureSchema } from '../../figures/index.ts';
+import { CONTENT_IDS, type Figure, figureSchema } from '../../figures/index.ts';
 import { choice, type ValuesOf, whole } from '../parameters.ts';
 
 export const ID = 'in-every-box';
@@ -9,7 +9,7 @@ export const ID = 'in-every-box';
 export const STICKER_SIZES = ['8', '10', '13', '16', '19', '25'] as const;
 
 export const PARAMETERS = {
-  content: choice('colours', 'shapes', 'capitals', 'small-letters', 'numerals', 'dot-quantities'),
+  content: choice(...CONTENT_IDS),
   response: choice('point', 'ring', 'sticker'),
   boxes: whole(2, 6),
   figures: whole(2, 8),

@@ -48,10 +48,24 @@ describe('what the adult says', () => {
       'Which dot card is in every box?',
     ],
     [forms({ form: 'star' }, { form: 'small-k' }), 'Which picture is in every box?'],
+    [forms({ form: 'star' }, { form: 'star', size: 0.6 }), 'Which size is in every box?'],
+    [forms({ form: 'arrow' }, { form: 'arrow', turn: 90 }), 'Which direction is in every box?'],
+    [forms({ fill: 'spots' }, { fill: 'checks' }), 'Which pattern is in every box?'],
+    [forms({ form: 'sign-plus' }, { form: 'sign-wave' }), 'Which sign is in every box?'],
   ])('names what is looked at: %#', (box, question) => {
     const [first = {}] = box.figures;
     expect(WORDS.say({ boxes: [box, forms(first)] })[0]).toBe(question);
   });
+});
+
+test('the adult says that all counts where figures differ in two things', () => {
+  const [star, heart]: readonly Figure[] = [
+    { form: 'star', colour: 'red' },
+    { form: 'heart', colour: 'blue' },
+  ];
+  const said = WORDS.say({ boxes: [forms(star ?? {}, heart ?? {}), forms(star ?? {})] });
+  expect(said).toContain('The same means the same colour and shape.');
+  expect(said[0]).toBe('Which picture is in every box?');
 });
 
 describe('the task and its answer in words', () => {

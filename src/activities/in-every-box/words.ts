@@ -1,6 +1,7 @@
 // What in-every-box says to the adult and, through the adult, to the child.
 import type { ActivityWords, Language } from '../activity.ts';
-import { countedNoun, itemName, listOf, lookOf, numberName } from './naming.ts';
+import { CONTENT_PHRASES, capitalised, counted, listOf, numberWord } from '../wording.ts';
+import { countedNoun, itemName, lookOf, severalAttributes } from './naming.ts';
 import { solve } from './solve.ts';
 import { answerSchema, type PARAMETERS, type Printed } from './task.ts';
 
@@ -9,15 +10,8 @@ type Words = ActivityWords<typeof PARAMETERS, Printed>;
 const PARAMETER_WORDS: Words['parameters'] = {
   content: {
     label: 'Look at',
-    help: 'What the boxes hold, and what the child compares.',
-    choices: {
-      colours: 'colours',
-      shapes: 'shapes',
-      capitals: 'capital letters',
-      'small-letters': 'small letters',
-      numerals: 'numerals',
-      'dot-quantities': 'dots to count',
-    },
+    help: 'What the boxes hold, and what the child compares. Of two or three things together all must be the same.',
+    choices: CONTENT_PHRASES,
   },
   response: {
     label: 'The child',
@@ -88,8 +82,15 @@ function say(printed: Printed): readonly string[] {
   return [
     `Which ${countedNoun(look, count)} ${verb} in every box?`,
     'Look into one box after the other.',
+    ...bothSentence(printed),
     responseSentence(printed, count),
   ];
+}
+
+/** Said where one attribute alone would mislead. */
+function bothSentence(printed: Printed): readonly string[] {
+  const attributes = severalAttributes(printed);
+  return attributes === undefined ? [] : [`The same means the same ${attributes}.`];
 }
 
 function responseSentence({ response = 'point' }: Printed, count: number): string {
@@ -118,28 +119,22 @@ function describe(printed: Printed): string {
   const look = lookOf(printed);
   const boxes = printed.boxes.map(
     ({ figures }, index) =>
-      `Box ${index + 1}: ${listOf(figures.map((figure) => itemName(figure, look)))}.`,
+      `Box ${index + 1}: ${listOf(figures.map((figure) => itemName(figure, look, printed)))}.`,
   );
   const number = printed.boxes.length;
-  return [`${capitalised(numberName(number))} ${number === 1 ? 'box' : 'boxes'}.`, ...boxes].join(
-    ' ',
-  );
+  return [`${capitalised(counted(number, 'box', 'boxes'))}.`, ...boxes].join(' ');
 }
 
 function answer(printed: Printed, key: unknown): string {
   const { figures } = answerSchema.parse(key);
   const look = lookOf(printed);
-  const names = listOf(figures.map((figure) => itemName(figure, look)));
+  const names = listOf(figures.map((figure) => itemName(figure, look, printed)));
   const number = printed.boxes.length;
-  const where = number === 2 ? 'in both boxes' : `in all ${numberName(number)} boxes`;
+  const where = number === 2 ? 'in both boxes' : `in all ${numberWord(number)} boxes`;
   return `${capitalised(names)} ${figures.length === 1 ? 'is' : 'are'} ${where}.`;
 }
 
 /** How many figures to look for, which the child is told; 1 where the page admits no answer. */
 function sharedCount(printed: Printed): number {
   return solve(printed).answers[0]?.figures.length ?? 1;
-}
-
-function capitalised(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

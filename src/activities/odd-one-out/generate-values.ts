@@ -3,9 +3,7 @@ import type { Random } from '../../base/index.ts';
 import {
   type Attribute,
   type ContentId,
-  type DirectionRelation,
   type DotControl,
-  directionRelation,
   dotsOf,
   drawCounts,
   drawForms,
@@ -18,6 +16,7 @@ import {
   SHAPES,
   SPREAD_LAYOUTS,
   type Texture,
+  uprightTurnDeg,
 } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import {
@@ -120,33 +119,30 @@ function sizeBelow(ratio: number): number {
 
 type TurnPair = readonly [number, number];
 
-/** Degrees clockwise from how the form stands. */
-const UPRIGHT = [0, 90, 180, 270] as const;
-const SLANTS: readonly TurnPair[] = [
-  [45, 315],
-  [135, 225],
-];
-
 /**
- * What tells directions apart: upright against level first, then up and down (Rudel & Teuber 1963, J. Comp.
- * Physiol. Psychol. 56, 892–898); left and right, and slants like in a mirror, only where they are asked for.
+ * Turns from pointing up, in degrees clockwise. Upright against level is told apart first, then up and down
+ * (Rudel & Teuber 1963, J. Comp. Physiol. Psychol. 56, 892–898); left and right, and slants like in a mirror,
+ * only where they are asked for.
  */
-const RELATIONS: Readonly<Record<'far' | 'near' | 'mirrors', readonly DirectionRelation[]>> = {
-  far: ['across'],
-  near: ['up-down'],
-  mirrors: ['left-right', 'opposite-obliques'],
+const TURN_PAIRS: Readonly<Record<'far' | 'near' | 'mirrors', readonly TurnPair[]>> = {
+  far: [
+    [0, 90],
+    [0, 270],
+    [180, 90],
+    [180, 270],
+  ],
+  near: [[0, 180]],
+  mirrors: [
+    [90, 270],
+    [45, 315],
+    [135, 225],
+  ],
 };
 
-/** By how the form lies and not by numbers, since a crescent opens to the side where an arrow points up. */
-function turnPairs({ form, likeness, mirrors }: Ways): readonly TurnPair[] {
-  const upright = UPRIGHT.flatMap((one, index) =>
-    UPRIGHT.slice(index + 1).map((other): TurnPair => [one, other]),
-  );
-  const wanted = RELATIONS[mirrors ? 'mirrors' : likeness];
-  return [...upright, ...(mirrors ? SLANTS : [])].filter(([turn, otherTurn]) => {
-    const relation = directionRelation({ form, turn }, { form, turn: otherTurn });
-    return relation !== undefined && wanted.includes(relation);
-  });
+function turnPairs({ form = 'arrow', likeness, mirrors }: Ways): readonly TurnPair[] {
+  const stands = (turn: number) => (turn + uprightTurnDeg(form)) % 360;
+  const pairs = TURN_PAIRS[mirrors ? 'mirrors' : likeness];
+  return pairs.map(([one, other]): TurnPair => [stands(one), stands(other)]);
 }
 
 /** Numbers of dots: far ones two to one or more; near ones at least four to three. */
