@@ -1,4 +1,4 @@
-// Draws every step of every activity into picture sheets for people to look at: `npm run gallery`.
+// Draws every step of every activity into picture sheets for people to look at: `npm run gallery [activity …]`.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -14,13 +14,14 @@ const SEED = 7;
 const COLUMNS = 6;
 const PIXELS_PER_MM = { one: 1.6, all: 0.9 };
 
-export function main(): void {
+export function main(words: readonly string[]): void {
   mkdirSync(OUT, { recursive: true });
-  const rows = ACTIVITY_IDS.map((id) => pagesOf(id));
-  for (const [index, id] of ACTIVITY_IDS.entries()) {
+  const ids = words.length === 0 ? ACTIVITY_IDS : ACTIVITY_IDS.filter((id) => words.includes(id));
+  const rows = ids.map((id) => pagesOf(id));
+  for (const [index, id] of ids.entries()) {
     write(`${id}.png`, contactSheet(inRows(rows[index] ?? [], COLUMNS)), PIXELS_PER_MM.one);
   }
-  write('all.png', contactSheet(rows), PIXELS_PER_MM.all);
+  if (words.length === 0) write('all.png', contactSheet(rows), PIXELS_PER_MM.all);
 }
 
 /** One page for each step, as SVG. */
