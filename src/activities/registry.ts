@@ -5,6 +5,7 @@ import { continueRow } from './continue-row/index.ts';
 import { copyPattern } from './copy-pattern/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
 import { sameOrDifferent } from './same-or-different/index.ts';
+import { shadows } from './shadows/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
@@ -12,6 +13,7 @@ export const ACTIVITIES = {
   'copy-pattern': copyPattern,
   'continue-row': continueRow,
   'same-or-different': sameOrDifferent,
+  shadows,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;
