@@ -101,9 +101,9 @@ function likestOf(
 }
 
 function measure(forms: readonly FormId[]): Table {
-  const fits = forms.map((one) => forms.map((other) => canStandTogether(one, other)));
-  const apart = forms.map((one) =>
-    forms.map((other) => Math.round(100 * outlineShare({ form: one }, { form: other }))),
+  const fits = symmetric(forms, canStandTogether);
+  const apart = symmetric(forms, (one, other) =>
+    Math.round(100 * outlineShare({ form: one }, { form: other })),
   );
   const numbers = forms.map((_, number) => number);
   const beside = numbers.map((one) =>
@@ -117,6 +117,19 @@ function measure(forms: readonly FormId[]): Table {
     if (surest.every((member) => fits[member]?.[next])) surest.push(next);
   }
   return { forms, beside, fits, apart, surest };
+}
+
+/** What holds of every two items, the same both ways round, asked once. */
+function symmetric<T, V>(
+  items: readonly T[],
+  ask: (one: T, other: T) => V,
+): readonly (readonly V[])[] {
+  const rows: V[][] = [];
+  for (const [row, one] of items.entries()) {
+    const before = rows.flatMap((known) => known.slice(row, row + 1));
+    rows.push([...before, ...items.slice(row).map((other) => ask(one, other))]);
+  }
+  return rows;
 }
 
 function canStandTogether(one: FormId, other: FormId): boolean {

@@ -1,7 +1,7 @@
 // What shadows says to the adult and, through the adult, to the child.
 import { type Figure, figureName } from '../../figures/index.ts';
 import type { ActivityWords, Language } from '../activity.ts';
-import { CONTENT_PHRASES, capitalised, counted, ordinalWord } from '../wording.ts';
+import { CONTENT_PHRASES, capitalised, counted, listOf, ordinalWord } from '../wording.ts';
 import {
   answerSchema,
   type PARAMETERS,
@@ -121,7 +121,7 @@ function answer({ models }: Printed, key: unknown): string {
     const model = models[index];
     return `the ${ordinalWord(place)} is that of the ${model ? nameOf(model) : 'figure'}`;
   });
-  return `Of the shadows, counted along the rows, ${parts.join(', ')}.`;
+  return `Of the shadows, counted along the rows, ${listOf(parts)}.`;
 }
 
 /** What a figure is, whatever it is inked in. */
