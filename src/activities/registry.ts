@@ -15,6 +15,7 @@ import { sameOrDifferent } from './same-or-different/index.ts';
 import { sizeOrder } from './size-order/index.ts';
 import { turnedShapes } from './turned-shapes/index.ts';
 import { whatChanged } from './what-changed/index.ts';
+import { shadows } from './shadows/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
@@ -32,6 +33,7 @@ export const ACTIVITIES = {
   'follow-the-line': followTheLine,
   'one-of-each': oneOfEach,
   'crossing-table': crossingTable,
+  shadows,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;

@@ -1,0 +1,29 @@
+// The activity shadows: which shadow is its own?
+import { defineActivity } from '../activity.ts';
+import { draw, room } from './draw.ts';
+import { features } from './features.ts';
+import { generate } from './generate.ts';
+import { LADDER } from './ladder.ts';
+import { limitsOf } from './limits.ts';
+import { materialsOf } from './materials.ts';
+import { solve } from './solve.ts';
+import { answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
+import { WORDS } from './words.ts';
+
+export const shadows = defineActivity({
+  id: ID,
+  codeNumber: 13,
+  parameters: PARAMETERS,
+  limits: limitsOf,
+  ladder: LADDER,
+  printed: printedSchema,
+  answer: answerSchema,
+  generate,
+  solve,
+  sameAnswer: (one, other) => JSON.stringify(one) === JSON.stringify(other),
+  features,
+  room,
+  draw,
+  materials: materialsOf,
+  words: WORDS,
+});

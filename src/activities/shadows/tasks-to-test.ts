@@ -1,0 +1,55 @@
+// Builds values and tasks for the tests of shadows.
+import { type Random, randomFrom } from '../../base/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { generate } from './generate.ts';
+import { LADDER } from './ladder.ts';
+import { limitsOf } from './limits.ts';
+import { type Answer, PARAMETERS, type Printed, type ShadowValues } from './task.ts';
+
+export const COLOUR: PrintStyle = { print: 'colour' };
+export const GREY: PrintStyle = { print: 'grey' };
+
+export interface Made {
+  readonly values: ShadowValues;
+  readonly printed: Printed;
+  readonly answer: Answer;
+  readonly name: string;
+}
+
+/** The values of a step (1 upward) with some of them changed. */
+export function valuesAt(step: number, changes: Partial<ShadowValues> = {}): ShadowValues {
+  const rung = LADDER[step - 1];
+  if (!rung) throw new Error(`no step ${step}`);
+  return { ...rung.values, ...changes };
+}
+
+/** Any values, each within its own range; they may not go together. */
+function anyValues(random: Random): ShadowValues {
+  return {
+    content: random.pick(PARAMETERS.content.values),
+    response: random.pick(PARAMETERS.response.values),
+    models: random.int(PARAMETERS.models.min, PARAMETERS.models.max),
+    shadows: random.int(PARAMETERS.shadows.min, PARAMETERS.shadows.max),
+    likeness: random.pick(PARAMETERS.likeness.values),
+    resize: random.pick(PARAMETERS.resize.values),
+    mirrors: random.int(0, 2) > 0 ? 'none' : random.pick(PARAMETERS.mirrors.values),
+  };
+}
+
+/** `count` tasks of values drawn from the whole range, those that are refused left out. */
+export function anyTasks(count: number, seed: number): readonly Made[] {
+  const random = randomFrom(seed);
+  const tasks: Made[] = [];
+  while (tasks.length < count) {
+    const style = random.pick([COLOUR, GREY]);
+    const values = anyValues(random);
+    if (limitsOf(values).length > 0) continue;
+    tasks.push(taskOf(values, random.int(0, 1e9), style));
+  }
+  return tasks;
+}
+
+export function taskOf(values: ShadowValues, seed: number, style: PrintStyle = COLOUR): Made {
+  const { printed, answer } = generate(values, randomFrom(seed), style);
+  return { values, printed, answer, name: JSON.stringify({ ...values, seed, ...style }) };
+}
