@@ -12,10 +12,10 @@ import { mirrorHalf } from './mirror-half/index.ts';
 import { oddOneOut } from './odd-one-out/index.ts';
 import { oneOfEach } from './one-of-each/index.ts';
 import { sameOrDifferent } from './same-or-different/index.ts';
+import { shadows } from './shadows/index.ts';
 import { sizeOrder } from './size-order/index.ts';
 import { turnedShapes } from './turned-shapes/index.ts';
 import { whatChanged } from './what-changed/index.ts';
-import { shadows } from './shadows/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
