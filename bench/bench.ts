@@ -10,6 +10,7 @@ import { randomFrom } from '../src/base/index.ts';
 import type { Page } from '../src/page/index.ts';
 import { svgOf, writePdf } from '../src/press/index.ts';
 import { makePack, readRecipe, sheetPage } from '../src/sheets/index.ts';
+import { measureAgainstASolver } from './against-a-solver.ts';
 
 const ROUNDS = 5;
 const TASKS = 400;
@@ -21,6 +22,7 @@ export async function main(): Promise<void> {
     `npm run bench · Node ${process.version} · ${cpus().length} cores · median of ${ROUNDS} rounds`,
   );
   measureTasks();
+  measureAgainstASolver();
   await measurePages();
 }
 
