@@ -1,6 +1,6 @@
 // The drawn page measured: true shares, one ground line, room between, and the answer where it belongs.
 import { describe, expect, test } from 'vitest';
-import { placedIn } from '../../../tests/scene-bounds.ts';
+import { outsideOf, placedIn } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import type { Bounds } from '../../base/index.ts';
 import type { Group } from '../../page/index.ts';
@@ -37,6 +37,15 @@ function boundsOf(node: Group): Bounds {
 function lengthOf({ left, top, right, bottom }: Bounds): number {
   return Math.max(right - left, bottom - top);
 }
+
+test('nothing lies outside the place of a task, with or without its answer', () => {
+  for (const { printed, answer, name } of ALL) {
+    const size = room(printed);
+    for (const drawn of [draw(printed, size, COLOUR), draw(printed, size, COLOUR, answer)]) {
+      expect(outsideOf(drawn, size.widthMm, size.heightMm), name).toEqual([]);
+    }
+  }
+});
 
 describe('R9 on the drawn page', () => {
   test('every row fits A4 and Letter upright, less margins of 12 mm', () => {

@@ -1,10 +1,8 @@
-// Draws a task, and with its answer the same task with a ring, numerals, dots, lines or cards drawn in.
-import { circlePath, linePath, polygonPath, rectanglePath } from '../../base/index.ts';
+// Draws a task: figures on their ground line or loose, and below them what the answer goes into.
+import { polygonPath, rectanglePath } from '../../base/index.ts';
 import {
   type Area,
   box,
-  centredIn,
-  centreOf,
   FAINT_INK,
   FINE_MM,
   filled,
@@ -13,31 +11,18 @@ import {
   LINE_MM,
   line,
   type PrintStyle,
-  QUIET_INK,
   type SceneNode,
   STRONG_MM,
   stroked,
-  text,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
-import { ANSWER_LINE_MM, drawInCell, ringPath } from '../placing.ts';
-import {
-  CARD_PAD_MM,
-  leastSize,
-  type PagePlan,
-  type Place,
-  planPage,
-  WEDGE_MM,
-} from './page-plan.ts';
+import { drawAnswer, drawPlace } from './draw-answer.ts';
+import { CARD_PAD_MM, leastSize, type PagePlan, planPage, WEDGE_MM } from './page-plan.ts';
 import type { Answer, Printed } from './task.ts';
 
 /** The ground line goes so far beyond the figures, in mm. */
 const GROUND_BEYOND_MM = 3;
 const CUT_DASH_MM = [2.4, 1.8];
-const NUMERAL_EM_MM = 6;
-const DOT_RADIUS_MM = 1.1;
-/** Of dots in a box, as shares of its side from its middle. */
-const DOTS_APART = 0.28;
 /** The corners of a box to put dots in, or to join to. */
 const CORNER_MM = 2;
 
@@ -55,12 +40,6 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   );
   const key = answer === undefined ? [] : [drawAnswer(printed, plan, answer, style)];
   return group('task', [...ground(plan), ...figures, ...below(plan), ...key]);
-}
-
-/** A figure in a cell of its own, its size in it being the whole. */
-function drawPlace({ figure, cellMm, x, y }: Place, style: PrintStyle): readonly SceneNode[] {
-  const cell = { left: x - cellMm / 2, top: y - cellMm / 2, width: cellMm, height: cellMm };
-  return drawInCell({ ...figure, size: undefined }, cell, style);
 }
 
 function ground({ groundMm, left, width }: PagePlan): readonly SceneNode[] {
@@ -98,111 +77,4 @@ function wedgeBelow({ left, top, width, height }: Area): SceneNode {
     { x: left + width - 2, y: top + height + 2 },
   ];
   return filled(polygonPath(corners), FAINT_INK);
-}
-
-function drawAnswer(
-  { asked = 'order', response = 'point' }: Printed,
-  plan: PagePlan,
-  answer: Answer,
-  style: PrintStyle,
-): Group {
-  const places = answer.flatMap((at) => plan.places[at] ?? []);
-  if (asked !== 'order') return group('answer', places.map(ringRound));
-  if (response === 'join')
-    return group(
-      'answer',
-      places.flatMap((place, rank) => joined(place, rank, plan)),
-    );
-  if (response === 'cut') return group('answer', stuck(places, plan, style));
-  if (response === 'dots') {
-    const boxes = answer.flatMap((at) => plan.boxes[at] ?? []);
-    return group(
-      'answer',
-      boxes.flatMap((area, rank) => dotsIn(area, rank + 1)),
-    );
-  }
-  return group(
-    'answer',
-    places.map((place, rank) => numeralBelow(place, rank + 1, plan)),
-  );
-}
-
-function ringRound({ ink }: Place): SceneNode {
-  return stroked(ringPath(ink), { colour: QUIET_INK, widthMm: ANSWER_LINE_MM });
-}
-
-/** Down from the figure past its neighbours, then straight to the middle of its place. */
-function joined({ ink }: Place, rank: number, { boxes, bottomMm }: PagePlan): readonly SceneNode[] {
-  const target = boxes[rank];
-  if (!target) return [];
-  const x = centreOf(ink).x;
-  const end = { x: centreOf(target).x, y: target.top + target.height / 2 };
-  const points = [{ x, y: ink.top + ink.height }, { x, y: bottomMm + STRONG_MM }, end];
-  const stroke = { colour: QUIET_INK, widthMm: ANSWER_LINE_MM };
-  return [stroked(linePath(points), stroke), filled(circlePath(end.x, end.y, 1.5), QUIET_INK)];
-}
-
-function dotsIn(area: Area, count: number): readonly SceneNode[] {
-  const { x, y } = centreOf(area);
-  const step = DOTS_APART * area.width;
-  const spots = [
-    [[0, 0]],
-    [
-      [-0.5, 0.5],
-      [0.5, -0.5],
-    ],
-    [
-      [-1, 1],
-      [0, 0],
-      [1, -1],
-    ],
-    [
-      [-1, -1],
-      [1, -1],
-      [-1, 1],
-      [1, 1],
-    ],
-    [
-      [-1, -1],
-      [1, -1],
-      [0, 0],
-      [-1, 1],
-      [1, 1],
-    ],
-  ][count - 1];
-  return (spots ?? []).map(([across = 0, down = 0]) =>
-    filled(circlePath(x + across * step, y + down * step, DOT_RADIUS_MM), QUIET_INK),
-  );
-}
-
-function numeralBelow({ ink }: Place, rank: number, { bottomMm }: PagePlan): SceneNode {
-  const options = { anchor: 'middle', colour: QUIET_INK, weight: 'bold' } as const;
-  const baseline = bottomMm + STRONG_MM + 1 + 0.78 * NUMERAL_EM_MM;
-  return text(String(rank), centreOf(ink).x, baseline, NUMERAL_EM_MM, options);
-}
-
-/** The figures once more, in order, on the middle line of the frame. */
-function stuck(
-  places: readonly Place[],
-  { strip }: PagePlan,
-  style: PrintStyle,
-): readonly SceneNode[] {
-  if (!strip) return [];
-  const total = places.reduce((sum, { ink }) => sum + ink.width, 0);
-  const gap = (strip.width - total) / (places.length + 1);
-  let left = strip.left + gap;
-  return places.map((place) => {
-    const target = centredIn(
-      { ...strip, left, width: place.ink.width },
-      place.ink.width,
-      place.ink.height,
-    );
-    left += place.ink.width + gap;
-    const moved = {
-      ...place,
-      x: place.x + target.left - place.ink.left,
-      y: place.y + target.top - place.ink.top,
-    };
-    return group('card', drawPlace(moved, style));
-  });
 }

@@ -5,6 +5,7 @@ import type { Area } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { leastCellMm } from '../placing.ts';
 import { inkOf, lengthOf } from './extent.ts';
+import { GROWING_MM, growing, growingWidth } from './growing-places.ts';
 import type { Printed } from './task.ts';
 
 /** One figure: the side of its own cell, the middle of that, and the area of its ink. */
@@ -31,12 +32,10 @@ export interface PagePlan {
   readonly strip?: Area;
 }
 
-/** Lengths in mm; common practice, no source: the smallest figure, dots in a box, a place to draw a line to. */
+/** Lengths in mm; common practice, no source: the smallest figure, and a box to put dots in. */
 const SMALLEST_MM = 12.5;
 export const BOX_MM = 15;
-const PLACE_MM = { least: 12, most: 20 };
 const GAP_MM = 8;
-const PLACE_GAP_MM = 10;
 /** Between a card's dashed line and the ink in it. */
 export const CARD_PAD_MM = 3;
 const CARD_GAP_MM = 5;
@@ -168,36 +167,11 @@ function belowAt(
   }
   if (response === 'join') return { boxes: growing(places.length, top, scale, middle) };
   if (response !== 'cut') return { boxes: [] };
-  const width = stripWidth(printed, scale);
+  const width = rowWidth(printed, scale);
   return {
     boxes: [],
     strip: { left: middle - width / 2, top, width, height: stripHeight(printed, scale) },
   };
-}
-
-/** Places that grow from left to right and stand on one line, so that they say which end is the big one. */
-function growing(count: number, top: number, scale: number, middle: number): readonly Area[] {
-  const sides = placeSides(count).map((side) => side * scale);
-  const bottom = top + PLACE_MM.most * scale;
-  let left = middle - (sum(sides) + PLACE_GAP_MM * scale * (count - 1)) / 2;
-  return sides.map((side) => {
-    const area = { left, top: bottom - side, width: side, height: side };
-    left += side + PLACE_GAP_MM * scale;
-    return area;
-  });
-}
-
-function placeSides(count: number): readonly number[] {
-  const { least, most } = PLACE_MM;
-  return Array.from(
-    { length: count },
-    (_, index) => least + ((most - least) * index) / Math.max(1, count - 1),
-  );
-}
-
-/** All cards side by side, with a little play. */
-function stripWidth(printed: Printed, scale: number): number {
-  return rowWidth(printed, scale);
 }
 
 function stripHeight(printed: Printed, scale: number): number {
@@ -207,13 +181,12 @@ function stripHeight(printed: Printed, scale: number): number {
 
 function sizeAt(printed: Printed, scale: number): Size {
   const { response = 'point', asked = 'order', figures } = printed;
-  const places = sum(placeSides(figures.length)) + PLACE_GAP_MM * (figures.length - 1);
-  const width = response === 'join' ? scale * places : 0;
+  const width = response === 'join' ? scale * growingWidth(figures.length) : 0;
   const below = {
     point: asked === 'order' ? NUMERAL_MM * scale : 0,
     ring: 0,
     dots: BOX_MM * scale,
-    join: PLACE_MM.most * scale,
+    join: GROWING_MM * scale,
     cut: stripHeight(printed, scale) + WEDGE_MM * scale,
   }[response];
   return {
