@@ -57,7 +57,7 @@ const TURNED_CHARACTERS: Readonly<Partial<Record<TurnedContent, string>>> = {
 const EVEN_PICTURES = ['frog', 'ball', 'clover', 'pencil', 'bus', 'strawberry'];
 
 /** Other forms are drawn from so many more than are needed, at the near or the far end. */
-const SPARE = 3;
+const SPARE = 2;
 
 /** Signs that a turn makes another sign, or a shape with a name of its own. */
 const NAMED_TURNED = [

@@ -19,7 +19,7 @@ const GAP_MM = 8;
 const CLEAR_MM = 17;
 /** Between the model's cell and the line of its frame. */
 const PAD_MM = 4;
-const AROUND_MM = 2;
+const AROUND_MM = 3;
 /** Letters, numerals and pictures of two sizes: the smaller ones must be read as well. */
 const FINE_SIZED_MM = 25;
 /** Beyond this, times the least, a page looks stretched, not calm (by eye). */
