@@ -4,7 +4,9 @@ import {
   areLookAlikes,
   drawForms,
   type FormId,
+  floorOf,
   formsOf,
+  measureOutlineShare,
   mirrorTurnDeg,
   mostForms,
   symmetryTurnDeg,
@@ -59,6 +61,9 @@ const EVEN_PICTURES = ['frog', 'ball', 'clover', 'pencil', 'bus', 'strawberry'];
 /** Other forms are drawn from so many more than are needed, at the near or the far end. */
 const SPARE = 2;
 
+/** Least share of outline in which a picture differs from its mirror image where that is asked for; by eye. */
+const MIRRORED_FLOOR = 0.25;
+
 /** Signs that a turn makes another sign, or a shape with a name of its own. */
 const NAMED_TURNED = [
   'sign-upright-line',
@@ -82,13 +87,22 @@ export function modelForms(wanted: Wanted): readonly FormId[] {
 }
 
 function canBeModel(form: FormId, { content, turn, mirrors }: Wanted): boolean {
-  if (mirrors && mirrorTurnDeg(form) !== undefined) return false;
+  if (mirrors && !isSeenMirrored(form)) return false;
   if (turn === 'none') return true;
   const characters = TURNED_CHARACTERS[content];
   if (characters && ![...characters].some((one) => form.endsWith(`-${one}`))) return false;
   if (EVEN_PICTURES.some((name) => form === `picture-${name}`)) return false;
   const isNamed = NAMED_TURNED.includes(form) && turn !== 'half';
   return !isNamed && TURNS[turn].every((degrees) => isSeen(form, degrees));
+}
+
+/** Whether the form and its mirror image, however they are turned by quarters, differ enough to be seen. */
+function isSeenMirrored(form: FormId): boolean {
+  if (mirrorTurnDeg(form) !== undefined) return false;
+  const shares = [0, 90, 180, 270].map((turn) =>
+    measureOutlineShare({ form }, { form, turn, mirrored: true }),
+  );
+  return Math.min(...shares) >= Math.max(MIRRORED_FLOOR, floorOf(form, form));
 }
 
 /** Whether the turn, less what the form's symmetry takes out of it, is as much as children tell apart. */

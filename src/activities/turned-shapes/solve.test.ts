@@ -76,6 +76,12 @@ describe('a choice that may be taken for the model makes a second answer', () =>
     expect(solve({ model: k, choices, mirrors: true }).answers).toEqual([[1]]);
   });
 
+  test('R7 a mirror image that hardly differs, told of or not', () => {
+    const rabbit: Figure = { form: 'picture-rabbit' };
+    const choices: Figure[] = [{ ...rabbit, mirrored: true }, rabbit, { form: 'picture-car' }];
+    expect(solve({ model: rabbit, choices, mirrors: true }).answers).toEqual([[1], [0, 1]]);
+  });
+
   test('R7 a shape that is its own mirror image, turned back, is right', () => {
     expect(answersTo(ARROW, { ...ARROW, mirrored: true, turn: 90 }, STAR, HEART)).toEqual([[0]]);
   });
