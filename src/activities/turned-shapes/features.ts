@@ -1,13 +1,14 @@
 // What makes a task of turned-shapes hard, measured from the printed model and choices alone.
 import {
   type Figure,
+  floorOf,
   formOf,
   mirrorTurnDeg,
   stanceOf,
   symmetryTurnDeg,
+  turnedOutlineShare,
 } from '../../figures/index.ts';
 import type { Features } from '../features.ts';
-import { compareFigures } from '../figure-comparison.ts';
 import { mixture } from '../figure-features.ts';
 import { type Deed, handLevel } from '../hand.ts';
 import { isSameForm } from './solve-forms.ts';
@@ -60,9 +61,12 @@ function bareOf(figure: Figure): Figure {
   return { form: formOf(figure) };
 }
 
+/** As the likeness of two figures, with the outline that they differ in at the best of all quarter turns. */
 function likenessOf(model: Figure, figure: Figure): number {
-  if (formOf(model) === formOf(figure)) return MIRROR_LIKENESS;
-  return compareFigures(bareOf(model), bareOf(figure)).likeness;
+  const [one, other] = [bareOf(model), bareOf(figure)];
+  if (one.form === other.form) return MIRROR_LIKENESS;
+  const distance = turnedOutlineShare(one, other) / floorOf(formOf(one), formOf(other));
+  return Math.round(100 * Math.exp(-distance)) / 100;
 }
 
 /** The least turn in degrees that brings one to the other, 0 to 180. */

@@ -1,12 +1,14 @@
 // Which forms a task can ask for, and which can stand beside them: none that another becomes when it is turned.
+import type { Random } from '../../base/index.ts';
 import {
   areLookAlikes,
+  drawForms,
   type FormId,
-  formOf,
+  floorOf,
   formsOf,
-  isShape,
+  measureOutlineShare,
   mirrorTurnDeg,
-  plainest,
+  mostForms,
   symmetryTurnDeg,
   TURN_FLOOR_DEG,
   turnedOutlineShare,
@@ -23,7 +25,8 @@ export const TURNS: Readonly<Record<TurnedValues['turn'], readonly number[]>> = 
 
 /**
  * Pairs of shapes that share all but 0.15 of their outlines at some turn, measured in steps of 15 degrees, beyond
- * those that are alike at quarter turns; and the square, which children call a diamond when it stands on a corner.
+ * those that are alike at quarter turns; the square, which children call a diamond when it
+ * stands on a corner; and signs of which each is the other one turned.
  */
 const ALIKE_TURNED: readonly (readonly FormId[])[] = [
   ['oval', 'leaf'],
@@ -31,6 +34,8 @@ const ALIKE_TURNED: readonly (readonly FormId[])[] = [
   ['drop', 'leaf'],
   ['diamond', 'drop'],
   ['square', 'diamond'],
+  ['sign-upright-line', 'sign-level-line'],
+  ['sign-plus', 'sign-oblique-cross'],
 ];
 
 /**
@@ -50,8 +55,14 @@ const TURNED_CHARACTERS: Readonly<Partial<Record<TurnedContent, string>>> = {
   'arabic-letters': 'درسصطعكلمهو',
 };
 
-/** Pictures as round or as even in outline, upright and turned, that in one colour a turn is hardly seen. */
-const EVEN_PICTURES = ['frog', 'ball', 'clover', 'bus', 'pencil', 'snail', 'cake'];
+/** Pictures whose outline some turn changes by no more than 0.15, and the ball: they hardly look turned. */
+const EVEN_PICTURES = ['frog', 'ball', 'clover', 'pencil', 'bus', 'strawberry'];
+
+/** Other forms are drawn from so many more than are needed, at the near or the far end. */
+const SPARE = 2;
+
+/** Least share of outline in which a picture differs from its mirror image where that is asked for; by eye. */
+const MIRRORED_FLOOR = 0.25;
 
 /** Signs that a turn makes another sign, or a shape with a name of its own. */
 const NAMED_TURNED = [
@@ -76,13 +87,22 @@ export function modelForms(wanted: Wanted): readonly FormId[] {
 }
 
 function canBeModel(form: FormId, { content, turn, mirrors }: Wanted): boolean {
-  if (mirrors && mirrorTurnDeg(form) !== undefined) return false;
+  if (mirrors && !isSeenMirrored(form)) return false;
   if (turn === 'none') return true;
   const characters = TURNED_CHARACTERS[content];
   if (characters && ![...characters].some((one) => form.endsWith(`-${one}`))) return false;
   if (EVEN_PICTURES.some((name) => form === `picture-${name}`)) return false;
   const isNamed = NAMED_TURNED.includes(form) && turn !== 'half';
   return !isNamed && TURNS[turn].every((degrees) => isSeen(form, degrees));
+}
+
+/** Whether the form and its mirror image, however they are turned by quarters, differ enough to be seen. */
+function isSeenMirrored(form: FormId): boolean {
+  if (mirrorTurnDeg(form) !== undefined) return false;
+  const shares = [0, 90, 180, 270].map((turn) =>
+    measureOutlineShare({ form }, { form, turn, mirrored: true }),
+  );
+  return Math.min(...shares) >= Math.max(MIRRORED_FLOOR, floorOf(form, form));
 }
 
 /** Whether the turn, less what the form's symmetry takes out of it, is as much as children tell apart. */
@@ -95,12 +115,12 @@ function isSeen(form: FormId, degrees: number): boolean {
 const others = new Map<FormId, readonly FormId[]>();
 
 /** The forms of a content that can stand beside a model, the likest first. */
-export function otherForms(content: TurnedContent, model: FormId): readonly FormId[] {
+function otherForms(content: TurnedContent, model: FormId): readonly FormId[] {
   const known = others.get(model);
   if (known) return known;
   const shares = new Map(
     formsOf(content)
-      .filter((form) => isOther(form, model))
+      .filter((form) => !areLookAlikes(form, model) && !isListedPair(form, model))
       .map((form) => [form, turnedOutlineShare({ form }, { form: model })]),
   );
   const sorted = [...shares.keys()].sort((a, b) => (shares.get(a) ?? 0) - (shares.get(b) ?? 0));
@@ -108,9 +128,48 @@ export function otherForms(content: TurnedContent, model: FormId): readonly Form
   return sorted;
 }
 
-function isOther(form: FormId, model: FormId): boolean {
-  const plain = (one: FormId) => formOf(plainest({ form: one }));
-  if (form === model || plain(form) === plain(model) || areLookAlikes(form, model)) return false;
-  const isListed = ALIKE_TURNED.some((pair) => pair.includes(form) && pair.includes(model));
-  return !(isShape(form) && isListed);
+function isListedPair(one: FormId, other: FormId): boolean {
+  return ALIKE_TURNED.some((pair) => pair.includes(one) && pair.includes(other));
+}
+
+/** The forms without one of each listed pair that is whole; `isFirst` says which one goes. */
+function parted(forms: readonly FormId[], isFirst: (pair: number) => boolean): readonly FormId[] {
+  let left = forms;
+  for (const [index, pair] of ALIKE_TURNED.entries()) {
+    const gone = pair[isFirst(index) ? 0 : 1];
+    if (pair.every((form) => left.includes(form))) left = left.filter((form) => form !== gone);
+  }
+  return left;
+}
+
+const fewest = new Map<FormId, number>();
+
+/** How many other forms can stand beside a model, whichever of each listed pair goes. */
+export function mostOthers(content: TurnedContent, model: FormId): number {
+  const known = fewest.get(model);
+  if (known !== undefined) return known;
+  const pool = otherForms(content, model);
+  const ways = Array.from({ length: 2 ** ALIKE_TURNED.length }, (_, bits) => bits);
+  const pools = ways.map((bits) => parted(pool, (pair) => Math.floor(bits / 2 ** pair) % 2 === 0));
+  const most = Math.min(...[...new Set(pools.map((forms) => forms.join()))].map(mostIn));
+  fewest.set(model, most);
+  return most;
+}
+
+function mostIn(forms: string): number {
+  return mostForms(forms.split(',') as FormId[]);
+}
+
+/** `count` other forms, at most `mostOthers`, no two alike however they are turned, from the near or the far end. */
+export function drawOthers(
+  { content, likeness }: Pick<TurnedValues, 'content' | 'likeness'>,
+  model: FormId,
+  count: number,
+  random: Random,
+): readonly FormId[] {
+  const pool = parted(otherForms(content, model), () => random.int(0, 1) === 0);
+  let length = Math.min(pool.length, count + SPARE);
+  const windowOf = () => (likeness === 'near' ? pool.slice(0, length) : pool.slice(-length));
+  while (length < pool.length && mostForms(windowOf()) < count) length += 1;
+  return drawForms(random, windowOf(), count);
 }

@@ -3,7 +3,7 @@ import type { Random } from '../../base/index.ts';
 import type { Figure, FormId } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { type ColourName, drawColours } from '../../palette/index.ts';
-import { modelForms, otherForms, TURNS } from './generate-forms.ts';
+import { drawOthers, modelForms, TURNS } from './generate-forms.ts';
 import type { Answer, Printed, TurnedValues } from './task.ts';
 
 /** Sizes of the model and of the right choices: neighbours 1.3 or more apart, the smallest above half. */
@@ -16,8 +16,6 @@ const SIZES: Readonly<
   both: { model: 0.75, right: [1, 0.55] },
 };
 
-/** Other forms are drawn from so many more than are needed, at the near or the far end. */
-const SPARE = 3;
 /** Besides that of the model. */
 const COLOURS = 3;
 
@@ -30,7 +28,7 @@ export function generate(
   const form = random.pick(modelForms(values));
   const model: Figure = { form, size: SIZES[values.resize].model };
   const right = drawRight(form, values, random);
-  const wrong = drawWrong(form, values, random);
+  const wrong = drawWrong(form, right, values, random);
   const order = random.shuffle([...right, ...wrong]);
   const painted = paint(model, order, right, values, random, style);
   const answer = order.flatMap((figure, place) => (right.includes(figure) ? [place] : []));
@@ -63,13 +61,19 @@ function drawRight(
 }
 
 /** Other forms in the turns and sizes of model and right ones, so that neither tells anything. */
-function drawWrong(form: FormId, values: TurnedValues, random: Random): readonly Figure[] {
-  const { choices, matches, turn, resize, mirrors } = values;
-  const count = choices - matches;
-  const forms = drawOthers(form, mirrors ? count - 1 : count, values, random);
-  const { model, right } = SIZES[resize];
-  const [first = 1] = random.shuffle(right);
-  const sizes = [first, model, ...forms.map(() => random.pick([model, ...right]))];
+function drawWrong(
+  form: FormId,
+  right: readonly Figure[],
+  values: TurnedValues,
+  random: Random,
+): readonly Figure[] {
+  const { choices, matches, turn, resize, mixed, mirrors } = values;
+  const count = choices - matches - (mirrors ? 1 : 0);
+  const drawn = drawOthers(values, form, mixed ? count : 1, random);
+  const forms = Array.from({ length: count }, (_, index) => drawn[index % drawn.length] ?? form);
+  const { model, right: usual } = SIZES[resize];
+  const { size: first = 1 } = random.pick(right);
+  const sizes = [first, model, ...forms.map(() => random.pick([model, ...usual]))];
   const turns = TURNS[turn];
   const wrong = forms.map((other, index): Figure => {
     const degrees = index === 0 ? random.pick(turns) : random.pick([0, ...turns]);
@@ -78,26 +82,12 @@ function drawWrong(form: FormId, values: TurnedValues, random: Random): readonly
   if (!mirrors) return wrong;
   return [
     ...wrong,
-    { form, mirrored: true, ...turnOf(random.pick(turns)), size: random.pick(right) },
+    { form, mirrored: true, ...turnOf(random.pick(turns)), size: random.pick(usual) },
   ];
 }
 
 function turnOf(degrees: number): Partial<Figure> {
   return degrees === 0 ? {} : { turn: degrees };
-}
-
-function drawOthers(
-  form: FormId,
-  count: number,
-  { content, likeness, mixed }: TurnedValues,
-  random: Random,
-): readonly FormId[] {
-  const pool = otherForms(content, form);
-  const length = Math.min(pool.length, count + SPARE);
-  const near = likeness === 'near' ? pool.slice(0, length) : pool.slice(pool.length - length);
-  if (mixed) return random.sample(near, count);
-  const other = random.pick(near);
-  return Array.from({ length: count }, () => other);
 }
 
 /** Colours: one for all shapes, else the model's on no right choice, and on a wrong one only as a lure. */

@@ -1,7 +1,7 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
 import type { Refusal } from '../../base/index.ts';
 import { contentName } from '../../figures/index.ts';
-import { modelForms, otherForms } from './generate-forms.ts';
+import { modelForms, mostOthers } from './generate-forms.ts';
 import { ID, PARAMETERS, type TurnedValues } from './task.ts';
 
 /** A row of more has no room beside its model, even on a page that lies. */
@@ -15,6 +15,7 @@ export function limitsOf(values: TurnedValues): readonly Refusal[] {
     resizeRefusal,
     matchesRefusal,
     choicesRefusal,
+    coloursRefusal,
     layoutRefusal,
   ];
   for (const check of checks) {
@@ -31,9 +32,9 @@ function turnRefusal({ content, turn }: TurnedValues): Refusal | undefined {
   return notAChoice('turn', turn, possible, 'quarter', because);
 }
 
-/** At a slant letters and pictures were not compared with each other. */
+/** At a slant letters and pictures were not compared with each other, and a tick is an L. */
 function canTurn(content: TurnedValues['content'], turn: TurnedValues['turn']): boolean {
-  if (turn === 'eighth' && content !== 'shapes' && content !== 'signs') return false;
+  if (turn === 'eighth' && content !== 'shapes') return false;
   return modelForms({ content, turn, mirrors: false }).length > 0;
 }
 
@@ -60,11 +61,16 @@ function matchesRefusal({ choices, matches }: TurnedValues): Refusal | undefined
 function choicesRefusal(values: TurnedValues): Refusal | undefined {
   const { content, choices, matches, mixed, mirrors } = values;
   if (!mixed) return undefined;
-  const pools = modelForms(values).map((model) => otherForms(content, model).length);
+  const pools = modelForms(values).map((model) => mostOthers(content, model));
   const max = Math.min(...pools) + matches + (mirrors ? 1 : 0);
   if (choices <= max) return undefined;
   const because = `no more ${contentName(content)} differ enough however they are turned`;
   return { code: 'out-of-range', at: at('choices'), got: choices, min: 3, max, because };
+}
+
+function coloursRefusal({ content, colours }: TurnedValues): Refusal | undefined {
+  if (content !== 'pictures' || colours === 'one') return undefined;
+  return notAChoice('colours', colours, ['one'], 'one', 'pictures have colours of their own');
 }
 
 function layoutRefusal({ layout, choices }: TurnedValues): Refusal | undefined {

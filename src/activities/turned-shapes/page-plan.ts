@@ -1,4 +1,5 @@
 // Where the model in its frame and the choices stand on paper, all in cells of one size.
+import { formOf, isShape, isSign } from '../../figures/index.ts';
 import { type Area, centredIn, gridPlaces } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { leastCellMm } from '../placing.ts';
@@ -13,12 +14,14 @@ export interface PagePlan {
 }
 
 /** Turned figures reach into the corners of their cells: these stand further apart, in mm. */
-const GAP_MM = 9;
+const GAP_MM = 8;
 /** Between the frame and the choices: more than twice the gap between choices, so that the frame stands apart. */
-const CLEAR_MM = 20;
+const CLEAR_MM = 17;
 /** Between the model's cell and the line of its frame. */
-const PAD_MM = 5;
+const PAD_MM = 4;
 const AROUND_MM = 3;
+/** Letters, numerals and pictures of two sizes: the smaller ones must be read as well. */
+const FINE_SIZED_MM = 25;
 /** Beyond this, times the least, a page looks stretched, not calm (by eye). */
 const MOST_SCALE = 1.3;
 
@@ -58,7 +61,10 @@ export function planPage(printed: Printed, size: Size): PagePlan {
 }
 
 function cellMm({ model, choices }: Printed): number {
-  return leastCellMm([model, ...choices]);
+  const figures = [model, ...choices];
+  const isSized = figures.some(({ size = 1 }) => size !== 1);
+  const isFine = figures.some((figure) => !isShape(formOf(figure)) && !isSign(formOf(figure)));
+  return Math.max(leastCellMm(figures), isSized && isFine ? FINE_SIZED_MM : 0);
 }
 
 function sizeWith(printed: Printed, leastMm: number, scale: number): Size {

@@ -42,7 +42,9 @@ export function isSameForm(one: Figure, other: Figure): boolean {
 /** Whether a child may take one for the other, turned: a mirror image it is not told of, or forms too alike. */
 export function mayBeTaken(one: Figure, other: Figure, isTold: boolean): boolean {
   const [first, second] = [handedForm(one), handedForm(other)];
-  if (first.form === second.form) return first.isMirrored !== second.isMirrored && !isTold;
+  if (first.form === second.form) {
+    return first.isMirrored !== second.isMirrored && (!isTold || fitsMirrored(first.form));
+  }
   return areAlike(first.form, second.form);
 }
 
@@ -67,6 +69,20 @@ function fitsTurned(one: FormId, other: FormId): boolean {
   if (!isShape(one) || !isShape(other)) return false;
   const shares = TURNS.map((turn) => measureOutlineShare({ form: one }, { form: other, turn }));
   return Math.min(...shares) < floorOf(one, other);
+}
+
+const mirrored = new Map<FormId, boolean>();
+
+/** At some quarter turn the form shares all but what is fair with its mirror image, as a rabbit's head does. */
+function fitsMirrored(form: FormId): boolean {
+  const known = mirrored.get(form);
+  if (known !== undefined) return known;
+  const shares = TURNS.filter((turn) => turn % 90 === 0).map((turn) =>
+    measureOutlineShare({ form }, { form, mirrored: true, turn }),
+  );
+  const verdict = Math.min(...shares) < floorOf(form, form);
+  mirrored.set(form, verdict);
+  return verdict;
 }
 
 const becoming = new Map<string, boolean>();
