@@ -36,7 +36,7 @@ describe('a climb', () => {
 
   test('leaves out what comes with another content than the one asked for', () => {
     const last = climbed('copy-pattern', { content: 'filled-cells' }).at(-1);
-    expect(last).toMatchObject({ response: 'colour-in', colours: 3 });
+    expect(last).toMatchObject({ response: 'colour-in', kinds: 3 });
   });
 
   test('goes back to what a choice was where the rung’s own is refused', () => {
