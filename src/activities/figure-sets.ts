@@ -21,9 +21,21 @@ export interface SetSource {
   readonly mostOf: (attribute: Attribute) => number;
   /** The forms that the figures take, some of the content's own. */
   readonly forms: readonly FormId[];
-  /** Whether sizes stand as near each other as is fair, where room is short. */
-  readonly hasNearSizes?: boolean;
+  /** Draws the values of an attribute otherwise than a space of the content does. */
+  readonly redraw?: Redraw;
 }
+
+/** `count` values for figures like `base`; undefined: as a space of the content has them. */
+export type Redraw = (
+  attribute: Attribute,
+  count: number,
+  base: Figure,
+  random: Random,
+) => readonly Partial<Figure>[] | undefined;
+
+/** Sizes as near each other as is fair, for pages on which room is short. */
+export const redrawNearSizes: Redraw = (attribute, count, _base, random) =>
+  attribute === 'size' ? drawNearSizes(random, count).map((size) => ({ size })) : undefined;
 
 /** How many different figures a set can hold. */
 export function mostInSet({ content, mostOf }: Pick<SetSource, 'content' | 'mostOf'>): number {
@@ -41,16 +53,17 @@ export function drawFigureSet(
   random: Random,
   { print }: PrintStyle,
 ): readonly Figure[] {
-  const { content, forms, hasNearSizes = false } = source;
-  const drawn = drawSpace(content, random, valuesFor(source, count), print, forms);
-  const axes = hasNearSizes ? drawn.axes.map((axis) => nearSized(axis, random)) : drawn.axes;
-  const space = { ...drawn, axes };
-  return random.shuffle(drawPlaces(space, count, random)).map((places) => figureAt(space, places));
+  const { content, forms, redraw } = source;
+  const { base, axes } = drawSpace(content, random, valuesFor(source, count), print, forms);
+  const redrawn = axes.map(({ attribute, values }): Axis => {
+    return { attribute, values: redraw?.(attribute, values.length, base, random) ?? values };
+  });
+  return drawFromSpace({ base, axes: redrawn }, count, random);
 }
 
-function nearSized(axis: Axis, random: Random): Axis {
-  if (axis.attribute !== 'size') return axis;
-  return { ...axis, values: drawNearSizes(random, axis.values.length).map((size) => ({ size })) };
+/** `count` figures of a space in random order, the first of them with their neighbours along each axis. */
+export function drawFromSpace(space: Space, count: number, random: Random): readonly Figure[] {
+  return random.shuffle(drawPlaces(space, count, random)).map((places) => figureAt(space, places));
 }
 
 /** How many values of each attribute make at least `count` figures: as evenly as can be. */

@@ -156,15 +156,16 @@ function drawDots(random: Random, count: number): readonly Partial<Figure>[] {
 }
 
 /**
- * `count` numbers of dots in random order, all sets alike likely whose neighbours are at least `leastRatio`
- * apart. A defect if there are none (`mostCounts` tells).
+ * `count` numbers of dots, `fewest` at least, in random order, all sets alike likely whose neighbours are at
+ * least `leastRatio` apart. A defect if there are none (`mostCounts` tells).
  */
 export function drawCounts(
   random: Random,
   count: number,
   leastRatio = COUNT_RATIOS[count - 1] ?? FINEST_COUNT_RATIO,
+  fewest = 1,
 ): readonly number[] {
-  return random.shuffle(random.pick(countSets(1, count, leastRatio)));
+  return random.shuffle(random.pick(countSets(fewest, count, leastRatio)));
 }
 
 /** How many numbers of dots stand in a task at most, neighbours at least `leastRatio` (above 1) apart. */

@@ -18,8 +18,8 @@ describe('aiming', () => {
   });
 
   test.each([
-    ['by-key', 'colour', 0.4],
-    ['by-key', 'form-and-size', 0],
+    ['by-key', 'colours', 0.4],
+    ['by-key', 'shapes-and-sizes', 0],
     ['in-every-box', 'dot-quantities', 1],
     ['copy-pattern', 'lines', 0],
   ] as const)('%s with %s meets %d logits on seeds that it has not seen', (id, content, target) => {
@@ -34,7 +34,7 @@ describe('aiming', () => {
   });
 
   test('gives the same values each time', () => {
-    const once = () => aimAt(activityOf('by-key'), 0.3, { content: 'colour' }, COLOUR);
+    const once = () => aimAt(activityOf('by-key'), 0.3, { content: 'colours' }, COLOUR);
     expect(once()).toEqual(once());
     const drawn = () => aimAt(activityOf('by-key'), 0.3, {}, COLOUR, randomFrom(9));
     expect(drawn()).toEqual(drawn());
@@ -45,12 +45,12 @@ describe('aiming', () => {
       const aim = aimAt(activityOf('by-key'), target, { content }, COLOUR);
       return aim.ok ? [] : aim.refusals.map(({ code, at }) => [code, at]);
     };
-    expect(refused(Number.NaN, 'form')).toEqual([['wrong-type', 'by-key › difficulty']]);
+    expect(refused(Number.NaN, 'shapes')).toEqual([['wrong-type', 'by-key › difficulty']]);
     expect(refused(0, 'smell')).toEqual([['not-a-choice', 'by-key › content']]);
   });
 
   test('names what can be reached with the content asked for', () => {
-    const aim = aimAt(activityOf('by-key'), 2, { content: 'size' }, COLOUR);
+    const aim = aimAt(activityOf('by-key'), 2, { content: 'sizes' }, COLOUR);
     const [refusal] = aim.ok ? [] : aim.refusals;
     expect(refusal).toMatchObject({ code: 'out-of-range', got: 2 });
     if (refusal?.code === 'out-of-range') expect(refusal.max).toBeLessThan(2);

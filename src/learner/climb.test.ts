@@ -36,11 +36,11 @@ describe('a climb', () => {
 
   test('leaves out what comes with another content than the one asked for', () => {
     const last = climbed('copy-pattern', { content: 'filled-cells' }).at(-1);
-    expect(last).toMatchObject({ response: 'colour-in', colours: 3 });
+    expect(last).toMatchObject({ response: 'colour-in', kinds: 3 });
   });
 
   test('goes back to what a choice was where the rung’s own is refused', () => {
-    const steps = climbed('by-key', { content: 'sign' });
+    const steps = climbed('by-key', { content: 'signs' });
     expect(steps.at(-1)?.response).toBe('ring');
   });
 
@@ -81,7 +81,7 @@ describe('a climb', () => {
   });
 
   test('is refused where what is asked for cannot be had', () => {
-    const result = climb(activityOf('by-key'), { content: 'colour', response: 'ring' }, STYLE);
+    const result = climb(activityOf('by-key'), { content: 'colours', response: 'ring' }, STYLE);
     expect(result.ok ? [] : result.refusals.map(({ at }) => at)).toEqual(['by-key › response']);
     expect(climb(activityOf('by-key'), { content: 'smell' }, STYLE).ok).toBe(false);
   });

@@ -1,13 +1,30 @@
 // Which responses and which idle changes each content can take, and how many entries its key can hold.
-import type { Content, Parameters, ResponseKind, Vary } from './parameters.ts';
+import { type Attribute, attributesOf, MOST_UNMIRRORED_DIRECTIONS } from '../../figures/index.ts';
+import type { Content, OwnContent, Parameters, ResponseKind, Vary } from './parameters.ts';
 import { MOST_ENTRIES } from './task.ts';
 
-export interface ContentRule {
-  /** The nearest to each other first: a refusal offers the first. */
-  readonly responses: readonly ResponseKind[];
-  readonly varies: readonly Vary[];
-  readonly fewestEntries: number;
-  readonly mostEntries: number;
+type Looked = Attribute | 'layout';
+
+const OWN_ATTRIBUTES: Readonly<Record<OwnContent, readonly Looked[]>> = {
+  'dot-layouts': ['layout'],
+  'shapes-and-directions': ['form', 'turn'],
+};
+
+/** The attributes that the figures of a key differ in. */
+export function lookedAt(content: Content): readonly Looked[] {
+  return content === 'dot-layouts' || content === 'shapes-and-directions'
+    ? OWN_ATTRIBUTES[content]
+    : attributesOf(content);
+}
+
+/** Whether the figures are dots that must be seen one by one. */
+export function isOfDots(content: Content): boolean {
+  return content === 'dot-quantities' || content === 'dot-layouts';
+}
+
+/** Whether the figures are letters or numerals, which the marks of colours are too. */
+export function isOfCharacters(content: Content): boolean {
+  return /^(capitals|small-letters|numerals|cyrillic|greek|devanagari|arabic)/.test(content);
 }
 
 /** Responses to figures without a colour of their own, the easiest for the hand first. */
@@ -17,35 +34,51 @@ const WITHOUT_COLOUR: readonly ResponseKind[] = ['sign', 'fill'];
 /** A sign is read and not drawn over with another. */
 const WITHOUT_DRAWING: readonly ResponseKind[] = ['sticker', 'colour-in', 'ring'];
 
-const plain: ContentRule = {
-  responses: ANY_RESPONSE,
-  varies: ['none', 'size', 'colour'],
-  fewestEntries: 2,
-  mostEntries: MOST_ENTRIES,
+/** The nearest to each other first: a refusal offers the first. */
+export function responsesTo(content: Content): readonly ResponseKind[] {
+  if (lookedAt(content).includes('colour') || content === 'pictures') return WITHOUT_COLOUR;
+  if (content === 'signs') return WITHOUT_DRAWING;
+  return content === 'textures' ? ANY_RESPONSE.filter((each) => each !== 'fill') : ANY_RESPONSE;
+}
+
+/** What may change and say nothing, whatever the response. */
+export function variesOf(content: Content): readonly Vary[] {
+  const looked = lookedAt(content);
+  if (content === 'textures') return ['none'];
+  const isColourable = !looked.includes('colour') && content !== 'signs' && content !== 'pictures';
+  const isReformable = content === 'directions' || content === 'colours';
+  return [
+    'none',
+    ...(looked.includes('size') ? [] : (['size'] as const)),
+    ...(isColourable ? (['colour'] as const) : []),
+    ...(isReformable ? (['form'] as const) : []),
+    ...(content === 'dot-quantities' ? (['layout'] as const) : []),
+  ];
+}
+
+/** Fewer could not need all attributes: one of them could be left out of sight. */
+export function fewestEntries(content: Content): number {
+  return lookedAt(content).length + 1;
+}
+
+/** Layouts of dots that look clearly different, quantities and sizes that are clear steps. */
+const MOST_OF_FEW: Readonly<Partial<Record<Content, number>>> = {
+  directions: 4,
+  sizes: 3,
+  'dot-quantities': 5,
+  'dot-layouts': 4,
 };
 
-/** Fewer than three entries cannot need both: one attribute alone would tell them apart. */
-const paired = { ...plain, fewestEntries: 3 };
+export function mostEntries(content: Content): number {
+  return MOST_OF_FEW[content] ?? MOST_ENTRIES;
+}
 
-export const CONTENT_RULES: Readonly<Record<Content, ContentRule>> = {
-  form: plain,
-  direction: { ...plain, varies: ['none', 'size', 'colour', 'form'], mostEntries: 4 },
-  size: { ...plain, varies: ['none', 'colour'], mostEntries: 3 },
-  sign: { ...plain, responses: WITHOUT_DRAWING, varies: ['none', 'size'] },
-  colour: { ...plain, responses: WITHOUT_COLOUR, varies: ['none', 'size', 'form'] },
-  'dot-quantity': { ...plain, varies: ['none', 'size', 'colour', 'layout'], mostEntries: 5 },
-  'dot-layout': { ...plain, mostEntries: 4 },
-  numeral: plain,
-  capital: plain,
-  'small-letter': plain,
-  'form-and-colour': { ...paired, responses: WITHOUT_COLOUR, varies: ['none', 'size'] },
-  'form-and-size': { ...paired, varies: ['none', 'colour'] },
-  'form-and-direction': paired,
-  'colour-and-size': { ...paired, responses: WITHOUT_COLOUR, varies: ['none'] },
-};
-
-/** Without left and right side by side: up, down and one side. */
-export const MOST_UNMIRRORED_DIRECTIONS = 3;
+/** Values of an attribute in a key of several: a third size would make the smallest figures too small. */
+export function mostOf(attribute: Looked, leftRight: boolean): number {
+  if (attribute === 'size') return 2;
+  if (attribute === 'turn') return leftRight ? 4 : MOST_UNMIRRORED_DIRECTIONS;
+  return MOST_ENTRIES;
+}
 
 /** Textures that a child can draw and that no two share: waves or zigzag, stripes three ways, spots. */
 export const MOST_TEXTURES = 5;
@@ -54,11 +87,11 @@ export const MOST_TEXTURES = 5;
 export type Stand = 'inside' | 'around' | 'below';
 
 const SHAPE_CONTENTS: readonly Content[] = [
-  'form',
-  'direction',
-  'size',
-  'form-and-size',
-  'form-and-direction',
+  'shapes',
+  'directions',
+  'sizes',
+  'shapes-and-sizes',
+  'shapes-and-directions',
 ];
 
 /** Only the outline of a shape has room inside. */
@@ -81,10 +114,8 @@ export const IDLE_SIZES = [0.76, 0.56] as const;
 
 /** The smallest size, as a share of the full one, that a sheet of these values prints. */
 export function leastSizeOf({ content, entries, vary }: Parameters): number {
-  if (content === 'size' && entries === 3) return THREE_SIZES[2];
-  if (content === 'size' || content === 'form-and-size' || content === 'colour-and-size') {
-    return TWO_SIZES[1];
-  }
+  if (content === 'sizes' && entries === 3) return THREE_SIZES[2];
+  if (lookedAt(content).includes('size')) return TWO_SIZES[1];
   return vary === 'size' ? IDLE_SIZES[1] : 1;
 }
 

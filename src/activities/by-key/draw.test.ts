@@ -167,8 +167,8 @@ describe('words', () => {
     }
   });
 
-  test('two sizes are called big and little', () => {
-    const { printed, answer } = made(valuesAt(2, { content: 'size', response: 'ring' }), 1);
-    expect(ENGLISH.answer(printed, answer)).toMatch(/big .*little|little .*big/);
+  test('two sizes are called big and small', () => {
+    const { printed, answer } = made(valuesAt(2, { content: 'sizes', response: 'ring' }), 1);
+    expect(ENGLISH.answer(printed, answer)).toMatch(/big .*small|small .*big/);
   });
 });

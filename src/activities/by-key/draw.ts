@@ -1,5 +1,5 @@
 // Draws a by-key task: the key as finished examples in a strip on top, the items below it in a calm grid.
-import { formOf, isShape } from '../../figures/index.ts';
+import { type Figure, formOf, isPicture, isShape } from '../../figures/index.ts';
 import {
   type Area,
   box,
@@ -132,7 +132,13 @@ function planOf({ key, items, columns, stickerMm = STICKER_MM }: Printed): Plan 
       columns ?? Math.ceil(Math.sqrt(items.length * COLUMNS_TO_ROWS)),
       items.length,
     ),
+    hasFineParts: figures.some(hasFineParts),
     leastSize: Math.min(...figures.map(({ size = 1 }) => size)),
     stickerMm,
   };
+}
+
+function hasFineParts(figure: Figure): boolean {
+  const { fill = 'solid' } = figure;
+  return isPicture(formOf(figure)) || (fill !== 'solid' && fill !== 'outline');
 }

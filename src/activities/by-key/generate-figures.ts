@@ -1,76 +1,73 @@
 // The figures of a key, from one attribute or two, and what may change from item to item without meaning anything.
 import type { Random } from '../../base/index.ts';
 import {
-  DOT_LAYOUTS,
+  type Attribute,
   drawForms,
   type Figure,
   formOf,
   isShape,
+  layoutOf,
   mostForms,
+  SPREAD_LAYOUTS,
 } from '../../figures/index.ts';
 import { drawColours, FIGURE_COLOURS } from '../../palette/index.ts';
-import { IDLE_SIZES, standOf } from './contents.ts';
+import { drawFigureSet, drawFromSpace } from '../figure-sets.ts';
+import { IDLE_SIZES, lookedAt, mostOf, standOf } from './contents.ts';
 import {
   type Brief,
-  drawPart,
-  drawShared,
-  type Part,
+  directions,
+  drawLayouts,
+  formsFor,
   POINTING,
+  redrawFor,
   shapesFor,
 } from './generate-parts.ts';
-import type { Content } from './parameters.ts';
-
-/** The attributes that the figures of a key differ in, by content. */
-const PARTS: Readonly<Record<Content, readonly [Part] | readonly [Part, Part]>> = {
-  form: ['shape'],
-  direction: ['turn'],
-  size: ['size'],
-  sign: ['sign'],
-  colour: ['colour'],
-  'dot-quantity': ['count'],
-  'dot-layout': ['layout'],
-  numeral: ['numeral'],
-  capital: ['capital'],
-  'small-letter': ['small-letter'],
-  'form-and-colour': ['shape', 'colour'],
-  'form-and-size': ['shape', 'size'],
-  'form-and-direction': ['pointing-shape', 'turn'],
-  'colour-and-size': ['colour', 'size'],
-};
 
 const MOST_VARIANTS = 3;
 
 /** The figures of a key, in random order. */
 export function drawKeyFigures(random: Random, brief: Brief): readonly Figure[] {
-  const { content, entries } = brief.values;
-  const [first, second] = PARTS[content];
-  const shared = drawShared(random, brief);
-  const looks = second
-    ? drawPairs(random, brief, first, second)
-    : drawPart(random, first, brief, entries);
-  return random.shuffle(looks).map((look) => withFill({ ...shared, ...look }, brief));
+  return random.shuffle(drawLooks(random, brief)).map((look) => withFill(look, brief));
 }
 
-/**
- * Places of a grid of two attributes, so few ways each that neither attribute alone tells all entries apart:
- * three or four of two by two, five or six of two by three.
- */
-function drawPairs(random: Random, brief: Brief, first: Part, second: Part): readonly Figure[] {
-  const { entries } = brief.values;
-  const isLong = entries > 4;
-  // A third size would make the smallest figures too small, and few shapes point.
-  const isFirstLonger = second === 'size' || (second !== 'turn' && random.int(0, 1) === 0);
-  const [rows, columns] = [isLong && isFirstLonger ? 3 : 2, isLong && !isFirstLonger ? 3 : 2];
-  const ones = drawPart(random, first, brief, rows);
-  const others = drawPart(random, second, brief, columns);
-  const grid = ones.flatMap((one) => others.map((other) => ({ ...one, ...other })));
-  return random.sample(grid, entries);
+function drawLooks(random: Random, brief: Brief): readonly Figure[] {
+  const { content, entries, leftRight } = brief.values;
+  switch (content) {
+    case 'dot-layouts':
+      return drawLayouts(random, entries);
+    case 'shapes-and-directions':
+      return drawPointing(random, brief);
+    default: {
+      const source = {
+        content,
+        mostOf: (attribute: Attribute) => mostOf(attribute, leftRight),
+        forms: formsFor(brief),
+        redraw: redrawFor(brief),
+      };
+      return drawFigureSet(source, entries, random, brief.style);
+    }
+  }
+}
+
+/** Two shapes, since few point, in as few directions as make the key. */
+function drawPointing(random: Random, brief: Brief): readonly Figure[] {
+  const { entries, leftRight } = brief.values;
+  const forms = drawForms(random, formsFor(brief), 2).map((form) => ({ form }));
+  const turns = directions(random, Math.ceil(entries / 2), leftRight);
+  const axes = [
+    { attribute: 'form', values: forms },
+    { attribute: 'turn', values: turns },
+  ] as const;
+  return drawFromSpace({ base: {}, axes }, entries, random);
 }
 
 /** A shape that gets its response inside or round it is printed as an outline. */
 function withFill(figure: Figure, { values }: Brief): Figure {
   const isOpen =
-    isShape(formOf(figure)) && figure.colour === undefined && standOf(values) !== 'below';
+    isShape(formOf(figure)) &&
+    figure.colour === undefined &&
+    figure.fill === undefined &&
+    standOf(values) !== 'below';
   return isOpen ? { ...figure, fill: 'outline' } : figure;
 }
 
@@ -97,14 +94,20 @@ export function drawVariants(
     case 'form':
       return otherForms(random, brief, key).slice(0, count);
     case 'layout':
-      return random.sample(DOT_LAYOUTS.slice(1), count).map((layout) => ({ layout }));
+      return otherLayouts(random, key).map((layout) => ({ layout }));
   }
+}
+
+/** Layouts that the key does not show, the dots as far apart in them as in the key. */
+function otherLayouts(random: Random, key: readonly Figure[]) {
+  const shown = key.map(layoutOf);
+  return random.shuffle(SPREAD_LAYOUTS.filter((layout) => !shown.includes(layout)));
 }
 
 /** Forms that the key does not show: pointing ones where directions are looked at, else any shapes. */
 function otherForms(random: Random, brief: Brief, key: readonly Figure[]): readonly Figure[] {
   const shown = key.map(formOf);
-  const pool = brief.values.content === 'direction' ? POINTING : shapesFor(brief);
+  const pool = lookedAt(brief.values.content).includes('turn') ? POINTING : shapesFor(brief);
   const others = pool.filter((form) => !shown.includes(form) && !brief.keptOut.includes(form));
   return drawForms(random, others, Math.min(MOST_VARIANTS, mostForms(others))).map((form) => ({
     form,

@@ -3,6 +3,7 @@ import type { Random } from '../../base/index.ts';
 import type { FormId, Sign, Texture } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { type ColourName, drawColours, FIGURE_COLOURS, initialOf } from '../../palette/index.ts';
+import { isOfDots, lookedAt } from './contents.ts';
 import type { Content, Parameters } from './parameters.ts';
 import type { Response } from './task.ts';
 
@@ -35,7 +36,7 @@ const SPARE_SIGNS = 2;
 /** Forms that stand in the way of a sign because the sign, once drawn, looks like them. By eye. */
 const KEPT_FROM: Readonly<Record<Sign, readonly FormId[]>> = {
   'sign-dot': ['circle', 'dots'],
-  'sign-upright-line': ['small-l', 'small-i', 'capital-I', 'numeral-1'],
+  'sign-upright-line': ['small-l', 'small-i', 'capital-I', 'numeral-1', 'letter-ا'],
   'sign-level-line': [],
   'sign-ring': ['circle', 'oval', 'capital-O', 'capital-Q', 'small-o', 'numeral-0'],
   'sign-plus': ['cross', 'small-t', 'capital-T'],
@@ -43,7 +44,7 @@ const KEPT_FROM: Readonly<Record<Sign, readonly FormId[]>> = {
   'sign-wave': [],
   'sign-tick': ['small-v', 'capital-V'],
   'sign-square': ['square', 'oblong', 'diamond'],
-  'sign-triangle': ['triangle', 'capital-A'],
+  'sign-triangle': ['triangle', 'capital-A', 'letter-Δ'],
 };
 
 /** Textures that a child can draw with a pencil; of the last pair only one at a time, they are too alike. */
@@ -98,15 +99,14 @@ function drawSigns(random: Random, content: Content, entries: number): DrawnResp
 
 /** Dots must stay countable; dots of colour are circles; what points may be a triangle. */
 function isInTheWay(sign: Sign, content: Content): boolean {
-  if (content === 'dot-quantity' || content === 'dot-layout') return sign === 'sign-dot';
-  if (content === 'colour' || content === 'colour-and-size')
+  if (isOfDots(content)) return sign === 'sign-dot';
+  if (content === 'colours' || content === 'colours-and-sizes')
     return KEPT_FROM[sign].includes('circle');
-  return (content === 'direction' || content === 'form-and-direction') && sign === 'sign-triangle';
+  return lookedAt(content).includes('turn') && sign === 'sign-triangle';
 }
 
 /** Spots would be counted where dots are looked at. */
 function texturesFor(random: Random, content: Content): readonly Texture[] {
-  const isOfDots = content === 'dot-quantity' || content === 'dot-layout';
   const drawn = [...DRAWN_TEXTURES, random.pick(ONE_OF_TEXTURES)];
-  return isOfDots ? drawn.filter((texture) => texture !== 'spots') : drawn;
+  return isOfDots(content) ? drawn.filter((texture) => texture !== 'spots') : drawn;
 }

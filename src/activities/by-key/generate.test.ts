@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Figure, fairlyDifferent, roomIn, sameFigure } from '../../figures/index.ts';
 import { initialOf } from '../../palette/index.ts';
+import { lookedAt } from './contents.ts';
 import { byKey } from './index.ts';
 import { LADDER } from './ladder.ts';
 import { limits } from './limits.ts';
@@ -10,7 +11,14 @@ import type { Answer, Printed } from './task.ts';
 import { COLOUR, GREY, goodValues, made, seeds, valuesAt } from './tasks-to-test.ts';
 
 const TASKS = [
-  ...goodValues(150, COLOUR).map(([seed, values]) => ({ seed, values, style: COLOUR })),
+  ...goodValues(120, COLOUR).map(([seed, values]) => ({ seed, values, style: COLOUR })),
+  ...CONTENTS.flatMap((content) =>
+    goodValues(2, COLOUR, (values) => values.content === content).map(([seed, values]) => ({
+      seed,
+      values,
+      style: COLOUR,
+    })),
+  ),
   ...goodValues(40, GREY).map(([seed, values]) => ({ seed, values, style: GREY })),
 ].map((made_) => ({ ...made_, ...made(made_.values, made_.seed, made_.style) }));
 
@@ -74,7 +82,7 @@ describe('the whole parameter space', () => {
       40,
       GREY,
       ({ content, response }) =>
-        (content === 'capital' || content === 'small-letter') &&
+        (content === 'capitals' || content === 'small-letters') &&
         (response === 'ring' || response === 'colour-in' || response === 'sticker'),
     );
     for (const [seed, values] of wanted) {
@@ -159,16 +167,26 @@ describe('the whole parameter space', () => {
     }
   });
 
-  test('R9 with two together, neither attribute alone tells all entries apart', () => {
-    const fields = { form: 'form', colour: 'colour', size: 'size', direction: 'turn' } as const;
-    const pairs = goodValues(40, COLOUR, ({ content }) => content.includes('-and-'));
-    for (const [seed, values] of pairs) {
+  test('R15 in colour no vowel stands in a key of Latin letters', () => {
+    for (const { seed, printed, style } of TASKS) {
+      if (style === GREY) continue;
+      for (const { figure } of printed.key) {
+        expect(figure.form ?? '', `seed ${seed}`).not.toMatch(/^(capital|small)-[aeiouy]$/i);
+      }
+    }
+  });
+
+  test('R9 with several together, none can be left out of sight', () => {
+    const several = goodValues(40, COLOUR, ({ content }) => lookedAt(content).length > 1);
+    for (const [seed, values] of several) {
       const { printed } = made(values, seed);
-      for (const name of values.content.split('-and-')) {
-        const field = fields[name as keyof typeof fields];
-        const looks = new Set(printed.key.map(({ figure }) => figure[field]));
-        expect(looks.size, `seed ${seed} ${values.content}`).toBeGreaterThan(1);
-        expect(looks.size, `seed ${seed} ${values.content}`).toBeLessThan(values.entries);
+      const looked = lookedAt(values.content);
+      for (const left of looked) {
+        const others = looked.filter((attribute) => attribute !== left);
+        const looks = printed.key.map(({ figure }) => others.map((each) => figure[each]).join());
+        expect(new Set(looks).size, `seed ${seed} ${values.content} ${left}`).toBeLessThan(
+          values.entries,
+        );
       }
     }
   });
@@ -187,7 +205,7 @@ describe('R10 keys are drawn anew', () => {
   };
 
   test('R10 each form meets at least four colours', () => {
-    const met = pairsMet(4, { content: 'form' }, (figure) => figure.form);
+    const met = pairsMet(4, { content: 'shapes' }, (figure) => figure.form);
     expect(met.size).toBeGreaterThanOrEqual(8);
     for (const [form, responses] of met) {
       expect(responses.size, String(form)).toBeGreaterThanOrEqual(4);
@@ -246,7 +264,7 @@ describe('R11 and R12 what the age can do', () => {
     for (const [seed, values] of wanted) {
       const turns = made(values, seed).printed.key.map(({ figure }) => figure.turn);
       const isMirrored = turns.includes(90) && turns.includes(270);
-      if (values.content === 'direction') expect(isMirrored).toBe(values.leftRight);
+      if (values.content === 'directions') expect(isMirrored).toBe(values.leftRight);
       else if (isMirrored) expect(values.leftRight).toBe(true);
       seen[values.leftRight ? 'yes' : 'no']++;
     }
@@ -260,7 +278,7 @@ describe('R11 and R12 what the age can do', () => {
 });
 
 test('the ladder climbs from two entries and six items to six entries and more than twenty', () => {
-  expect(LADDER[0]?.values).toMatchObject({ entries: 2, items: 6, content: 'form' });
+  expect(LADDER[0]?.values).toMatchObject({ entries: 2, items: 6, content: 'shapes' });
   expect(LADDER.at(-1)?.values).toMatchObject({ entries: 6, vary: 'size' });
   expect(LADDER.at(-1)?.values.items).toBeGreaterThanOrEqual(20);
   for (const { values } of LADDER) {

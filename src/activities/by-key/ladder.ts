@@ -4,7 +4,7 @@ import type { Parameters } from './parameters.ts';
 import { STICKER_MM } from './task.ts';
 
 const FIRST: Parameters = {
-  content: 'form',
+  content: 'shapes',
   response: 'sticker',
   entries: 2,
   items: 6,
@@ -18,15 +18,15 @@ const FIRST: Parameters = {
 const CHANGES: readonly (readonly [AgeHint, Partial<Parameters>])[] = [
   [3, {}],
   [3, { response: 'colour-in' }],
-  [3, { content: 'direction' }],
+  [3, { content: 'directions' }],
   [3, { items: 8 }],
   [4, { entries: 3 }],
   [4, { response: 'ring' }],
   [4, { items: 12 }],
   [4, { response: 'sign' }],
-  [5, { content: 'form-and-colour' }],
+  [5, { content: 'shapes-and-colours' }],
   [5, { entries: 4 }],
-  [5, { content: 'form-and-direction' }],
+  [5, { content: 'shapes-and-directions' }],
   [5, { items: 15 }],
   [5, { vary: 'size' }],
   [5, { entries: 5 }],

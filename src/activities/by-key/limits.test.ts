@@ -49,24 +49,24 @@ describe('R14 what does not go together', () => {
   });
 
   test.each([
-    [{ content: 'colour', response: 'ring' }, 'response'],
-    [{ content: 'form-and-colour', response: 'sticker', entries: 4 }, 'response'],
-    [{ content: 'sign', response: 'sign' }, 'response'],
-    [{ content: 'form', response: 'ring', vary: 'colour' }, 'vary'],
-    [{ content: 'form', response: 'sign', vary: 'form' }, 'vary'],
-    [{ content: 'size', response: 'ring', vary: 'size' }, 'vary'],
-    [{ content: 'form-and-size', response: 'ring', entries: 2 }, 'entries'],
-    [{ content: 'direction', response: 'ring', entries: 4 }, 'entries'],
-    [{ content: 'size', response: 'ring', entries: 4 }, 'entries'],
-    [{ content: 'form', response: 'fill', entries: 6 }, 'entries'],
-    [{ content: 'form', response: 'sticker', items: 24, stickerMm: 20 }, 'items'],
-    [{ content: 'form', response: 'ring', balanced: false }, 'balanced'],
+    [{ content: 'colours', response: 'ring' }, 'response'],
+    [{ content: 'shapes-and-colours', response: 'sticker', entries: 4 }, 'response'],
+    [{ content: 'signs', response: 'sign' }, 'response'],
+    [{ content: 'shapes', response: 'ring', vary: 'colour' }, 'vary'],
+    [{ content: 'shapes', response: 'sign', vary: 'form' }, 'vary'],
+    [{ content: 'sizes', response: 'ring', vary: 'size' }, 'vary'],
+    [{ content: 'shapes-and-sizes', response: 'ring', entries: 2 }, 'entries'],
+    [{ content: 'directions', response: 'ring', entries: 4 }, 'entries'],
+    [{ content: 'sizes', response: 'ring', entries: 4 }, 'entries'],
+    [{ content: 'shapes', response: 'fill', entries: 6 }, 'entries'],
+    [{ content: 'shapes', response: 'sticker', items: 24, stickerMm: 20 }, 'items'],
+    [{ content: 'shapes', response: 'ring', balanced: false }, 'balanced'],
   ] as const)('R14 %j is refused at %s', (changes, name) => {
     expect(limits(valuesAt(1, changes), COLOUR).map(nameOf)).toEqual([name]);
   });
 
   test('R14 colours that vary are refused for letters where colours are printed as letters', () => {
-    const values = valuesAt(8, { content: 'capital', vary: 'colour' });
+    const values = valuesAt(8, { content: 'capitals', vary: 'colour' });
     expect(limits(values, COLOUR)).toEqual([]);
     expect(limits(values, GREY).map(nameOf)).toEqual(['vary']);
   });

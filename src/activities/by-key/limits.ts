@@ -1,7 +1,17 @@
 // What cannot be asked for together, and the nearest thing that can.
 import type { Refusal } from '../../base/index.ts';
+import { MOST_UNMIRRORED_DIRECTIONS } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { CONTENT_RULES, MOST_TEXTURES, MOST_UNMIRRORED_DIRECTIONS } from './contents.ts';
+import {
+  fewestEntries,
+  isOfCharacters,
+  isOfDots,
+  lookedAt,
+  MOST_TEXTURES,
+  mostEntries,
+  responsesTo,
+  variesOf,
+} from './contents.ts';
 import {
   type Content,
   PARAMETERS,
@@ -23,35 +33,43 @@ export function limits(values: Parameters, style: PrintStyle): readonly Refusal[
 }
 
 function responseRefusals({ content, response }: Parameters): readonly Refusal[] {
-  const { responses } = CONTENT_RULES[content];
+  const responses = responsesTo(content);
   const [nearest] = responses;
   if (responses.includes(response) || nearest === undefined) return [];
-  const because =
-    content === 'sign'
-      ? 'the figures are signs already, and a second one would stand on top of the first'
-      : 'the figures have colours to be looked at, and a second colour would compete with them';
+  const because = RESPONSE_BECAUSE[content] ?? COLOUR_BECAUSE;
   return [{ ...choiceRefusal('response', response, responses, nearest), because }];
 }
+
+const COLOUR_BECAUSE =
+  'the figures have colours to be looked at, and a second colour would compete with them';
+const RESPONSE_BECAUSE: Readonly<Partial<Record<Content, string>>> = {
+  signs: 'the figures are signs already, and a second one would stand on top of the first',
+  textures: 'the figures have textures to be looked at, and a second one would compete with them',
+};
 
 function varyRefusals(
   { content, response, vary }: Parameters,
   style: PrintStyle,
 ): readonly Refusal[] {
-  const able = CONTENT_RULES[content].varies;
+  const able = variesOf(content);
   const possible = able.filter((other) => !varyFault(content, response, other, style));
   const fault = able.includes(vary)
     ? varyFault(content, response, vary, style)
-    : (UNABLE_TO_VARY[content] ?? 'only what says nothing about the answer may vary');
+    : unableToVary(content);
   if (fault === undefined) return [];
   const nearest = possible.find((other) => other !== 'none') ?? 'none';
   return [{ ...choiceRefusal('vary', vary, possible, nearest), because: fault }];
 }
 
-const UNABLE_TO_VARY: Readonly<Partial<Record<Content, string>>> = {
-  size: 'sizes can be compared fairly only on figures of one form',
-  'form-and-size': 'form and size are looked at, and of the rest only colour can change',
-  'colour-and-size': 'colour and size are looked at, and sizes compare fairly only on one form',
-};
+function unableToVary(content: Content): string {
+  const looked = lookedAt(content);
+  if (content === 'textures') return 'textures are told apart only where all else is the same';
+  if (content === 'sizes') return 'sizes can be compared fairly only on figures of one form';
+  if (!looked.includes('size')) return 'only what says nothing about the answer may vary';
+  return looked.includes('colour')
+    ? 'colour and size are looked at, and sizes compare fairly only among forms of the key'
+    : 'form and size are looked at, and of the rest only colour can change';
+}
 
 /** Colours that say nothing must not meet colours, or marks of colours, that do. */
 function varyFault(
@@ -64,8 +82,7 @@ function varyFault(
   if (response !== 'sign' && response !== 'fill') {
     return 'the response is a colour, and colours that mean nothing would compete with it';
   }
-  const isOfLetters = content === 'capital' || content === 'small-letter' || content === 'numeral';
-  if (print === 'grey' && (isOfLetters || content.startsWith('dot-'))) {
+  if (print === 'grey' && (isOfCharacters(content) || isOfDots(content))) {
     return 'in grey print a colour is shown by letters, which would stand on what is looked at';
   }
   return undefined;
@@ -84,20 +101,21 @@ function entriesRange({ content, response, leftRight }: Parameters): {
   readonly max: number;
   readonly because: string;
 } {
-  const { fewestEntries: min, mostEntries } = CONTENT_RULES[content];
-  const textures = content.startsWith('dot-') ? MOST_TEXTURES - 1 : MOST_TEXTURES;
-  if (response === 'fill' && textures < mostEntries) {
+  const min = fewestEntries(content);
+  const most = mostEntries(content);
+  const textures = isOfDots(content) ? MOST_TEXTURES - 1 : MOST_TEXTURES;
+  if (response === 'fill' && textures < most) {
     return { min, max: textures, because: `a child can draw ${textures} textures apart` };
   }
-  if (content === 'direction' && !leftRight) {
+  if (content === 'directions' && !leftRight) {
     const because = 'left and right are told apart late; set leftRight to yes for both';
     return { min, max: MOST_UNMIRRORED_DIRECTIONS, because };
   }
   const because =
     min > 2
-      ? 'with fewer than three, one of the two attributes would do'
+      ? `with fewer than ${min}, one of the attributes could be left out of sight`
       : 'no more can be told apart fairly';
-  return { min, max: mostEntries, because };
+  return { min, max: most, because };
 }
 
 function balancedRefusals({ balanced, entries, items }: Parameters): readonly Refusal[] {

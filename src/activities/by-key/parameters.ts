@@ -1,24 +1,14 @@
 // What a by-key sheet can be asked for.
+import { CONTENT_IDS } from '../../figures/index.ts';
 import { choice, type ValuesOf, whole, yesNo } from '../parameters.ts';
 import { LEAST_STICKER_MM, MOST_ENTRIES, MOST_ITEMS, MOST_STICKER_MM } from './task.ts';
 
-/** What is looked at; each `…-and-…` needs both at once. */
-export const CONTENTS = [
-  'form',
-  'direction',
-  'size',
-  'sign',
-  'colour',
-  'dot-quantity',
-  'dot-layout',
-  'numeral',
-  'capital',
-  'small-letter',
-  'form-and-colour',
-  'form-and-size',
-  'form-and-direction',
-  'colour-and-size',
-] as const;
+/** What only a key has: how a number of dots lies, and shapes that point. */
+export const OWN_CONTENTS = ['dot-layouts', 'shapes-and-directions'] as const;
+export type OwnContent = (typeof OWN_CONTENTS)[number];
+
+/** What is looked at; each `…-and-…` needs all of it at once. */
+export const CONTENTS = [...CONTENT_IDS, ...OWN_CONTENTS] as const;
 export type Content = (typeof CONTENTS)[number];
 
 export const RESPONSE_KINDS = ['sticker', 'colour-in', 'ring', 'sign', 'fill'] as const;

@@ -14,6 +14,8 @@ export interface Plan {
   /** Smallest figure as a share of the full size. */
   readonly leastSize: number;
   readonly stickerMm: number;
+  /** Whether figures have fine parts that must be seen, as pictures and textures have. */
+  readonly hasFineParts: boolean;
 }
 
 /**
@@ -26,6 +28,8 @@ const MOST_ITEMS_AT_FIRST = 9;
 const MOST_ENTRIES_AT_FIRST = 3;
 /** Least size of the smallest figures in mm: worked in, so that 12 mm are drawn; ringed; only looked at. */
 const SMALLEST_MM: Readonly<Record<Stand, number>> = { inside: 17, around: 12, below: 9.5 };
+/** Least full size in mm of a figure with fine parts; common practice, no source. */
+const FINE_PARTS_MM = 18;
 /** Least height in mm of the space below a figure: for a sign or a pattern, and for crayon. */
 const SPACE_MM = 14;
 const CRAYON_SPACE_MM = 18;
@@ -97,10 +101,11 @@ export function taskSize(plan: Plan, figureMm: number, gapMm = LEAST_GAP_MM[plan
 }
 
 /** The least full size of figures that is fair to eye and hand. */
-function leastFigureMm({ stand, entries, items, leastSize }: Plan): number {
+function leastFigureMm({ stand, entries, items, leastSize, hasFineParts }: Plan): number {
   const isFirst = items <= MOST_ITEMS_AT_FIRST && entries <= MOST_ENTRIES_AT_FIRST;
   const full = isFirst ? FIRST_FIGURE_MM[stand] : FIGURE_MM[stand];
-  return Math.max(full, Math.ceil(SMALLEST_MM[stand] / leastSize));
+  const fine = hasFineParts ? FINE_PARTS_MM : 0;
+  return Math.max(full, fine, Math.ceil(SMALLEST_MM[stand] / leastSize));
 }
 
 /** The largest size of figures, in steps of half a mm, at which the task stays within `size` at ease. */
@@ -139,6 +144,7 @@ function planOf(values: Parameters): Plan {
     columns: columnsOf(values.items, stand),
     leastSize: leastSizeOf(values),
     stickerMm: values.stickerMm,
+    hasFineParts: values.content === 'pictures' || values.content === 'textures',
   };
 }
 

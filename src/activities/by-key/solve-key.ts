@@ -12,15 +12,41 @@ import type { Entry, Response } from './task.ts';
 /** Forms that a drawn sign may be taken for. By eye. */
 const TAKEN_FOR: Readonly<Record<Sign, readonly FormId[]>> = {
   'sign-dot': ['circle', 'dots', 'sign-dot'],
-  'sign-ring': ['circle', 'oval', 'capital-O', 'small-o', 'numeral-0', 'sign-ring'],
-  'sign-upright-line': ['small-l', 'capital-I', 'numeral-1', 'sign-upright-line'],
+  'sign-ring': [
+    'circle',
+    'oval',
+    'capital-O',
+    'small-o',
+    'numeral-0',
+    'sign-ring',
+    'letter-О',
+    'letter-о',
+    'letter-Ο',
+    'letter-ο',
+  ],
+  'sign-upright-line': [
+    'small-l',
+    'capital-I',
+    'numeral-1',
+    'sign-upright-line',
+    'letter-Ι',
+    'letter-ا',
+  ],
   'sign-level-line': ['sign-level-line'],
   'sign-plus': ['cross', 'small-t', 'sign-plus'],
-  'sign-oblique-cross': ['cross', 'small-x', 'capital-X', 'sign-oblique-cross'],
+  'sign-oblique-cross': [
+    'cross',
+    'small-x',
+    'capital-X',
+    'sign-oblique-cross',
+    'letter-Х',
+    'letter-х',
+    'letter-Χ',
+  ],
   'sign-wave': ['sign-wave'],
   'sign-tick': ['small-v', 'capital-V', 'sign-tick'],
   'sign-square': ['square', 'oblong', 'diamond', 'sign-square'],
-  'sign-triangle': ['triangle', 'sign-triangle'],
+  'sign-triangle': ['triangle', 'sign-triangle', 'letter-Δ'],
 };
 
 interface Pair {

@@ -48,7 +48,9 @@ export function goodValues(
   style: PrintStyle,
   wanted: (values: Parameters) => boolean = () => true,
 ): readonly (readonly [seed: number, values: Parameters])[] {
-  const tried = seeds(200 * count).map((seed) => [seed, anyValues(randomFrom(seed))] as const);
+  const tried = seeds(400 + 200 * count).map(
+    (seed) => [seed, anyValues(randomFrom(seed))] as const,
+  );
   const good = tried.filter(([, values]) => wanted(values) && limits(values, style).length === 0);
   if (good.length < count) throw new Error(`only ${good.length} of ${count} values found`);
   return good.slice(0, count);

@@ -1,6 +1,7 @@
 // What by-key says in English: to the adult, and through the adult to the child.
-import { colourName, type Figure, figureName, fillName, formName } from '../../figures/index.ts';
+import { colourName, type Figure, fillName, formName } from '../../figures/index.ts';
 import type { ActivityWords } from '../activity.ts';
+import { CONTENT_PHRASES, listOf, nameAmong } from '../wording.ts';
 import type { PARAMETERS } from './parameters.ts';
 import type { Entry, Printed, Response } from './task.ts';
 
@@ -30,22 +31,11 @@ const STEPS: readonly string[] = [
 const PARAMETER_WORDS: Words['parameters'] = {
   content: {
     label: 'What is looked at',
-    help: 'What the figures in the key differ in. Two things together need both to be seen.',
+    help: 'What the figures in the key differ in. Two or three things together need all of them to be seen.',
     choices: {
-      form: 'forms',
-      direction: 'directions',
-      size: 'sizes',
-      sign: 'signs',
-      colour: 'colours',
-      'dot-quantity': 'how many dots',
-      'dot-layout': 'how dots lie',
-      numeral: 'numerals',
-      capital: 'capital letters',
-      'small-letter': 'small letters',
-      'form-and-colour': 'form and colour together',
-      'form-and-size': 'form and size together',
-      'form-and-direction': 'form and direction together',
-      'colour-and-size': 'colour and size together',
+      ...CONTENT_PHRASES,
+      'dot-layouts': 'how dots lie',
+      'shapes-and-directions': 'shapes in directions',
     },
   },
   response: {
@@ -117,7 +107,7 @@ export const ENGLISH: Words = {
   describe: (printed) => {
     const names = printed.key.map((entry) => nameIn(printed.key, entry));
     const doing = DOING[printed.key[0]?.response.kind ?? 'ring'];
-    return `A key shows ${listed(names)}, each with what it gets. Below stand ${printed.items.length} figures. ${doing}`;
+    return `A key shows ${listOf(names)}, each with what it gets. Below stand ${printed.items.length} figures. ${doing}`;
   },
   answer: (printed, answer) => {
     const order = Array.isArray(answer) ? answer : [];
@@ -145,18 +135,12 @@ export function responseName(response: Response): string {
   }
 }
 
-/** A figure's name without what all figures share: the outline, and sizes by rank among those of the key. */
+/** A figure's name without the outline that all figures share, and with sizes by rank among those of the key. */
 function nameIn(key: readonly Entry[], entry: Entry | undefined): string {
   if (!entry) return '';
-  const { size = 1, fill, ...rest } = entry.figure;
-  const sizes = [...new Set(key.map(({ figure }) => figure.size ?? 1))].sort((a, b) => a - b);
-  const kept: Figure = fill === 'outline' ? rest : { ...rest, fill };
-  return sizes.length > 1 ? `${sizeName(sizes, size)} ${figureName(kept)}` : figureName(kept);
-}
-
-function sizeName(sizes: readonly number[], size: number): string {
-  if (size === sizes[0]) return 'little';
-  return size === sizes[sizes.length - 1] ? 'big' : 'middle-sized';
+  const { fill, ...rest } = entry.figure;
+  const all = key.map(({ figure }) => figure);
+  return nameAmong(all, fill === undefined || fill === 'outline' ? rest : { ...rest, fill });
 }
 
 /** The one thing, if any, that changes from item to item although the key's figures all share it. */
@@ -167,10 +151,4 @@ function variesIn({ key, items }: Printed): string | undefined {
   const fields = ['size', 'colour', 'form', 'layout'] as const;
   const field = fields.find((name) => differs(items, name) && !differs(figures, name));
   return field === 'layout' ? 'way the dots lie' : field;
-}
-
-function listed(names: readonly string[]): string {
-  return names.length < 2
-    ? names.join('')
-    : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
 }

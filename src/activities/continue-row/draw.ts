@@ -1,6 +1,6 @@
 // Draws a row with its empty places and what is offered below it; with the answer, the same filled in.
-import { circlePath, type Point, pathBounds, rectanglePath } from '../../base/index.ts';
-import { type Figure, formOf, outlineOf, sameFigure, TEXTURES } from '../../figures/index.ts';
+import { circlePath, rectanglePath } from '../../base/index.ts';
+import { type Figure, sameFigure, TEXTURES } from '../../figures/index.ts';
 import {
   type Area,
   box,
@@ -13,7 +13,6 @@ import {
   type Group,
   group,
   insetArea,
-  OUTLINE_MM,
   type PrintStyle,
   QUIET_INK,
   type SceneNode,
@@ -22,6 +21,7 @@ import {
   stroked,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
+import { ANSWER_LINE_MM, cardPath, ringPath, stickerCellMm } from '../placing.ts';
 import {
   hasSizes,
   type Measures,
@@ -42,9 +42,6 @@ const CORNER_SHARE = 0.14;
 const INSIDE_SHARE = 0.86;
 const SIZED_INSIDE_SHARE = 0.95;
 const TRAY_CORNER_MM = 4;
-/** A ring of the answer: its line, and its middle beyond the cell. */
-const RING_MM = 1.2;
-const RING_BEYOND_MM = 2;
 
 /** How every place of a task is drawn. */
 interface Ways {
@@ -122,15 +119,7 @@ function cellFor(
   { printed, measures }: Pick<Ways, 'printed' | 'measures'>,
 ): number {
   const { stickerMm } = printed;
-  if (stickerMm === undefined) return measures.cellMm;
-  const { left, right } = pathBounds(outlineOf({ form: formOf(figure) }).path);
-  return (stickerMm - OUTLINE_MM) / (right - left) + OUTLINE_MM;
-}
-
-function cardPath({ left, top, width, height }: Area) {
-  const inset = FINE_MM / 2;
-  const corner = CORNER_SHARE * width;
-  return rectanglePath(left + inset, top + inset, width - FINE_MM, height - FINE_MM, corner);
+  return stickerMm === undefined ? measures.cellMm : stickerCellMm(figure, stickerMm);
 }
 
 /** A circle for a sticker, an outline to colour or fill in, else a frame to draw in or think of. */
@@ -178,7 +167,9 @@ function drawAnswer(
   const rings = offered.flatMap((place, at) => {
     const choice = ways.printed.offered?.[at];
     const isRight = choice && figures.some((figure) => sameFigure(figure, choice));
-    return isRight ? [drawRing(centreOf(place), ways.measures)] : [];
+    return isRight
+      ? [stroked(ringPath(place), { colour: QUIET_INK, widthMm: ANSWER_LINE_MM })]
+      : [];
   });
   return group('answer', [...filled, ...rings]);
 }
@@ -190,9 +181,4 @@ function drawFilled(figure: Figure, place: Area, ways: Ways): Group {
   const sideMm = isFramed ? share * ways.measures.cellMm : cellFor(figure, ways);
   const { x, y } = centreOf(centredIn(place, sideMm));
   return drawFigure(figure, x, y, sideMm, ways.style);
-}
-
-function drawRing({ x, y }: Point, { cellMm }: Measures): Shape {
-  const path = circlePath(x, y, cellMm / 2 + RING_BEYOND_MM);
-  return stroked(path, { colour: QUIET_INK, widthMm: RING_MM });
 }

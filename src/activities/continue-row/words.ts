@@ -1,6 +1,7 @@
 // What continue-row says to the adult and, through the adult, to the child.
-import { CONTENT_IDS, contentName, type Figure, figureName } from '../../figures/index.ts';
+import { type Figure, figureName } from '../../figures/index.ts';
 import type { ActivityWords, Language } from '../activity.ts';
+import { CONTENT_PHRASES } from '../wording.ts';
 import { answerSchema, type PARAMETERS, type Printed, responseTo, STICKER_SIZES } from './task.ts';
 import { UNITS } from './units.ts';
 
@@ -10,7 +11,7 @@ const PARAMETER_WORDS: Words['parameters'] = {
   content: {
     label: 'Look at',
     help: 'What the row is made of.',
-    choices: Object.fromEntries(CONTENT_IDS.map((id) => [id, contentName(id)])),
+    choices: CONTENT_PHRASES,
   },
   response: {
     label: 'The child',

@@ -1,5 +1,5 @@
 // Classes of models: how many elements and colours they have, and what leaves them looking the same.
-import { formOf } from '../../figures/index.ts';
+import { formOf, stanceOf } from '../../figures/index.ts';
 import { isMirror, isUnmoved, placesOf, type Symmetry, symmetriesOf } from './places.ts';
 import type { Model } from './task.ts';
 
@@ -21,7 +21,7 @@ export function classOf(model: Model): PatternClass {
   const marks = model.cells.map((figure) => {
     if (figure === null) return '';
     const colour = figure.colour ?? 'black';
-    return isGrid ? `${formOf(figure)} ${colour}` : colour;
+    return isGrid ? `${formOf(figure)} ${stanceOf(figure).turn} ${colour}` : colour;
   });
   const all = symmetriesOf(placesOf(isGrid ? 'grid' : 'lattice', model), model);
   const kept = all.filter((symmetry) => isUnmoved(marks, symmetry));

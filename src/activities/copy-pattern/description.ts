@@ -1,26 +1,37 @@
 // The pattern and the boxes of a task in English words: where every dot, cell and line is.
-import { colourName, type Figure } from '../../figures/index.ts';
+import { colourName, type Figure, figureName } from '../../figures/index.ts';
 import { placesOf } from './places.ts';
 import { readingOf } from './reading.ts';
 import type { Cells, Content, Model, Printed } from './task.ts';
 
-const NOUNS: Readonly<Record<Content, readonly [one: string, several: string]>> = {
-  dots: ['dot', 'dots'],
-  colours: ['dot', 'dots'],
-  'filled-cells': ['filled cell', 'filled cells'],
-  lines: ['line', 'lines'],
-};
+/** Such as "dot", "dots". */
+export function nounsOf(content: Content): readonly [one: string, several: string] {
+  switch (content) {
+    case 'dots':
+    case 'colours':
+      return ['dot', 'dots'];
+    case 'filled-cells':
+      return ['filled cell', 'filled cells'];
+    case 'lines':
+      return ['line', 'lines'];
+    case 'numerals':
+      return ['number', 'numbers'];
+    case 'signs':
+      return ['sign', 'signs'];
+    case 'shapes':
+    case 'directions':
+    case 'shapes-and-colours':
+    case 'directions-and-colours':
+      return ['shape', 'shapes'];
+    default:
+      return ['letter', 'letters'];
+  }
+}
 
 /** Such as "1 line", "4 dots". */
 export function counted(count: number, content: Content): string {
-  const [one, several] = NOUNS[content];
+  const [one, several] = nounsOf(content);
   return `${count} ${count === 1 ? one : several}`;
-}
-
-/** Such as "box 1, box 2 and box 3". */
-export function listOf(names: readonly string[]): string {
-  const last = names.at(-1) ?? '';
-  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
 }
 
 /** How many of the places hold something. */
@@ -59,9 +70,18 @@ function cellsInWords(cells: Cells, { rows, columns }: Model, content: Content):
   return lines.join('; ');
 }
 
-function elementName({ colour }: Figure, content: Content): string {
-  const noun = content === 'filled-cells' ? 'cell' : 'dot';
-  return colour === undefined ? noun : `${colourName(colour)} ${noun}`;
+function elementName({ fill, ...figure }: Figure, content: Content): string {
+  const { colour } = figure;
+  switch (content) {
+    case 'dots':
+    case 'colours':
+    case 'filled-cells': {
+      const noun = content === 'filled-cells' ? 'cell' : 'dot';
+      return colour === undefined ? noun : `${colourName(colour)} ${noun}`;
+    }
+    default:
+      return figureName(fill === 'outline' ? figure : { ...figure, ...(fill ? { fill } : {}) });
+  }
 }
 
 function linesInWords(cells: Cells, model: Model): string {

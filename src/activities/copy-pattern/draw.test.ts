@@ -72,8 +72,10 @@ function sizesFor(printed: Printed): readonly Size[] {
 const PAGES: readonly [string, Copy][] = [
   ...STEPS.map((step): [string, Copy] => [`step ${step}`, taskOf(step)]),
   ['six boxes of 4 by 3', taskOf(7, { rows: 4, boxes: 6, givens: 'some' })],
-  ['five boxes of dots', taskOf(8, { content: 'dots', response: 'draw', colours: 1, boxes: 5 })],
+  ['five boxes of dots', taskOf(8, { content: 'dots', response: 'draw', kinds: 1, boxes: 5 })],
   ['5 by 5 lines', taskOf(14, { rows: 5, columns: 5, elements: 20, boxes: 3 })],
+  ['letters', taskOf(8, { content: 'capitals', response: 'draw', kinds: 3 })],
+  ['directions', taskOf(8, { content: 'directions', response: 'draw', givens: 'some' })],
   ['small stickers', taskOf(7, { stickerMm: '8' })],
   ['large stickers', taskOf(7, { stickerMm: '25' })],
 ];

@@ -14,7 +14,7 @@ import {
   type PrintStyle,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
-import { cellForWidth, dotMm } from './dot-size.ts';
+import { cellForWidth, dotMm, drawnCellMm } from './dot-size.ts';
 import { drawFrame } from './draw-frame.ts';
 import { type PagePlan, planPage, pointIn, roomFor } from './page-plan.ts';
 import { placesOf } from './places.ts';
@@ -83,6 +83,8 @@ function drawCells(area: Area, cells: Cells, look: Look): readonly Group[] {
 
 /** The lines round filled neighbours fall together, and into the line of the frame. */
 function drawInCell(figure: Figure, x: number, y: number, { plan, reading, style }: Look): Group {
+  const isDrawn = reading.response === 'draw' && reading.content !== 'dots';
+  if (isDrawn) return drawFigure(figure, x, y, drawnCellMm(figure, plan.cellMm), style);
   const isWholeCell = reading.content === 'filled-cells';
   const widthMm = isWholeCell ? plan.cellMm + OUTLINE_MM : dotMm(reading, plan.cellMm);
   return drawFigure(figure, x, y, cellForWidth(figure, widthMm), style);

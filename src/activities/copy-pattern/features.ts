@@ -1,17 +1,23 @@
 // What makes a copying task hard, measured from the printed model and boxes alone.
-
-import { stanceOf } from '../../figures/index.ts';
+import {
+  type Figure,
+  type FormId,
+  formOf,
+  isShape,
+  isSign,
+  type Sign,
+  stanceOf,
+} from '../../figures/index.ts';
 import type { Features } from '../features.ts';
 import { distinctFigures, likenessFeatures } from '../figure-features.ts';
-import { type Deed, handLevel } from '../hand.ts';
+import { type Deed, handLevel, hardestHand } from '../hand.ts';
 import { classOf } from './classes.ts';
 import { neighboursOf, placesOf } from './places.ts';
-import { readingOf } from './reading.ts';
+import { type Reading, readingOf } from './reading.ts';
 import type { CopyResponse, Model, Printed } from './task.ts';
 
-/** Drawing a dot asks for a small ring; a line from point to point must also stop where it should. */
-const DEEDS: Readonly<Record<CopyResponse, Deed>> = {
-  draw: 'sign-dot',
+/** A line from point to point must also stop where it should. */
+const DEEDS: Readonly<Record<Exclude<CopyResponse, 'draw'>, Deed>> = {
   sticker: 'sticker',
   'colour-in': 'colour-in',
   'draw-line': 'join',
@@ -36,8 +42,28 @@ export function features(printed: Printed): Features {
     asymmetry: ASYMMETRY[classOf(model).symmetry],
     apart: Math.log(piecesOf(model)),
     rule: 1,
-    hand: handLevel(DEEDS[readingOf(printed).response]),
+    hand: handOf(readingOf(printed), kinds),
   };
+}
+
+function handOf({ content, response }: Reading, kinds: readonly Figure[]): number {
+  if (response !== 'draw') return handLevel(DEEDS[response]);
+  return content === 'dots' ? handLevel('sign-dot') : hardestHand(kinds.map(drawnAs));
+}
+
+/** Shapes by the sign that is drawn like them; those with points or bows as the hardest sign. */
+const DRAWN_AS: Readonly<Partial<Record<FormId, Sign>>> = {
+  circle: 'sign-ring',
+  cross: 'sign-plus',
+  square: 'sign-square',
+  'half-circle': 'sign-square',
+};
+
+/** Letters and numerals have the strokes of a square, no source. */
+function drawnAs(figure: Figure): Deed {
+  const form = formOf(figure);
+  if (isSign(form)) return form;
+  return isShape(form) ? (DRAWN_AS[form] ?? 'sign-triangle') : 'sign-square';
 }
 
 /** Into how many pieces the elements fall: cells hang together at a side or corner, lines at a point. */

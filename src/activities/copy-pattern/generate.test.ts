@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../base/index.ts';
 import { copyPattern } from './index.ts';
 import { limitsOf } from './limits.ts';
-import { type CopyValues, GIVENS, RESPONSES_OF, SYMMETRIES } from './parameters.ts';
+import { type CopyValues, GIVENS, responsesOf, SYMMETRIES } from './parameters.ts';
 import { type Answer, type Cells, CONTENTS, type Printed } from './task.ts';
 
 const COLOUR = { print: 'colour' } as const;
@@ -29,7 +29,7 @@ const anyValues: fc.Arbitrary<CopyValues> = fc
     rows: fc.integer({ min: 2, max: 5 }),
     columns: fc.integer({ min: 2, max: 5 }),
     elements: fc.integer({ min: 1, max: 25 }),
-    colours: fc.integer({ min: 1, max: 4 }),
+    kinds: fc.integer({ min: 1, max: 4 }),
     boxes: fc.integer({ min: 1, max: 6 }),
     givens: fc.constantFrom(...GIVENS),
     symmetry: fc.constantFrom(...SYMMETRIES),
@@ -38,12 +38,12 @@ const anyValues: fc.Arbitrary<CopyValues> = fc
     stickerMm: fc.constantFrom('8', '16', '25'),
   })
   .map(({ suiting, ...values }) => {
-    const responses = RESPONSES_OF[values.content];
+    const responses = responsesOf(values.content);
     const isInk = values.content === 'dots' || values.content === 'lines';
     return {
       ...values,
       response: responses[suiting % responses.length] ?? 'draw',
-      colours: isInk ? 1 : values.colours,
+      kinds: isInk ? 1 : values.kinds,
       slanted: values.content === 'lines' && values.slanted,
     } as CopyValues;
   });
@@ -107,11 +107,11 @@ describe('generate', () => {
     expect(new Set(printed.boxes.map(({ cells }) => JSON.stringify(cells))).size).toBe(6);
   });
 
-  it('R4 as many colours occur as are asked for', () => {
-    for (const colours of [1, 2, 3, 4]) {
-      const { printed } = make({ ...valuesOf(9), elements: 5, colours }, colours);
+  it('R4 as many kinds occur as are asked for', () => {
+    for (const kinds of [1, 2, 3, 4]) {
+      const { printed } = make({ ...valuesOf(9), elements: 5, kinds }, kinds);
       const names = printed.model.cells.flatMap((cell) => cell?.colour ?? []);
-      expect(new Set(names).size).toBe(colours);
+      expect(new Set(names).size).toBe(kinds);
     }
   });
 
@@ -173,7 +173,7 @@ describe('ladder', () => {
   });
 
   it('R14 starts at two dots of one colour among four places in one box', () => {
-    expect(valuesOf(1)).toMatchObject({ rows: 2, columns: 2, elements: 2, colours: 1, boxes: 1 });
+    expect(valuesOf(1)).toMatchObject({ rows: 2, columns: 2, elements: 2, kinds: 1, boxes: 1 });
   });
 
   it('R14 ages never fall', () => {

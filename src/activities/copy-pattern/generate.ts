@@ -1,8 +1,7 @@
 // Makes a task: a model, boxes with a different part of it in each, and the finished boxes as the answer.
 import type { Random } from '../../base/index.ts';
-import type { Figure } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { type ColourName, drawColours } from '../../palette/index.ts';
+import { cellFigures } from './contents.ts';
 import { choose, givenCount, waysToGive } from './givens.ts';
 import { findPattern } from './models.ts';
 import type { CopyValues } from './parameters.ts';
@@ -39,21 +38,10 @@ function drawModel(values: CopyValues, random: Random, style: PrintStyle): Cells
     const figures = placesOf('lattice', values).map(({ kind }) =>
       kind === 'cell' ? null : LINE_FIGURES[kind],
     );
-    return pattern.map((colour, place) => (colour === null ? null : (figures[place] ?? null)));
+    return pattern.map((kind, place) => (kind === null ? null : (figures[place] ?? null)));
   }
   const figures = cellFigures(values, random, style);
-  return pattern.map((colour) => (colour === null ? null : (figures[colour] ?? null)));
-}
-
-/** What stands for each colour of the pattern. */
-function cellFigures(
-  { content, colours }: CopyValues,
-  random: Random,
-  { print }: PrintStyle,
-): readonly Figure[] {
-  if (content === 'dots') return [{ form: 'circle' }];
-  const form = content === 'colours' ? 'circle' : 'square';
-  return drawColours(random, colours, print).map((colour: ColourName) => ({ form, colour }));
+  return pattern.map((kind) => (kind === null ? null : (figures[kind] ?? null)));
 }
 
 /** Boxes that each hold another part of the model, all parts of one size. */

@@ -11,8 +11,8 @@ function refusalsOf(changes: Readonly<Record<string, unknown>>): readonly Refusa
   return read.ok ? [] : read.refusals;
 }
 
-const DOTS = { content: 'dots', response: 'draw', colours: 1, joined: false } as const;
-const LINES = { content: 'lines', response: 'draw-line', colours: 1, joined: false } as const;
+const DOTS = { content: 'dots', response: 'draw', kinds: 1, joined: false } as const;
+const LINES = { content: 'lines', response: 'draw-line', kinds: 1, joined: false } as const;
 
 describe('limits', () => {
   it('accepts the step as it is', () => {
@@ -36,15 +36,15 @@ describe('limits', () => {
 
   it('R4 dots and lines of several colours are refused', () => {
     for (const base of [DOTS, LINES]) {
-      expect(refusalsOf({ ...base, colours: 3 })).toMatchObject([
-        { code: 'out-of-range', at: 'copy-pattern › colours', got: 3, min: 1, max: 1 },
+      expect(refusalsOf({ ...base, kinds: 3 })).toMatchObject([
+        { code: 'out-of-range', at: 'copy-pattern › kinds', got: 3, min: 1, max: 1 },
       ]);
     }
   });
 
-  it('R4 more colours than elements are refused', () => {
-    expect(refusalsOf({ elements: 2, colours: 3, symmetry: 'any' })).toMatchObject([
-      { at: 'copy-pattern › colours', got: 3, min: 1, max: 2 },
+  it('R4 more kinds than elements are refused', () => {
+    expect(refusalsOf({ elements: 2, kinds: 3, symmetry: 'any' })).toMatchObject([
+      { at: 'copy-pattern › kinds', got: 3, min: 1, max: 2 },
     ]);
   });
 
@@ -95,14 +95,14 @@ describe('limits', () => {
     expect(refusalsOf({ ...DOTS, symmetry: 'any', elements: 9 })).toMatchObject([
       { min: 1, max: 8 },
     ]);
-    expect(refusalsOf({ symmetry: 'any', elements: 9, colours: 2 })).toEqual([]);
+    expect(refusalsOf({ symmetry: 'any', elements: 9, kinds: 2 })).toEqual([]);
     expect(refusalsOf({ ...LINES, symmetry: 'any', elements: 12 })).toMatchObject([
       { min: 1, max: 11 },
     ]);
   });
 
   it('R8 a single element cannot be given', () => {
-    expect(refusalsOf({ elements: 1, colours: 1, symmetry: 'any', givens: 'some' })).toMatchObject([
+    expect(refusalsOf({ elements: 1, kinds: 1, symmetry: 'any', givens: 'some' })).toMatchObject([
       { code: 'not-a-choice', at: 'copy-pattern › givens', got: 'some', choices: ['none'] },
     ]);
   });

@@ -1,8 +1,9 @@
 // What cannot be asked for together, with the nearest that can: suiting responses, models that exist, boxes that differ.
 import { type Refusal, randomFrom } from '../../base/index.ts';
+import { mostKinds } from './contents.ts';
 import { waysToGive } from './givens.ts';
 import { findPattern } from './models.ts';
-import { type CopyValues, GIVENS, PARAMETERS, RESPONSES_OF, SYMMETRIES } from './parameters.ts';
+import { type CopyValues, GIVENS, PARAMETERS, responsesOf, SYMMETRIES } from './parameters.ts';
 
 const AT = 'copy-pattern';
 
@@ -10,7 +11,7 @@ const AT = 'copy-pattern';
 export function limitsOf(values: CopyValues): readonly Refusal[] {
   const own = [
     ...responseRefusals(values),
-    ...colourRefusals(values),
+    ...kindRefusals(values),
     ...slantRefusals(values),
     ...givenRefusals(values),
   ];
@@ -20,20 +21,35 @@ export function limitsOf(values: CopyValues): readonly Refusal[] {
 }
 
 function responseRefusals({ content, response }: CopyValues): readonly Refusal[] {
-  const suiting = RESPONSES_OF[content];
+  const suiting = responsesOf(content);
   if (suiting.includes(response)) return [];
   return [
     choiceRefusal('response', response, suiting, suiting[0], 'the response must suit the content'),
   ];
 }
 
-function colourRefusals({ content, colours, elements }: CopyValues): readonly Refusal[] {
-  const isInk = content === 'dots' || content === 'lines';
-  const max = isInk ? 1 : Math.min(elements, PARAMETERS.colours.max);
-  if (colours <= max) return [];
-  const because = isInk ? `${content} are all of one ink` : 'each colour needs an element';
-  return [{ code: 'out-of-range', at: `${AT} › colours`, got: colours, min: 1, max, because }];
+function kindRefusals({ content, kinds, elements }: CopyValues): readonly Refusal[] {
+  const most = mostKinds(content);
+  const max = Math.min(most, elements);
+  if (kinds <= max) return [];
+  const because = kinds > most ? KINDS_BECAUSE[content] : 'each kind needs an element';
+  return [
+    {
+      code: 'out-of-range',
+      at: `${AT} › kinds`,
+      got: kinds,
+      min: 1,
+      max,
+      ...(because === undefined ? {} : { because }),
+    },
+  ];
 }
+
+const KINDS_BECAUSE: Readonly<Partial<Record<CopyValues['content'], string>>> = {
+  dots: 'dots are all alike, of one ink',
+  lines: 'lines are all alike, of one ink',
+  directions: 'left and right are told apart late',
+};
 
 function slantRefusals({ content, slanted }: CopyValues): readonly Refusal[] {
   if (!slanted || content === 'lines') return [];
@@ -91,7 +107,7 @@ function elementsRefusal(got: number, allowed: readonly number[], because: strin
   return choiceRefusal('elements', got, allowed.map(String), String(nearest), because);
 }
 
-function modelInWords({ content, rows, columns, colours, symmetry, joined, slanted }: CopyValues) {
+function modelInWords({ content, rows, columns, kinds, symmetry, joined, slanted }: CopyValues) {
   const symmetries = {
     any: '',
     mirror: ' with a mirror line',
@@ -100,7 +116,7 @@ function modelInWords({ content, rows, columns, colours, symmetry, joined, slant
   };
   const parts = [
     content === 'lines' ? `${slanted ? 'partly slanted' : 'level and upright'} lines` : '',
-    colours > 1 ? `${colours} colours` : '',
+    kinds > 1 ? `${kinds} kinds` : '',
     joined ? 'all elements joined' : '',
   ].filter((part) => part !== '');
   const withParts = parts.length > 0 ? ` with ${parts.join(' and ')}` : '';

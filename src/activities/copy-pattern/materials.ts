@@ -7,7 +7,9 @@ import type { Answer, Printed } from './task.ts';
 /** Only what is still to be added counts, in the order in which it first occurs. */
 export function materialsOf(printed: Printed, answer: Answer): readonly Material[] {
   const { response, stickerMm } = readingOf(printed);
-  if (response === 'draw' || response === 'draw-line') return [{ kind: 'pencil' }];
+  const isDrawn = response === 'draw' || response === 'draw-line';
+  const isColoured = printed.model.cells.some((figure) => figure?.colour !== undefined);
+  if (isDrawn && !isColoured) return [{ kind: 'pencil' }];
   const counts = new Map<ColourName, number>();
   for (const colour of addedColours(printed, answer)) {
     counts.set(colour, (counts.get(colour) ?? 0) + 1);

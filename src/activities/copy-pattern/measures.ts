@@ -5,6 +5,8 @@ import type { Reading } from './reading.ts';
 const TARGET_MM = 12;
 /** Blank between stickers: hands of three miss by about a millimetre or two; common practice, no source. */
 const BETWEEN_STICKERS_MM = 3;
+/** A cell in which a shape, sign or letter is drawn: common practice, no source. */
+const DRAWN_CELL_MM = 18;
 /** The most a cell grows to where the page has room, so that a pattern is still seen as one. */
 const MOST_CELL_MM = 24;
 
@@ -29,6 +31,7 @@ export function measuresOf(
   { rows, columns }: { readonly rows: number; readonly columns: number },
   { content, response, stickerMm, hasCircles }: Reading,
 ): Measures {
+  const isDrawn = response === 'draw';
   const sides = { rows, columns, mostCellMm: MOST_CELL_MM };
   if (response === 'sticker') {
     const leastCellMm = Math.max(TARGET_MM, stickerMm + BETWEEN_STICKERS_MM);
@@ -39,7 +42,8 @@ export function measuresOf(
     const leastCellMm = TARGET_MM + BETWEEN_STICKERS_MM;
     return { ...sides, leastCellMm, padMm: BETWEEN_STICKERS_MM / 2 };
   }
-  return { ...sides, leastCellMm: content === 'dots' ? TARGET_MM + 2 : 15, padMm: 0 };
+  const leastCellMm = content === 'dots' ? TARGET_MM + 2 : isDrawn ? DRAWN_CELL_MM : 15;
+  return { ...sides, leastCellMm, padMm: 0 };
 }
 
 /** Blank between frames for a side of cell. */

@@ -98,17 +98,17 @@ function isJoined(pattern: Pattern, net: readonly Spot[]): boolean {
   return labels.every((label) => label === 0);
 }
 
-function allPatterns(places: number, colours: number): Pattern[] {
-  const total = (colours + 1) ** places;
+function allPatterns(places: number, kinds: number): Pattern[] {
+  const total = (kinds + 1) ** places;
   return Array.from({ length: total }, (_, number) =>
     Array.from({ length: places }, (_, place) => {
-      const digit = Math.floor(number / (colours + 1) ** place) % (colours + 1);
+      const digit = Math.floor(number / (kinds + 1) ** place) % (kinds + 1);
       return digit === 0 ? null : digit - 1;
     }),
   );
 }
 
-type Traits = Pick<Wanted, 'elements' | 'colours' | 'joined' | 'slanted'> & {
+type Traits = Pick<Wanted, 'elements' | 'kinds' | 'joined' | 'slanted'> & {
   readonly symmetry: SymmetryWish;
 };
 
@@ -121,18 +121,18 @@ function traitsOf(
   const filled = pattern.filter((content) => content !== null);
   const slanted = net.some(({ way }, place) => Math.abs(way) === 1 && pattern[place] !== null);
   const usable = net.filter(({ way }) => slanted || Math.abs(way) !== 1).length;
-  const colours = new Set(filled).size;
-  if (filled.length === 0 || (filled.length === usable && colours === 1)) return undefined;
+  const kinds = new Set(filled).size;
+  if (filled.length === 0 || (filled.length === usable && kinds === 1)) return undefined;
   const symmetry = symmetryOf(pattern, all);
-  return { elements: filled.length, colours, symmetry, slanted, joined: isJoined(pattern, net) };
+  return { elements: filled.length, kinds, symmetry, slanted, joined: isJoined(pattern, net) };
 }
 
 /** All requests that some pattern meets. */
-function requestsMet(kind: 'grid' | 'lattice', sides: Sides, colours: number): Set<string> {
+function requestsMet(kind: 'grid' | 'lattice', sides: Sides, kinds: number): Set<string> {
   const net = NETS[kind](sides);
   const all = moves(net, sides);
   const met = new Set<string>();
-  for (const pattern of allPatterns(net.length, colours)) {
+  for (const pattern of allPatterns(net.length, kinds)) {
     const traits = traitsOf(pattern, net, all);
     if (!traits) continue;
     for (const joined of traits.joined ? [false, true] : [false]) {
@@ -143,17 +143,17 @@ function requestsMet(kind: 'grid' | 'lattice', sides: Sides, colours: number): S
   return met;
 }
 
-function keyOf({ elements, colours, symmetry, joined, slanted }: Traits): string {
-  return [elements, colours, symmetry, joined, slanted].join(' ');
+function keyOf({ elements, kinds, symmetry, joined, slanted }: Traits): string {
+  return [elements, kinds, symmetry, joined, slanted].join(' ');
 }
 
-function* requests(places: number, colours: number, slants: readonly boolean[]): Generator<Traits> {
+function* requests(places: number, kinds: number, slants: readonly boolean[]): Generator<Traits> {
   for (const slanted of slants) {
     for (const joined of [false, true]) {
       for (const symmetry of ['any', 'mirror', 'turn', 'none'] as const) {
-        for (let count = 1; count <= colours; count++) {
+        for (let count = 1; count <= kinds; count++) {
           for (let elements = count; elements <= places; elements++) {
-            yield { elements, colours: count, symmetry, joined, slanted };
+            yield { elements, kinds: count, symmetry, joined, slanted };
           }
         }
       }
@@ -161,26 +161,25 @@ function* requests(places: number, colours: number, slants: readonly boolean[]):
   }
 }
 
-const CASES: readonly [kind: 'grid' | 'lattice', rows: number, columns: number, colours: number][] =
-  [
-    ['grid', 2, 2, 4],
-    ['grid', 2, 3, 3],
-    ['grid', 3, 2, 2],
-    ['grid', 3, 3, 2],
-    ['grid', 2, 5, 1],
-    ['grid', 3, 4, 1],
-    ['lattice', 2, 2, 1],
-    ['lattice', 3, 2, 1],
-    ['lattice', 2, 3, 1],
-  ];
+const CASES: readonly [kind: 'grid' | 'lattice', rows: number, columns: number, kinds: number][] = [
+  ['grid', 2, 2, 4],
+  ['grid', 2, 3, 3],
+  ['grid', 3, 2, 2],
+  ['grid', 3, 3, 2],
+  ['grid', 2, 5, 1],
+  ['grid', 3, 4, 1],
+  ['lattice', 2, 2, 1],
+  ['lattice', 3, 2, 1],
+  ['lattice', 2, 3, 1],
+];
 
 describe('R12 a pattern is found exactly where one exists', () => {
-  it.each(CASES)('in a %s of %i by %i with up to %i colours', (kind, rows, columns, colours) => {
-    const met = requestsMet(kind, { rows, columns }, colours);
+  it.each(CASES)('in a %s of %i by %i with up to %i colours', (kind, rows, columns, kinds) => {
+    const met = requestsMet(kind, { rows, columns }, kinds);
     const content = kind === 'grid' ? 'colours' : 'lines';
     const slants = kind === 'grid' ? [false] : [false, true];
     const wrong: string[] = [];
-    for (const request of requests(NETS[kind]({ rows, columns }).length, colours, slants)) {
+    for (const request of requests(NETS[kind]({ rows, columns }).length, kinds, slants)) {
       const found = findPattern({ ...request, content, rows, columns }, randomFrom(3));
       if ((found !== undefined) !== met.has(keyOf(request))) wrong.push(keyOf(request));
     }
@@ -192,13 +191,13 @@ describe('R12 a pattern is found exactly where one exists', () => {
 describe('R11 a pattern is what was asked for', () => {
   const sizes = [2, 3, 4, 5].flatMap((rows) => [2, 3, 4, 5].map((columns) => ({ rows, columns })));
   it.each(sizes)('in $rows by $columns', ({ rows, columns }) => {
-    for (const [content, colours] of [
+    for (const [content, kinds] of [
       ['colours', 3],
       ['lines', 1],
     ] as const) {
       const net = NETS[content === 'lines' ? 'lattice' : 'grid']({ rows, columns });
       const all = moves(net, { rows, columns });
-      for (const request of requests(25, colours, content === 'lines' ? [false, true] : [false])) {
+      for (const request of requests(25, kinds, content === 'lines' ? [false, true] : [false])) {
         if (request.elements % 4 !== 0) continue;
         const pattern = findPattern(
           { ...request, content, rows, columns },
@@ -250,7 +249,7 @@ describe('R12 every class is reached', () => {
             rows: 3,
             columns: 3,
             elements,
-            colours: 1,
+            kinds: 1,
             joined: false,
             slanted: false,
           },
@@ -278,7 +277,7 @@ describe('R12 every class is reached', () => {
         content: 'lines',
         ...sides,
         elements: 4,
-        colours: 1,
+        kinds: 1,
         joined: true,
         slanted,
       } as const;

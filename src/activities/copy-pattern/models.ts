@@ -1,4 +1,4 @@
-// Finds a random pattern with the wanted number of elements and colours, symmetry and connection, or shows that there is none.
+// Finds a random pattern with the wanted number of elements and kinds, symmetry and connection, or shows that there is none.
 import type { Random } from '../../base/index.ts';
 import type { CopyValues } from './parameters.ts';
 import {
@@ -12,13 +12,13 @@ import {
 } from './places.ts';
 import { type Orbit, shapesOf } from './shapes.ts';
 
-/** For each place the number of its colour, 0 upward; null: empty. */
+/** For each place the number of its kind, 0 upward; null: empty. */
 export type Pattern = readonly (number | null)[];
 
 /** The values that a pattern depends on. */
 export type Wanted = Pick<
   CopyValues,
-  'content' | 'rows' | 'columns' | 'elements' | 'colours' | 'symmetry' | 'joined' | 'slanted'
+  'content' | 'rows' | 'columns' | 'elements' | 'kinds' | 'symmetry' | 'joined' | 'slanted'
 >;
 
 /**
@@ -28,8 +28,8 @@ export type Wanted = Pick<
 export function findPattern(wanted: Wanted, random: Random): Pattern | undefined {
   const places = placesOf(wanted.content === 'lines' ? 'lattice' : 'grid', wanted);
   const usable = places.filter((place) => wanted.slanted || !isSlant(place)).length;
-  const { elements, colours } = wanted;
-  if (elements > usable || (elements === usable && colours === 1)) return undefined;
+  const { elements, kinds } = wanted;
+  if (elements > usable || (elements === usable && kinds === 1)) return undefined;
   const symmetries = symmetriesOf(places, wanted);
   for (const images of random.shuffle(foundations(wanted, places, symmetries))) {
     const pattern = build(wanted, places, symmetries, images, random);
@@ -64,7 +64,7 @@ function build(
   for (const shape of shapesOf(orbits, neighbours, wanted, random)) {
     if (wanted.slanted && !shape.flat().some((place) => isSlant(places[place]))) continue;
     const blank: Pattern = places.map(() => null);
-    for (const pattern of colourings(shape, wanted.colours, blank, random)) {
+    for (const pattern of colourings(shape, wanted.kinds, blank, random)) {
       if (hasSymmetry(pattern, wanted, symmetries)) return pattern;
     }
   }
@@ -81,14 +81,14 @@ function isSlant(place: Place | undefined): boolean {
   return place?.kind === 'rising' || place?.kind === 'falling';
 }
 
-/** Every way to give each orbit one colour so that all `colours` occur, in a random order. */
+/** Every way to give each orbit one kind so that all `kinds` occur, in a random order. */
 function* colourings(
   orbits: readonly Orbit[],
-  colours: number,
+  kinds: number,
   pattern: Pattern,
   random: Random,
 ): Generator<Pattern> {
-  const unused = Array.from({ length: colours }, (_, colour) => colour).filter(
+  const unused = Array.from({ length: kinds }, (_, colour) => colour).filter(
     (colour) => !pattern.includes(colour),
   );
   if (unused.length > orbits.length) return;
@@ -97,9 +97,9 @@ function* colourings(
     yield pattern;
     return;
   }
-  for (const colour of random.shuffle(Array.from({ length: colours }, (_, index) => index))) {
+  for (const colour of random.shuffle(Array.from({ length: kinds }, (_, index) => index))) {
     const next = pattern.map((content, place) => (orbit.includes(place) ? colour : content));
-    yield* colourings(others, colours, next, random);
+    yield* colourings(others, kinds, next, random);
   }
 }
 

@@ -22,8 +22,8 @@ export const PARAMETERS = {
   columns: whole(2, 5),
   /** How many cells hold something, or how many lines there are. */
   elements: whole(1, 25),
-  /** How many different colours occur; dots and lines are of one ink. */
-  colours: whole(1, 4),
+  /** How many different elements occur, such as colours or letters; dots and lines are all alike. */
+  kinds: whole(1, 4),
   /** How many boxes the model is copied into. */
   boxes: whole(1, 6),
   /** How much of each box is there already. */
@@ -40,10 +40,18 @@ export const PARAMETERS = {
 
 export type CopyValues = ValuesOf<typeof PARAMETERS>;
 
-/** The responses that suit each content, the usual one first. */
-export const RESPONSES_OF: Readonly<Record<Content, readonly CopyResponse[]>> = {
-  dots: ['draw', 'colour-in'],
-  colours: ['sticker', 'colour-in'],
-  'filled-cells': ['colour-in'],
-  lines: ['draw-line'],
-};
+/** The responses that suit a content, the usual one first. */
+export function responsesOf(content: Content): readonly [CopyResponse, ...CopyResponse[]] {
+  switch (content) {
+    case 'dots':
+      return ['draw', 'colour-in'];
+    case 'colours':
+      return ['sticker', 'colour-in'];
+    case 'filled-cells':
+      return ['colour-in'];
+    case 'lines':
+      return ['draw-line'];
+    default:
+      return ['draw'];
+  }
+}

@@ -1,6 +1,6 @@
 // What a printed task is made of and asks for, where the facts leave it unsaid.
-import { formOf } from '../../figures/index.ts';
-import { RESPONSES_OF } from './parameters.ts';
+import { responsesOf } from './parameters.ts';
+import { contentSeen } from './solve-content.ts';
 import type { Content, CopyResponse, Printed } from './task.ts';
 
 export interface Reading {
@@ -16,21 +16,12 @@ const USUAL_STICKER_MM = 16;
 
 /** The task with everything said: what is absent is told from the figures of the model. */
 export function readingOf(printed: Printed): Reading {
-  const content = printed.content ?? contentOf(printed);
-  const response = printed.response ?? RESPONSES_OF[content][0] ?? 'draw';
+  const content = printed.content ?? contentSeen(printed.model) ?? 'dots';
+  const response = printed.response ?? responsesOf(content)[0];
   return {
     content,
     response,
     stickerMm: printed.stickerMm ?? USUAL_STICKER_MM,
     hasCircles: content === 'colours' || (content === 'dots' && response === 'colour-in'),
   };
-}
-
-function contentOf({ model }: Printed): Content {
-  if (model.cells.length !== model.rows * model.columns) return 'lines';
-  const figures = model.cells.flatMap((cell) => cell ?? []);
-  if (figures.some((figure) => formOf(figure) === 'square')) return 'filled-cells';
-  return figures.some(({ colour }) => colour !== undefined && colour !== 'black')
-    ? 'colours'
-    : 'dots';
 }

@@ -6,7 +6,7 @@ export type Orbit = readonly number[];
 
 interface ShapeWish {
   readonly elements: number;
-  readonly colours: number;
+  readonly kinds: number;
   readonly joined: boolean;
 }
 
@@ -17,7 +17,7 @@ interface ShapeWish {
 export function* shapesOf(
   orbits: readonly Orbit[],
   neighbours: readonly (readonly number[])[],
-  { elements, colours, joined }: ShapeWish,
+  { elements, kinds, joined }: ShapeWish,
   random: Random,
 ): Generator<readonly Orbit[]> {
   const open = new Set(orbits);
@@ -26,7 +26,7 @@ export function* shapesOf(
     const places = taken.flat();
     const left = elements - places.length;
     if (left === 0) {
-      if (taken.length >= colours && (!joined || isJoined(places, neighbours))) yield taken;
+      if (taken.length >= kinds && (!joined || isJoined(places, neighbours))) yield taken;
       return;
     }
     const touched = new Set(places.flatMap((place) => neighbours[place] ?? []));
@@ -34,7 +34,7 @@ export function* shapesOf(
       orbit.length <= left &&
       (!joined || taken.length === 0 || orbit.some((place) => touched.has(place)));
     const tried: Orbit[] = [];
-    while (canFinish([...open], left, colours - taken.length)) {
+    while (canFinish([...open], left, kinds - taken.length)) {
       const reachable = [...open].filter(isReachable);
       if (reachable.length === 0) break;
       const orbit = random.pick(reachable);

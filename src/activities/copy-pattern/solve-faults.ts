@@ -1,62 +1,43 @@
 // What makes a page unfit: a model with nothing to look at, colours too near, boxes that disagree or leave nothing to do.
+import { fairlyDifferent, figureName, sameFigure } from '../../figures/index.ts';
 import {
   COLOUR_NAMES,
   type ColourName,
   FAIR_DE00,
   worstDifferenceDe00,
 } from '../../palette/index.ts';
+import { contentSeen, holds, suitsResponse } from './solve-content.ts';
 import { figureFaults, fits, type Mark, marksOf, type Spot, spotsOf } from './solve-reading.ts';
 import { viewsOf } from './solve-views.ts';
-import type { Content, CopyResponse, Printed } from './task.ts';
+import type { Model, Printed } from './task.ts';
 
 /** The colour of the page. */
 const PAPER: ColourName = 'white';
 
-const SUITING: Readonly<Record<CopyResponse, readonly Content[]>> = {
-  draw: ['dots'],
-  sticker: ['colours'],
-  'colour-in': ['dots', 'colours', 'filled-cells'],
-  'draw-line': ['lines'],
-};
-
 /** Faults of the model and of what is said about it. */
-export function modelFaults({ model, content, response }: Printed): readonly string[] {
+export function modelFaults(printed: Printed): readonly string[] {
+  const { model } = printed;
   const spots = spotsOf(model);
   if (!spots) return [`the model has ${model.cells.length} cells, which is no grid and no lattice`];
-  const marks = marksOf(model.cells);
+  const marks = marksOf(model.cells, model);
   const unreadable = figureFaults(model.cells, spots, 'the model');
   if (unreadable.length > 0) return unreadable;
   return [
-    ...contentFaults(marks, content, response),
+    ...contentFaults(printed),
     ...trivialFaults(marks, spots),
     ...colourFaults(marks),
+    ...likenessFaults(model),
   ];
 }
 
-/** The content as seen; undefined: figures of two kinds, or none. */
-function contentSeen(marks: readonly Mark[]): Content | undefined {
-  const [kind, ...others] = new Set(
-    marks.filter((mark) => mark !== '').map((mark) => mark.split(' ')[0]),
-  );
-  if (kind === undefined || others.length > 0) return undefined;
-  if (kind === 'line') return 'lines';
-  if (kind === 'square') return 'filled-cells';
-  return marks.every((mark) => mark === '' || mark === 'circle black') ? 'dots' : 'colours';
-}
-
-function contentFaults(
-  marks: readonly Mark[],
-  content: Content | undefined,
-  response: CopyResponse | undefined,
-): readonly string[] {
-  if (marks.every((mark) => mark === '')) return [];
-  const seen = contentSeen(marks);
+function contentFaults({ model, content, response }: Printed): readonly string[] {
+  if (model.cells.every((cell) => cell === null)) return [];
+  const seen = contentSeen(model);
   if (!seen) return ['the model holds figures of two kinds'];
-  // Dots of black ink are also what coloured dots look like when black is their colour.
-  const isSaid =
-    content === undefined || content === seen || (content === 'colours' && seen === 'dots');
-  if (!isSaid) return [`the model is said to hold ${content}, but holds ${seen}`];
-  const suits = response === undefined || SUITING[response].includes(content ?? seen);
+  if (content !== undefined && !holds(model, content)) {
+    return [`the model is said to hold ${content}, but holds ${seen}`];
+  }
+  const suits = response === undefined || suitsResponse(content ?? seen, response);
   return suits ? [] : [`the response ${response} does not suit ${content ?? seen}`];
 }
 
@@ -89,6 +70,22 @@ function colourFaults(marks: readonly Mark[]): readonly string[] {
   ];
 }
 
+/** Two figures of a grid that a child may take for one another, colours apart. */
+function likenessFaults({ rows, columns, cells }: Model): readonly string[] {
+  if (cells.length !== rows * columns) return [];
+  const figures = cells.flatMap((figure) => figure ?? []);
+  const kinds = figures.filter(
+    (figure, index) => figures.findIndex((other) => sameFigure(other, figure)) === index,
+  );
+  return kinds.flatMap((one, index) =>
+    kinds.slice(index + 1).flatMap((other) => {
+      const isOneColour = one.colour === other.colour;
+      const isFair = !isOneColour || fairlyDifferent(one, other);
+      return isFair ? [] : [`${figureName(one)} and ${figureName(other)} are too alike`];
+    }),
+  );
+}
+
 /** Faults of one box. */
 export function boxFaults({ model, boxes }: Printed, index: number): readonly string[] {
   const [where, cells] = [`box ${index + 1}`, boxes[index]?.cells ?? []];
@@ -98,14 +95,14 @@ export function boxFaults({ model, boxes }: Printed, index: number): readonly st
   const spots = spotsOf(model) ?? [];
   const unreadable = figureFaults(cells, spots, where);
   if (unreadable.length > 0) return unreadable;
-  const [given, wanted] = [marksOf(cells), marksOf(model.cells)];
+  const [given, wanted] = [marksOf(cells, model), marksOf(model.cells, model)];
   if (!fits(given, wanted)) {
     const view = viewsOf(model, spots, wanted).find(({ marks }) => fits(given, marks));
     return [disagreement(given, wanted, where, view?.way)];
   }
   if (given.every((mark, at) => mark === wanted[at])) return [`${where} leaves nothing to do`];
   const twin = boxes.findIndex(
-    (other, at) => at < index && marksOf(other.cells).join() === given.join(),
+    (other, at) => at < index && marksOf(other.cells, model).join() === given.join(),
   );
   const isStarted = given.some((mark) => mark !== '');
   return isStarted && twin >= 0 ? [`${where} is started just like box ${twin + 1}`] : [];

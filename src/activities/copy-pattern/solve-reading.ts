@@ -1,5 +1,5 @@
 // Reads printed figures as marks that can be compared, and says what cannot be read.
-import { type Figure, formOf } from '../../figures/index.ts';
+import { type Figure, formOf, plainest, stanceOf } from '../../figures/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import type { Cells, Model } from './task.ts';
 
@@ -10,7 +10,7 @@ export interface Spot {
   readonly slope: 'cell' | 'level' | 'upright' | 'rising' | 'falling';
 }
 
-/** What stands on a spot: `circle red`, `square blue`, `line`; empty text: nothing. */
+/** What stands on a spot: `circle red`, `triangle 90 outline black`, `line`; empty text: nothing. */
 export type Mark = string;
 
 /** The colour that ink counts as. */
@@ -38,9 +38,14 @@ export function spotsOf({ rows, columns, cells }: Model): readonly Spot[] | unde
   return cells.length === lattice.length ? lattice : undefined;
 }
 
-export function marksOf(cells: Cells): readonly Mark[] {
-  return cells.map((figure) => (figure === null ? '' : markOf(figure)));
+/** The marks of a model's cells, or of a box that has as many. */
+export function marksOf(cells: Cells, { rows, columns }: Model): readonly Mark[] {
+  const isGrid = cells.length === rows * columns;
+  return cells.map((figure) => (figure === null ? '' : isGrid ? markOf(figure) : LINE));
 }
+
+/** On a lattice the place tells the line. */
+const LINE: Mark = 'line';
 
 /** Whether everything given is wanted there; what is free fits anything. */
 export function fits(given: readonly Mark[], wanted: readonly Mark[]): boolean {
@@ -48,8 +53,11 @@ export function fits(given: readonly Mark[], wanted: readonly Mark[]): boolean {
 }
 
 function markOf(figure: Figure): Mark {
-  const form = formOf(figure);
-  return slopeOf(figure) ? 'line' : `${form} ${figure.colour ?? INK_COLOUR}`;
+  const plain = plainest(figure);
+  const { turn } = stanceOf(plain);
+  const { fill = 'solid', colour = INK_COLOUR } = plain;
+  const lies = turn === 0 ? [] : [turn];
+  return [formOf(plain), ...lies, ...(fill === 'solid' ? [] : [fill]), colour].join(' ');
 }
 
 /** How far each line is turned from the upright before its own turn, in degrees. */
@@ -85,9 +93,11 @@ export function figureFaults(
 }
 
 function cellFault(figure: Figure): string | undefined {
-  const form = formOf(figure);
-  if (form !== 'circle' && form !== 'square') return `${form} is neither a dot nor a filled cell`;
-  return isPlain(figure) ? undefined : 'a figure must be plain: solid, upright and full size';
+  const { fill = 'solid', colour } = figure;
+  const isInkOutline = fill === 'outline' && colour === undefined;
+  return isPlain({ ...figure, turn: 0, fill: isInkOutline ? 'solid' : fill })
+    ? undefined
+    : 'a figure must be plain: solid or an outline of ink, not mirrored, and full size';
 }
 
 function lineFault(figure: Figure, slope: Spot['slope']): string | undefined {

@@ -70,12 +70,12 @@ describe('solve', () => {
     expect(faultsOf(withBox([red, null, null]))).toMatch('box 1 has 3 cells, the model has 6');
   });
 
-  it('R1 figures that are no dots, filled cells or lines are unfit', () => {
-    expect(faultsOf(withModel([{ form: 'heart' }, ...DOTS.slice(1)]))).toMatch('neither a dot nor');
+  it('R1 figures that are of no one content are unfit', () => {
+    expect(faultsOf(withModel([{ form: 'heart' }, ...DOTS.slice(1)]))).toMatch('two kinds');
     expect(faultsOf(withModel([{ ...red, size: 0.5 }, ...DOTS.slice(1)]))).toMatch('plain');
     expect(faultsOf(withModel([{ ...red, fill: 'outline' }, ...DOTS.slice(1)]))).toMatch('plain');
     expect(
-      faultsOf(withModel([{ form: 'square', colour: 'red' }, blue, null, null, null, null])),
+      faultsOf(withModel([{ form: 'small-k' }, { form: 'star' }, null, null, null, null])),
     ).toMatch('two kinds');
   });
 
@@ -150,9 +150,35 @@ describe('solve', () => {
 
   it('R13 a content or response that does not suit the model is unfit', () => {
     expect(faultsOf({ ...page, content: 'filled-cells' })).toMatch('said to hold filled-cells');
+    expect(faultsOf({ ...page, content: 'signs' })).toMatch('said to hold signs');
     expect(faultsOf({ ...page, response: 'draw-line' })).toMatch('does not suit');
     expect(faultsOf({ ...lines, response: 'sticker' })).toMatch('does not suit');
     expect(faultsOf({ ...page, content: 'colours', response: 'colour-in' })).toBe('');
+  });
+
+  it('R1 signs, letters and turned shapes are told apart in everything that is printed', () => {
+    const of = (...cells: Cells) =>
+      withBox([cells[0] ?? null, null, null, null, null, null], {
+        ...page,
+        model: { rows: 2, columns: 3, cells: [...cells.slice(1), null, null, null] },
+      });
+    const [up, right]: readonly Figure[] = [{ form: 'triangle' }, { form: 'triangle', turn: 90 }];
+    const hollow: Figure = { form: 'triangle', fill: 'outline' };
+    for (const [one, other] of [
+      [UPRIGHT, LEVEL],
+      [up, right],
+      [up, hollow],
+      [{ form: 'small-k' }, { form: 'small-s' }],
+    ] as const) {
+      const fitting = of(one ?? null, one ?? null, other ?? null, null);
+      expect(faultsOf({ ...fitting, boxes: fitting.boxes.slice(0, 1) })).not.toMatch('disagrees');
+      expect(faultsOf(of(other ?? null, one ?? null, other ?? null, null))).toMatch('disagrees');
+    }
+  });
+
+  it('R4 figures that are hard to tell apart are unfit', () => {
+    const alike = [{ form: 'small-b' }, { form: 'small-d' }, null, null, null, null] as const;
+    expect(faultsOf(withModel(alike))).toMatch('too alike');
   });
 
   it('R13 black dots are dots of ink, or coloured ones if the page says so', () => {

@@ -25,7 +25,7 @@ export function solve(printed: Printed): Findings<Answer> {
 /** All fillings of the free spots after which nothing tells the box from the model. */
 function completionsOf(box: Box, model: Model): readonly Box[] {
   if (box.cells.length !== model.cells.length || !spotsOf(model)) return [];
-  if (!fits(marksOf(box.cells), marksOf(model.cells))) return [];
+  if (!fits(marksOf(box.cells, model), marksOf(model.cells, model))) return [];
   return [{ cells: fillFree(box.cells, model.cells) }];
 }
 
@@ -56,9 +56,9 @@ export interface Lookalike {
 export function lookalikesOf({ model, boxes }: Printed): readonly Lookalike[] {
   const spots = spotsOf(model);
   if (!spots) return [];
-  const views = viewsOf(model, spots, marksOf(model.cells));
+  const views = viewsOf(model, spots, marksOf(model.cells, model));
   return boxes.flatMap(({ cells }, box) => {
-    const given = marksOf(cells);
+    const given = marksOf(cells, model);
     const ways = views.filter((view) => fits(given, view.marks)).map(({ way }) => way);
     return [...new Set(ways)].map((way) => ({ box, way }));
   });

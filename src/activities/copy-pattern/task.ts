@@ -1,8 +1,32 @@
 // The printed facts of a copying task and its answer: a model, the boxes, the finished boxes.
 import { z } from 'zod';
-import { type Figure, figureSchema } from '../../figures/index.ts';
+import { type ContentId, type Figure, figureSchema } from '../../figures/index.ts';
 
-export const CONTENTS = ['dots', 'colours', 'filled-cells', 'lines'] as const;
+/** What only a pattern has: dots of ink, cells filled to their edge, lines from point to point. */
+export const OWN_CONTENTS = ['dots', 'filled-cells', 'lines'] as const;
+
+/**
+ * What stands in the cells of a model: contents of which a child can put down the figures. Left out are those
+ * that no young hand draws (pictures, textures) or draws the same twice (sizes, numbers of dots).
+ */
+export const CONTENTS = [
+  ...OWN_CONTENTS,
+  'colours',
+  'shapes',
+  'directions',
+  'capitals',
+  'small-letters',
+  'numerals',
+  'signs',
+  'shapes-and-colours',
+  'directions-and-colours',
+  'cyrillic-capitals',
+  'cyrillic-small',
+  'greek-capitals',
+  'greek-small',
+  'devanagari-letters',
+  'arabic-letters',
+] as const satisfies readonly ((typeof OWN_CONTENTS)[number] | ContentId)[];
 export type Content = (typeof CONTENTS)[number];
 
 export const RESPONSES = ['draw', 'sticker', 'colour-in', 'draw-line'] as const;

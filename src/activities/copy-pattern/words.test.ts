@@ -68,6 +68,15 @@ describe('words', () => {
     );
   });
 
+  it('names what is drawn, letters and signs as well as dots', () => {
+    const letters: Cells = [{ form: 'capital-K' }, null, { form: 'capital-S' }, null];
+    const model = { rows: 2, columns: 2, cells: letters };
+    const printed: Printed = { model, boxes: [{ cells: EMPTY }] };
+    expect(en.say(printed)[1]).toBe('Draw a letter wherever this one has a letter, just like it.');
+    expect(en.describe(printed)).toMatch('row 1 capital K, empty; row 2 capital S, empty');
+    expect(materialsOf(printed, [{ cells: letters }])).toEqual([{ kind: 'pencil' }]);
+  });
+
   it('speaks of what is there already only where something is', () => {
     expect(en.say(dots).join(' ')).toMatch('there already');
     expect(en.say(net).join(' ')).not.toMatch('there already');

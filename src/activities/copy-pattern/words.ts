@@ -1,30 +1,35 @@
 // What copy-pattern says to the adult and, through the adult, to the child.
 import type { ActivityWords, Language } from '../activity.ts';
+import { CONTENT_PHRASES, listOf } from '../wording.ts';
 import { classOf } from './classes.ts';
-import { counted, describeTask, elementCount, listOf } from './description.ts';
+import { counted, describeTask, elementCount, nounsOf } from './description.ts';
 import type { PARAMETERS } from './parameters.ts';
 import { readingOf } from './reading.ts';
 import { lookalikesOf } from './solve.ts';
-import { answerSchema, type CopyResponse, type Printed } from './task.ts';
+import { answerSchema, CONTENTS, type Content, type CopyResponse, type Printed } from './task.ts';
 
 type Words = ActivityWords<typeof PARAMETERS, Printed>;
+
+const OWN_PHRASES: Readonly<Partial<Record<Content, string>>> = {
+  dots: 'dots',
+  colours: 'coloured dots',
+  'filled-cells': 'filled cells',
+  lines: 'lines from point to point',
+};
 
 const PARAMETER_WORDS: Words['parameters'] = {
   content: {
     label: 'Copy',
     help: 'What the model is made of.',
-    choices: {
-      dots: 'dots',
-      colours: 'coloured dots',
-      'filled-cells': 'filled cells',
-      lines: 'lines from point to point',
-    },
+    choices: Object.fromEntries(
+      CONTENTS.map((content) => [content, OWN_PHRASES[content] ?? CONTENT_PHRASES[content] ?? '']),
+    ),
   },
   response: {
     label: 'The child',
     help: 'What the child does. It must suit what is copied.',
     choices: {
-      draw: 'draws dots',
+      draw: 'draws',
       sticker: 'puts stickers',
       'colour-in': 'colours in',
       'draw-line': 'draws lines',
@@ -33,9 +38,9 @@ const PARAMETER_WORDS: Words['parameters'] = {
   rows: { label: 'Rows', help: 'How many rows of cells or points the model has.' },
   columns: { label: 'Columns', help: 'How many columns of cells or points the model has.' },
   elements: { label: 'How much', help: 'How many dots, filled cells or lines the model has.' },
-  colours: {
-    label: 'Colours',
-    help: 'How many different colours the model has. Dots and lines have one.',
+  kinds: {
+    label: 'Different ones',
+    help: 'How many different colours, shapes, signs or letters the model has. Dots and lines are all alike.',
   },
   boxes: { label: 'Boxes', help: 'How many boxes the model is copied into.' },
   givens: {
@@ -108,8 +113,7 @@ const ENGLISH: Words = {
 
 export const WORDS: Readonly<Record<Language, Words>> = { en: ENGLISH };
 
-const DEEDS: Readonly<Record<CopyResponse, string>> = {
-  draw: 'Draw a dot wherever this one has a dot.',
+const DEEDS: Readonly<Record<Exclude<CopyResponse, 'draw'>, string>> = {
   sticker: 'Put a sticker wherever this one has a dot, in the same colour.',
   'colour-in': 'Colour in what is coloured here, in the same colour.',
   'draw-line': 'Draw the lines that this one has, from point to point.',
@@ -120,10 +124,19 @@ function say(printed: Printed): readonly string[] {
   const isBegun = boxes.some(({ cells }) => elementCount(cells) > 0);
   return [
     boxes.length === 1 ? 'Make the same in the box.' : 'Make the same in every box.',
-    DEEDS[readingOf(printed).response],
+    deedSentence(printed),
     ...(isBegun ? ['A part is there already. What is missing?'] : []),
     'Each one goes in the very same place.',
   ];
+}
+
+function deedSentence(printed: Printed): string {
+  const { content, response } = readingOf(printed);
+  if (response !== 'draw') return DEEDS[response];
+  const [one] = nounsOf(content);
+  const isColoured = printed.model.cells.some((figure) => figure?.colour !== undefined);
+  const how = content === 'dots' ? '' : isColoured ? ', in the same colour' : ', just like it';
+  return `Draw a ${one} wherever this one has a ${one}${how}.`;
 }
 
 function show(printed: Printed): string {

@@ -1,6 +1,7 @@
 // What find-the-same says to the adult and, through the adult, to the child.
-import { CONTENT_IDS, contentName, type Figure, figureName } from '../../figures/index.ts';
+import type { Figure } from '../../figures/index.ts';
 import type { ActivityWords, Language } from '../activity.ts';
+import { CONTENT_PHRASES, nameAmong, ordinalWord } from '../wording.ts';
 import { answerSchema, type PARAMETERS, type Printed, type Response } from './task.ts';
 
 type Words = ActivityWords<typeof PARAMETERS, Printed>;
@@ -9,7 +10,7 @@ const PARAMETER_WORDS: Words['parameters'] = {
   content: {
     label: 'Look at',
     help: 'What the figures differ in. Two or three things together need all of them to be seen.',
-    choices: Object.fromEntries(CONTENT_IDS.map((content) => [content, contentName(content)])),
+    choices: CONTENT_PHRASES,
   },
   response: {
     label: 'The child',
@@ -73,8 +74,6 @@ const DOING: Readonly<Record<Response, string>> = {
   join: 'Draw a line to it from the frame.',
 };
 
-const ORDINALS = 'first second third fourth fifth sixth seventh eighth ninth tenth'.split(' ');
-
 const ENGLISH: Words = {
   name: 'find the same',
   about: 'Looks closely at one figure and finds the only other that is just like it.',
@@ -102,21 +101,10 @@ function describe(printed: Printed): string {
 function answer(printed: Printed, key: unknown): string {
   const place = answerSchema.parse(key);
   const figure = printed.choices[place];
-  const which = ORDINALS[place] ?? `number ${place + 1}`;
   const name = figure ? `, the ${nameIn(printed, figure)},` : '';
-  return `Counted along the rows, the ${which}${name} is the same as the one in the frame.`;
+  return `Counted along the rows, the ${ordinalWord(place)}${name} is the same as the one in the frame.`;
 }
 
-/** The figure's name, with sizes by their rank among those of the task. */
-function nameIn({ model, choices }: Printed, { size = 1, ...rest }: Figure): string {
-  const all = [model, ...choices].map((figure) => figure.size ?? 1);
-  const sizes = [...new Set(all)].sort((a, b) => a - b);
-  if (sizes.length === 1) return figureName(rest);
-  return `${sizeName(sizes.indexOf(size), sizes.length)} ${figureName(rest)}`;
-}
-
-function sizeName(rank: number, count: number): string {
-  if (rank === 0) return 'smallest';
-  if (rank === count - 1) return 'biggest';
-  return count === 3 ? 'middle-sized' : `${ORDINALS[rank] ?? ''} smallest`;
+function nameIn({ model, choices }: Printed, figure: Figure): string {
+  return nameAmong([model, ...choices], figure);
 }

@@ -11,7 +11,7 @@ import {
   withoutVowels,
 } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { drawFigureSet, mostInSet } from '../figure-sets.ts';
+import { drawFigureSet, mostInSet, redrawNearSizes } from '../figure-sets.ts';
 import type { Content } from './task.ts';
 
 /**
@@ -69,7 +69,7 @@ export function drawFigures(
     content,
     mostOf: (attribute: Attribute) => mostOf(content, attribute),
     forms: withoutVowels(formsOf(content)),
-    hasNearSizes: true,
+    redraw: redrawNearSizes,
   };
   return drawFigureSet(source, count, random, style);
 }

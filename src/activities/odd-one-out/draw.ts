@@ -1,13 +1,8 @@
 // Draws a task, and with its answer the same task with the odd figure ringed or crossed out.
-import { moveBy, rectanglePath, transformPath } from '../../base/index.ts';
-import { formOf } from '../../figures/index.ts';
 import {
   type Area,
   centredIn,
   centreOf,
-  drawFigure,
-  FAINT_INK,
-  FINE_MM,
   type Group,
   gridPlaces,
   group,
@@ -21,26 +16,22 @@ import {
   WHITE,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
+import { ANSWER_LINE_MM, drawInCell, ringPath } from '../placing.ts';
 import { AROUND_MM, measuresOf, room } from './room.ts';
 import type { Answer, Printed } from './task.ts';
 
 /** Beyond this, times the least, a page looks stretched, not calm (by eye). */
 const MOST_SCALE = 1.5;
-/** Line round the figure of the answer, thick and quiet, and the blank it leaves. */
-const RING_MM = 1.2;
-const RING_GAP_MM = 1.8;
-const RING_CORNER = 0.42;
 /** A cross, edged with white so that it shows on every colour; its arm as a share of the cell. */
 const CROSS_MM = 0.8;
 const CROSS_EDGE_MM = 0.3;
 const CROSS_ARM = 0.52;
-/** The card that holds the dots of one quantity together: its corners and the dots' cell, in card sides. */
-const CARD_CORNER = 0.14;
-const CARD_INSIDE = 0.89;
-
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
   const places = placesIn(printed, size);
-  const figures = places.flatMap((place, index) => drawPlaced(printed, index, place, style));
+  const figures = places.flatMap((place, index) => {
+    const figure = printed.figures[index];
+    return figure ? drawInCell(figure, place, style) : [];
+  });
   const marked = answer && places[answer.odd];
   return group('task', [...figures, ...(marked ? [drawAnswer(printed, marked)] : [])]);
 }
@@ -62,34 +53,9 @@ function placesIn(printed: Printed, size: Size): readonly Area[] {
   });
 }
 
-/** A figure; a quantity on a card of its own, so that its dots are counted together. */
-function drawPlaced(
-  { figures }: Printed,
-  index: number,
-  place: Area,
-  style: PrintStyle,
-): readonly SceneNode[] {
-  const figure = figures[index];
-  if (!figure) return [];
-  const { x, y } = centreOf(place);
-  if (formOf(figure) !== 'dots') return [drawFigure(figure, x, y, place.width, style)];
-  const { left, top, width } = place;
-  const card = stroked(rectanglePath(left, top, width, width, width * CARD_CORNER), {
-    colour: FAINT_INK,
-    widthMm: FINE_MM,
-  });
-  return [card, drawFigure(figure, x, y, width * CARD_INSIDE, style)];
-}
-
 function drawAnswer({ response }: Printed, place: Area): Group {
-  return group('answer', response === 'cross' ? drawCross(place) : [drawRing(place)]);
-}
-
-function drawRing({ left, top, width }: Area): SceneNode {
-  const side = width + 2 * RING_GAP_MM;
-  const path = rectanglePath(0, 0, side, side, side * RING_CORNER);
-  const placed = transformPath(path, moveBy(left - RING_GAP_MM, top - RING_GAP_MM));
-  return stroked(placed, { colour: QUIET_INK, widthMm: RING_MM });
+  const ring = stroked(ringPath(place), { colour: QUIET_INK, widthMm: ANSWER_LINE_MM });
+  return group('answer', response === 'cross' ? drawCross(place) : [ring]);
 }
 
 function drawCross(place: Area): readonly SceneNode[] {

@@ -1,9 +1,6 @@
 // What odd-one-out says to the adult and, through the adult, to the child.
 import {
-  CONTENT_IDS,
-  contentName,
   type Figure,
-  figureName,
   formOf,
   isLetter,
   isNumeral,
@@ -11,6 +8,7 @@ import {
   isPicture,
 } from '../../figures/index.ts';
 import type { ActivityWords, Language } from '../activity.ts';
+import { CONTENT_PHRASES, capitalised, nameAmong, numberWord } from '../wording.ts';
 import { aloneIn, changingTraits, type Trait } from './solve-looks.ts';
 import { answerSchema, type PARAMETERS, type Printed, type Response } from './task.ts';
 
@@ -37,9 +35,7 @@ const PARAMETER_WORDS: Words['parameters'] = {
     label: 'Look at',
     help: 'What the figures are, and what one of them is odd in.',
     choices: {
-      ...(Object.fromEntries(CONTENT_IDS.map((id) => [id, contentName(id)])) as Readonly<
-        Record<string, string>
-      >),
+      ...CONTENT_PHRASES,
       'picture-kinds': 'pictures of one kind',
     },
   },
@@ -94,8 +90,6 @@ const DOING: Readonly<Record<Response, string>> = {
   cross: 'Cross it out.',
 };
 
-const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight'];
-
 const ENGLISH: Words = {
   name: 'odd one out',
   about: 'Compares figures with each other and finds the one that does not belong.',
@@ -128,9 +122,9 @@ function isOfLooks(figures: readonly Figure[]): boolean {
 }
 
 function describe({ figures, columns = figures.length }: Printed): string {
-  const names = figures.map((figure) => nameIn(figures, figure));
+  const names = figures.map((figure) => nameAmong(figures, figure));
   const rows = columns < figures.length ? 'in rows' : 'in a row';
-  return `${capitalised(numberName(figures.length))} ${rows}: ${names.join(', ')}.`;
+  return `${capitalised(numberWord(figures.length))} ${rows}: ${names.join(', ')}.`;
 }
 
 function answer({ figures }: Printed, key: unknown): string {
@@ -141,7 +135,7 @@ function answer({ figures }: Printed, key: unknown): string {
   const traitName = traits.map((trait) => traitWord(figure, trait)).find((name) => name !== '');
   const reason =
     traitName === undefined ? 'it has no other like it' : `there is no other of this ${traitName}`;
-  const name = nameIn(figures, figure);
+  const name = nameAmong(figures, figure);
   const why = traits.includes('kind') && !isOfLooks(figures) ? 'it is of another kind' : reason;
   return `Number ${odd + 1}, the ${name}, does not belong: ${why}.`;
 }
@@ -165,21 +159,4 @@ function traitWord(figure: Figure, trait: Trait): string {
     default:
       return trait === 'size' ? 'size' : '';
   }
-}
-
-/** A figure's name with its size in words, where sizes differ. */
-function nameIn(figures: readonly Figure[], figure: Figure): string {
-  const { size = 1, ...rest } = figure;
-  const sizes = figures.map((other) => other.size ?? 1);
-  const name = figureName(rest);
-  if (new Set(sizes).size === 1) return name;
-  return `${size === Math.max(...sizes) ? 'big' : 'little'} ${name}`;
-}
-
-function numberName(count: number): string {
-  return NUMBERS[count] ?? String(count);
-}
-
-function capitalised(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }
