@@ -4,6 +4,7 @@ import { byKey } from './by-key/index.ts';
 import { continueRow } from './continue-row/index.ts';
 import { copyPattern } from './copy-pattern/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
+import { missingPart } from './missing-part/index.ts';
 import { whatChanged } from './what-changed/index.ts';
 
 export const ACTIVITIES = {
@@ -12,6 +13,7 @@ export const ACTIVITIES = {
   'copy-pattern': copyPattern,
   'continue-row': continueRow,
   'what-changed': whatChanged,
+  'missing-part': missingPart,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;
