@@ -27,7 +27,7 @@ const EDGE_SHARE = 0.1;
 /** In mm, common practice, no source. Between the field and its frame: */
 const PAD_MM = 4;
 /** Between pieces, and between the field and the pieces. */
-const APART_MM = 8;
+const APART_MM = 6;
 const CLEAR_MM = 11;
 /** Blank all round the task, for a ring. */
 const AROUND_MM = 2.4;

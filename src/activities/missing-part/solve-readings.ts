@@ -16,14 +16,41 @@ export function readingsOf(strand: Strand, columns: number, hole: number): reado
   const shown = new Set(strand.filter((value) => value !== null));
   // Where all are alike, every reading says the same.
   if (shown.size === 1) return [...shown];
-  const key = `${strand.length} ${columns}`;
-  const all = known.get(key) ?? groupings(strand.length / columns, columns);
-  known.set(key, all);
+  const all = groupingsOf(strand, columns);
   const values = all.map((groups) => valueBy(strand, groups, hole));
   return [...new Set(values)].filter((value) => value !== undefined);
 }
 
+/**
+ * The shown places that no reading accounts for, by another place that holds the same: figures that break the
+ * pattern.
+ */
+export function unaccounted(strand: Strand, columns: number): readonly number[] {
+  const places = strand.flatMap((value, place) => (value === null ? [] : [place]));
+  const counting = groupingsOf(strand, columns).filter((groups) => heldBy(strand, groups));
+  const left = places.filter((place) =>
+    counting.every(
+      (groups) => !places.some((other) => other !== place && groups[other] === groups[place]),
+    ),
+  );
+  const holes = strand.flatMap((value, place) => (value === null ? [place] : []));
+  const areSets = holes.some((hole) => setReadingOf(strand, columns, hole).length > 0);
+  return areSets ? [] : left;
+}
+
+function groupingsOf(strand: Strand, columns: number): readonly Groups[] {
+  const key = `${strand.length} ${columns}`;
+  const all = known.get(key) ?? groupings(strand.length / columns, columns);
+  known.set(key, all);
+  return all;
+}
+
 function valueBy(strand: Strand, groups: Groups, hole: number): string | undefined {
+  return heldBy(strand, groups)?.get(groups[hole] ?? -1);
+}
+
+/** What each group holds, where something bears the reading out and nothing speaks against it. */
+function heldBy(strand: Strand, groups: Groups): ReadonlyMap<number, string> | undefined {
   const held = new Map<number, string>();
   let isBorneOut = false;
   for (const [place, value] of strand.entries()) {
@@ -34,7 +61,7 @@ function valueBy(strand: Strand, groups: Groups, hole: number): string | undefin
     if (before !== undefined) isBorneOut = true;
     held.set(group, value);
   }
-  return isBorneOut ? held.get(groups[hole] ?? -1) : undefined;
+  return isBorneOut ? held : undefined;
 }
 
 function groupings(rows: number, columns: number): readonly Groups[] {

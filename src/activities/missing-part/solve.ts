@@ -1,7 +1,7 @@
 // Finds every way to fill the hole of a printed field, read attribute by attribute, from the page alone.
 import { type Figure, fairlyDifferent, sameFigure } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
-import { readingsOf, type Strand, setReadingOf } from './solve-readings.ts';
+import { readingsOf, type Strand, setReadingOf, unaccounted } from './solve-readings.ts';
 import { type Answer, type Piece, type Printed, responseTo } from './task.ts';
 
 /** No more answers are looked for: one too many is enough. */
@@ -26,6 +26,7 @@ export function solve(printed: Printed): Findings<Answer> {
   const [right] = fillings;
   const faults = [
     ...(right ? [] : ['nothing on the page tells what is missing']),
+    ...(isBroken(field, printed.columns) ? ['a figure of the field follows no rule'] : []),
     ...unfairField(printed.field),
     ...(right ? offeredFaults(printed, right) : []),
   ];
@@ -34,6 +35,11 @@ export function solve(printed: Printed): Findings<Answer> {
 
 function holesIn(field: Printed['field']): readonly number[] {
   return field.flatMap((figure, place) => (figure ? [] : [place]));
+}
+
+/** A figure in the pattern that no reading accounts for is taken for a misprint, or for the thing to be found. */
+function isBroken(field: Printed['field'], columns: number): boolean {
+  return PARTS.some((fields) => unaccounted(strandOf(field, fields), columns).length > 0);
 }
 
 /** A field that is no full rectangle, or a hole that is none. */
