@@ -15,6 +15,7 @@ import { sameOrDifferent } from './same-or-different/index.ts';
 import { shadows } from './shadows/index.ts';
 import { sizeOrder } from './size-order/index.ts';
 import { turnedShapes } from './turned-shapes/index.ts';
+import { missingPart } from './missing-part/index.ts';
 import { whatChanged } from './what-changed/index.ts';
 
 export const ACTIVITIES = {
@@ -34,6 +35,7 @@ export const ACTIVITIES = {
   'one-of-each': oneOfEach,
   'crossing-table': crossingTable,
   shadows,
+  'missing-part': missingPart,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;

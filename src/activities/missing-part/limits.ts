@@ -1,0 +1,78 @@
+// What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
+import type { Refusal } from '../../base/index.ts';
+import { attributesOf, contentName } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { COURSES, poolsOf } from './rules.ts';
+import { ID, PARAMETERS, type PartValues } from './task.ts';
+
+/** Empty where the values are valid. */
+export function limitsOf(values: PartValues, style: PrintStyle): readonly Refusal[] {
+  return [
+    ruleRefusal(values, style),
+    secondRefusal(values),
+    holeRefusal(values),
+    fieldRefusal(values),
+    choicesRefusal(values, style),
+  ].filter((refusal) => refusal !== undefined);
+}
+
+function ruleRefusal({ content, rule }: PartValues, style: PrintStyle): Refusal | undefined {
+  const most = Math.min(...poolsOf(content, style));
+  if (COURSES[rule].kinds <= most) return undefined;
+  const choices = PARAMETERS.rule.values.filter((other) => COURSES[other].kinds <= most);
+  const because = `${contentName(content)} are told apart fairly in ${most} ways at most here`;
+  return notAChoice('rule', rule, choices, 'diagonal', because);
+}
+
+function secondRefusal({ content, second }: PartValues): Refusal | undefined {
+  if (second === 'same' || attributesOf(content).length > 1) return undefined;
+  const because = `${contentName(content)} have one thing alone to look at`;
+  return notAChoice('second', second, ['same'], 'same', because);
+}
+
+function holeRefusal({ response, hole, field }: PartValues): Refusal | undefined {
+  if (hole === 'one') return undefined;
+  if (response === 'draw') {
+    return notAChoice('hole', hole, ['one'], 'one', 'one figure is enough to draw');
+  }
+  if (field > 3) return undefined;
+  return notAChoice('hole', hole, ['one'], 'one', 'a small field with a large hole shows no rule');
+}
+
+function fieldRefusal({ rule, hole, field }: PartValues): Refusal | undefined {
+  const at = `${ID} › field`;
+  if (rule === 'tiles' && field < 4) {
+    const because = 'four figures that come again and again need four rows to be seen twice';
+    return { code: 'out-of-range', at, got: field, min: 4, max: 5, because };
+  }
+  if (hole !== 'four' || field <= 4) return undefined;
+  const because = 'the pieces would leave no room on the page';
+  return { code: 'out-of-range', at, got: field, min: 4, max: 4, because };
+}
+
+/** Of one attribute there are no more pieces than values. */
+function choicesRefusal({ content, choices }: PartValues, style: PrintStyle): Refusal | undefined {
+  const pools = poolsOf(content, style);
+  const most = pools.reduce((product, pool) => product * pool, 1);
+  if (choices <= most) return undefined;
+  const { min } = PARAMETERS.choices;
+  const because = `${contentName(content)} leave no more that can be told apart fairly`;
+  return {
+    code: 'out-of-range',
+    at: `${ID} › choices`,
+    got: choices,
+    min,
+    max: most,
+    because,
+  };
+}
+
+function notAChoice(
+  name: keyof PartValues,
+  got: string,
+  choices: readonly string[],
+  nearest: string,
+  because: string,
+): Refusal {
+  return { code: 'not-a-choice', at: `${ID} › ${name}`, got, choices, nearest, because };
+}
