@@ -9,13 +9,13 @@ import { followTheLine } from './follow-the-line/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
 import { lookAndRemember } from './look-and-remember/index.ts';
 import { mirrorHalf } from './mirror-half/index.ts';
+import { missingPart } from './missing-part/index.ts';
 import { oddOneOut } from './odd-one-out/index.ts';
 import { oneOfEach } from './one-of-each/index.ts';
 import { sameOrDifferent } from './same-or-different/index.ts';
 import { shadows } from './shadows/index.ts';
 import { sizeOrder } from './size-order/index.ts';
 import { turnedShapes } from './turned-shapes/index.ts';
-import { missingPart } from './missing-part/index.ts';
 import { whatChanged } from './what-changed/index.ts';
 
 export const ACTIVITIES = {
