@@ -5,6 +5,7 @@ import { continueRow } from './continue-row/index.ts';
 import { copyPattern } from './copy-pattern/index.ts';
 import { followTheLine } from './follow-the-line/index.ts';
 import { inEveryBox } from './in-every-box/index.ts';
+import { tangle } from './tangle/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
@@ -12,6 +13,7 @@ export const ACTIVITIES = {
   'copy-pattern': copyPattern,
   'continue-row': continueRow,
   'follow-the-line': followTheLine,
+  tangle,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;
