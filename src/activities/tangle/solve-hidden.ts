@@ -3,8 +3,6 @@ import type { LinePoint } from '../../figures/index.ts';
 
 /** Two lines run alike when the sine of their angle is at most this: 27 degrees. */
 const ALIKE_SINE = 0.45;
-/** Every so many points of a line are asked; those that they are compared with stand twice as near. */
-const STEP = 2;
 
 /**
  * For each line the share of its points that have a point of another line no further than `near` (cell sides)
@@ -16,8 +14,7 @@ export function hiddenShares(
 ): readonly number[] {
   const boxes = lines.map(boxOf);
   return lines.map((line, index) => {
-    const asked = line.filter((_, place) => place % STEP === 0);
-    const hidden = asked.filter((point) =>
+    const hidden = line.filter((point) =>
       lines.some(
         (other, place) =>
           place !== index &&
@@ -25,7 +22,7 @@ export function hiddenShares(
           other.some((along) => runsAlong(point, along, near)),
       ),
     );
-    return asked.length === 0 ? 1 : hidden.length / asked.length;
+    return line.length === 0 ? 1 : hidden.length / line.length;
   });
 }
 
