@@ -31,6 +31,7 @@ export const FEATURES = {
   disorder: '0 to 1: figures in rows 0, strewn 1',
   period: 'natural logarithm of the length of the unit that repeats',
   hidden: '0 to 1: share of the outlines that cannot be seen',
+  overlaid: '0 to 1: share of the outlines that lies inside other outlines, all lines showing',
   turned: 'mean turn between a figure and its match, in quarter turns, 0 to 2',
   resized: 'natural logarithm of the ratio of lengths of a figure and its match',
   crossings: 'natural logarithm of 1 + how many lines cross',

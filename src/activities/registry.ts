@@ -17,6 +17,7 @@ import { shadows } from './shadows/index.ts';
 import { sizeOrder } from './size-order/index.ts';
 import { turnedShapes } from './turned-shapes/index.ts';
 import { whatChanged } from './what-changed/index.ts';
+import { tangle } from './tangle/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
@@ -36,6 +37,7 @@ export const ACTIVITIES = {
   'crossing-table': crossingTable,
   shadows,
   'missing-part': missingPart,
+  tangle,
 } as const satisfies Readonly<Record<string, Activity>>;
 
 export type ActivityId = keyof typeof ACTIVITIES;

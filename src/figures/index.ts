@@ -18,6 +18,7 @@ export * from './form-names.ts';
 export * from './glyphs.ts';
 export { CAP_HEIGHT_SHARE, characterOf } from './letter-outlines.ts';
 export * from './likeness.ts';
+export { isPlainLine, type LinePoint, linePointsOf } from './line-points.ts';
 export * from './names.ts';
 export * from './outline.ts';
 export {

@@ -176,6 +176,12 @@ export const WEIGHTS: Readonly<Record<FeatureName, Weight>> = {
     source: PRACTICE,
     phrase: () => 'much of the outlines cannot be seen',
   },
+  overlaid: {
+    logits: 1.5,
+    source:
+      'Ghent 1956, Am. J. Psychol. 69, 575–587 (from memory): overlapping outlines are seen apart later than separate ones',
+    phrase: () => 'the outlines lie over one another',
+  },
   turned: {
     logits: 0.6,
     source:

@@ -1,0 +1,29 @@
+// The activity tangle: which outlines are in this tangle?
+import { defineActivity } from '../activity.ts';
+import { draw, room } from './draw.ts';
+import { features } from './features.ts';
+import { generate } from './generate.ts';
+import { LADDER } from './ladder.ts';
+import { limitsOf } from './limits.ts';
+import { materialsOf } from './materials.ts';
+import { solve } from './solve.ts';
+import { answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
+import { WORDS } from './words.ts';
+
+export const tangle = defineActivity({
+  id: ID,
+  codeNumber: 11,
+  parameters: PARAMETERS,
+  limits: limitsOf,
+  ladder: LADDER,
+  printed: printedSchema,
+  answer: answerSchema,
+  generate,
+  solve,
+  sameAnswer: (one, other) => one.join() === other.join(),
+  features,
+  room,
+  draw,
+  materials: materialsOf,
+  words: WORDS,
+});

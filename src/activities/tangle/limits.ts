@@ -1,0 +1,36 @@
+// What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
+import type { Refusal } from '../../base/index.ts';
+import { attributesOf, contentName } from '../../figures/index.ts';
+import { mostOutlines } from './pools.ts';
+import { ID, PARAMETERS, type TangleValues } from './task.ts';
+
+/** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
+export function limitsOf(values: TangleValues): readonly Refusal[] {
+  return [shownRefusal(values) ?? absentRefusal(values)].filter((refusal) => refusal !== undefined);
+}
+
+function shownRefusal({ content, shown }: TangleValues): Refusal | undefined {
+  const max = mostOutlines(content) - PARAMETERS.absent.min;
+  if (shown <= max) return undefined;
+  const { min } = PARAMETERS.shown;
+  return { code: 'out-of-range', at: at('shown'), got: shown, min, max, because: whyOf(content) };
+}
+
+function absentRefusal({ content, shown, absent }: TangleValues): Refusal | undefined {
+  const max = mostOutlines(content) - shown;
+  if (absent <= max) return undefined;
+  const { min } = PARAMETERS.absent;
+  return { code: 'out-of-range', at: at('absent'), got: absent, min, max, because: whyOf(content) };
+}
+
+function whyOf(content: TangleValues['content']): string {
+  const most = mostOutlines(content);
+  const what = attributesOf(content).includes('turn')
+    ? 'directions without left and right'
+    : contentName(content);
+  return `of ${what} no more than ${most} can be kept from being found in each other`;
+}
+
+function at(name: keyof TangleValues): string {
+  return `${ID} › ${name}`;
+}
