@@ -15,9 +15,9 @@ import { oneOfEach } from './one-of-each/index.ts';
 import { sameOrDifferent } from './same-or-different/index.ts';
 import { shadows } from './shadows/index.ts';
 import { sizeOrder } from './size-order/index.ts';
+import { tangle } from './tangle/index.ts';
 import { turnedShapes } from './turned-shapes/index.ts';
 import { whatChanged } from './what-changed/index.ts';
-import { tangle } from './tangle/index.ts';
 
 export const ACTIVITIES = {
   'in-every-box': inEveryBox,
