@@ -7,7 +7,6 @@ import {
   CONTENT_IDS,
   type ContentId,
   figureAt,
-  formsOf,
   mostValues,
   type Space,
   spaceSize,
@@ -25,8 +24,8 @@ import { fairlyDifferent } from './differences.ts';
 import { directionRelation } from './discriminability.ts';
 import type { Figure } from './figure.ts';
 import { figureSchema } from './figure-schema.ts';
-import { areLookAlikes, mostForms } from './likeness.ts';
-import { TURNABLE, withoutVowels } from './pools.ts';
+import { areLookAlikes } from './likeness.ts';
+import { TURNABLE } from './pools.ts';
 
 const PRINTS = ['colour', 'grey'] as const;
 
@@ -227,17 +226,6 @@ describe('drawTurns', () => {
         [0, 90, 180, 270].map((turn) => ({ form, turn })),
         form,
       );
-    }
-  });
-});
-
-describe('withoutVowels', () => {
-  it('keeps all that is no vowel, and leaves letters enough for a task', () => {
-    expect(
-      withoutVowels(['capital-A', 'capital-B', 'small-y', 'letter-я', 'letter-Ω', 'star']),
-    ).toEqual(['capital-B', 'star']);
-    for (const content of CONTENT_IDS.filter((id) => /letters|capitals|small/.test(id))) {
-      expect(mostForms(withoutVowels(formsOf(content))), content).toBeGreaterThanOrEqual(7);
     }
   });
 });
