@@ -37,9 +37,6 @@ export * from './difficulty.ts';
 export { expectedSuccess, logitsFor, SUCCESS_BAND, WANTED_SUCCESS } from './expected-success.ts';
 export { explainDifficulty } from './explain.ts';
 export { meanDifficulty, type Sample, sampleSeeds } from './mean-difficulty.ts';
-<<<<<<< HEAD
-export { differentRungs, meansOf, placeThatFails } from './rungs.ts';
-=======
 export {
   type Answer,
   chanceAmong,
@@ -52,5 +49,5 @@ export {
   type Outcome,
   rightProbability,
 } from './response-model.ts';
->>>>>>> part-h
+export { differentRungs, meansOf, placeThatFails } from './rungs.ts';
 export * from './weights.ts';
