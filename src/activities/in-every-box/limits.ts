@@ -9,8 +9,39 @@ import { type BoxValues, type Content, ID, PARAMETERS } from './task.ts';
 /** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
 export function limitsOf(values: BoxValues, style: PrintStyle): readonly Refusal[] {
   const response = responseRefusal(values, style);
-  const number = sharedRefusal(values) ?? figuresRefusal(values) ?? nearMissesRefusal(values);
-  return [response, number].filter((refusal) => refusal !== undefined);
+  const number =
+    boxesRefusal(values) ??
+    sharedRefusal(values) ??
+    figuresRefusal(values) ??
+    nearMissesRefusal(values);
+  return [response, layoutRefusal(values), number].filter((refusal) => refusal !== undefined);
+}
+
+/** Boxes that have room on an upright page: several sizes need wide ones, and two directions stand side by side. */
+const MOST_BOXES: Partial<Record<Content, number>> = { sizes: 4, directions: 5 };
+
+function boxesRefusal({ content, boxes }: BoxValues): Refusal | undefined {
+  const max = MOST_BOXES[content] ?? PARAMETERS.boxes.max;
+  if (boxes <= max) return undefined;
+  const because = `more boxes of ${contentName(content)} have no room on a page`;
+  return {
+    code: 'out-of-range',
+    at: at('boxes'),
+    got: boxes,
+    min: PARAMETERS.boxes.min,
+    max,
+    because,
+  };
+}
+
+/** Fewer than this stand lost in a box in which they are strewn. */
+const LEAST_LOOSE = 3;
+
+function layoutRefusal({ layout, figures }: BoxValues): Refusal | undefined {
+  if (layout !== 'loose' || figures >= LEAST_LOOSE) return undefined;
+  const choices = PARAMETERS.layout.values.filter((choice) => choice !== 'loose');
+  const because = `boxes in which figures are strewn hold at least ${LEAST_LOOSE}`;
+  return { code: 'not-a-choice', at: at('layout'), got: layout, choices, nearest: 'grid', because };
 }
 
 /** A sticker answers only where its colour is what is looked at, and is seen on the page. */
