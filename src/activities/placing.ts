@@ -1,5 +1,5 @@
 // How figures stand in their cells on every page: sizes that can be seen and touched, cards for dots, rings.
-import { type Path, pathBounds, rectanglePath } from '../base/index.ts';
+import { flattenPath, type Path, pathBounds, rectanglePath } from '../base/index.ts';
 import { type Figure, formOf, isShape, outlineOf } from '../figures/index.ts';
 import {
   type Area,
@@ -73,4 +73,14 @@ export function ringPath({ left, top, width, height }: Area): Path {
   const [across, down] = [width + 2 * RING_GAP_MM, height + 2 * RING_GAP_MM];
   const corner = RING_CORNER * Math.min(across, down);
   return rectanglePath(left - RING_GAP_MM, top - RING_GAP_MM, across, down, corner);
+}
+
+/** How far a figure reaches from the middle of its cell, in cell sides: all round, and along or across. */
+export function reachOf(figure: Figure): { readonly round: number; readonly side: number } {
+  const { path, drawn } = outlineOf(figure);
+  const points = flattenPath(path).flat();
+  const halfLine = (drawn?.widthShare ?? 0) / 2;
+  const square = Math.max(...points.map(({ x, y }) => x * x + y * y));
+  const side = Math.max(...points.map(({ x, y }) => Math.max(Math.abs(x), Math.abs(y))));
+  return { round: Math.sqrt(square) + halfLine, side: side + halfLine };
 }

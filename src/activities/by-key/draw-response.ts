@@ -32,7 +32,7 @@ import type { Response } from './task.ts';
 import { responseName } from './words.ts';
 
 /** A ring as thick as a crayon's line, edged with ink so that yellow shows on white; widths in mm. */
-const RING_WIDTH_MM = 1.8;
+export const RING_WIDTH_MM = 1.8;
 const RING_EDGE_MM = 0.35;
 /** Side of a sign as a share of its space. */
 const SIGN_SHARE = 0.72;

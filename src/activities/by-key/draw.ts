@@ -9,7 +9,9 @@ import {
   type PrintStyle,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
+import { reachOf } from '../placing.ts';
 import type { Stand } from './contents.ts';
+import { RING_WIDTH_MM } from './draw-response.ts';
 import { drawUnit } from './draw-unit.ts';
 import {
   figureMmWithin,
@@ -18,6 +20,7 @@ import {
   keySize,
   LEAST_GAP_MM,
   type Plan,
+  RING_MM,
   roomOf,
   taskSize,
   unitSize,
@@ -43,7 +46,7 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const plan = planOf(printed);
   const figureMm = figureMmWithin(plan, size);
   const { strip, entries, cells } = placesOf(plan, figureMm, size);
-  const ways = { plan, figureMm, style };
+  const ways = { plan, figureMm: insideRings(printed, plan, figureMm), style };
   return group('task', [
     group('key', [
       box(strip.left, strip.top, strip.width, strip.height, { radiusMm: 4 }),
@@ -61,6 +64,19 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
       ),
     ),
   ]);
+}
+
+/** Between the ring of a key and the figure in it, in mm; by eye. */
+const RING_CLEAR_MM = 0.8;
+
+/** The size at which every figure, wide letters too, stands clear of the ring that goes round it in the key. */
+function insideRings({ key, items }: Printed, { stand }: Plan, figureMm: number): number {
+  if (stand !== 'around') return figureMm;
+  const reach = Math.max(
+    ...[...key.map(({ figure }) => figure), ...items].map((figure) => reachOf(figure).round),
+  );
+  const insideMm = figureMm / 2 + RING_MM - RING_WIDTH_MM - RING_CLEAR_MM;
+  return Math.min(figureMm, insideMm / reach);
 }
 
 interface Places {

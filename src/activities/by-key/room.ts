@@ -37,7 +37,7 @@ const CRAYON_SPACE_MM = 18;
 const MOST_FIGURE_MM: Readonly<Record<Stand, number>> = { inside: 38, around: 34, below: 30 };
 
 /** Blank between a figure and the ring round it, the ring's own width included. */
-const RING_MM = 3.5;
+export const RING_MM = 3.5;
 /** A card with a figure above and the space for its response below: blank round the figure. */
 export const CARD_PAD_MM = 2;
 /** The space for the response in figure heights, where that is more than the least. */

@@ -1,6 +1,6 @@
 // Draws a task, and with its answer the same task with the shared figures ringed and the circles filled.
-import { circlePath, flattenPath, type Point } from '../../base/index.ts';
-import { type Figure, formOf, outlineOf, sameFigure } from '../../figures/index.ts';
+import { circlePath, type Point } from '../../base/index.ts';
+import { type Figure, formOf, sameFigure } from '../../figures/index.ts';
 import {
   type Area,
   box,
@@ -19,6 +19,7 @@ import {
   drawInCell,
   RING_GAP_MM as PATH_GAP_MM,
   ANSWER_LINE_MM as RING_MM,
+  reachOf,
   ringPath,
   stickerCellMm,
 } from '../placing.ts';
@@ -109,7 +110,11 @@ interface Ring {
 }
 
 function ringFor(figures: readonly Figure[], printed: Printed, plan: PagePlan): Ring {
-  const reaches = figures.map((figure) => reachOf(figure, cellFor(figure, printed, plan)));
+  const reaches = figures.map((figure) => {
+    const { round, side } = reachOf(figure);
+    const cellMm = cellFor(figure, printed, plan);
+    return { roundMm: round * cellMm, sideMm: side * cellMm };
+  });
   const spareMm = plan.gapMm - RINGS_APART_MM - RING_MM;
   const gapMm = Math.min(RING_GAP_MM, spareMm / 2);
   const roundMm = Math.max(0, ...reaches.map(({ roundMm }) => roundMm)) + gapMm;
@@ -125,14 +130,4 @@ function drawRing(figure: Figure, point: Point, { isRound, reachMm }: Ring, plan
   if (formOf(figure) === 'dots') return stroked(cardPath(about(plan.figureMm)), line);
   if (isRound) return stroked(circlePath(point.x, point.y, reachMm), line);
   return stroked(ringPath(about(2 * (reachMm - PATH_GAP_MM))), line);
-}
-
-/** How far in mm a figure in a cell reaches from the middle: all round, and along and across. */
-function reachOf(figure: Figure, cellMm: number): { roundMm: number; sideMm: number } {
-  const { path, drawn } = outlineOf(figure);
-  const points = flattenPath(path).flat();
-  const halfLine = (drawn?.widthShare ?? 0) / 2;
-  const square = Math.max(...points.map(({ x, y }) => x * x + y * y));
-  const side = Math.max(...points.map(({ x, y }) => Math.max(Math.abs(x), Math.abs(y))));
-  return { roundMm: (Math.sqrt(square) + halfLine) * cellMm, sideMm: (side + halfLine) * cellMm };
 }
