@@ -56,8 +56,7 @@ const STORAGE_FACTS: Readonly<Record<StorageFault, string>> = {
     'an older Samewise is still open in another tab or window. Nothing was changed. ' +
     'Close the other one, then try again.',
   failed:
-    'the browser could not finish. This was not saved; what was saved before is still there. ' +
-    'Reload the page and try again.',
+    'the browser gave up in the middle, so nothing was changed. Reload the page and try again.',
 };
 
 function rangeFact(refusal: Extract<Refusal, { readonly code: 'out-of-range' }>): string {

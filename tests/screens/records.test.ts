@@ -129,9 +129,9 @@ test('a draft that is not whole is refused with the rest of its batch, and nothi
   expect(given(await countOf(page))).toBe(0);
 });
 
-test('two tabs that write at once lose nothing, and each hears of the other', async () => {
-  const [one, other] = [await tabOf('tabs'), await tabOf('tabs')];
-  const heard = other.evaluate(
+test('two tabs that write at once lose nothing, and a third hears of it', async () => {
+  const [one, other, silent] = [await tabOf('tabs'), await tabOf('tabs'), await tabOf('tabs')];
+  const heard = silent.evaluate(
     () =>
       new Promise<number>((resolve) => {
         window.kept.store.onChange(async () => {
@@ -228,10 +228,13 @@ test('a backup merged on another device gives the same entries, and merging it t
   expect(given(await entriesOf(there))).toEqual([...saved, ...own]);
 });
 
-test('an older version that is open elsewhere, and a later one, are told and nothing is touched', async () => {
+test('entries come to a later version all at once; a tab in the way, a fault and a later version are told', async () => {
   const [page, older] = [await tabOf('versions'), await tabOf('versions')];
   const saved = given(await append(page, FERN));
   await page.evaluate(() => window.kept.store.close());
+  const newer = await tabOf('versions');
+  const broken = await newer.evaluate(() => window.kept.open({ steps: [() => null] }).read());
+  expect(refusalsIn(broken)).toEqual([{ code: 'storage', at: 'records', fault: 'failed' }]);
   // A tab that does not let go of version 1.
   await older.evaluate(
     () =>
@@ -243,7 +246,6 @@ test('an older version that is open elsewhere, and a later one, are told and not
         };
       }),
   );
-  const newer = await tabOf('versions');
   const readAsNewer = () =>
     newer.evaluate(async () => {
       const store = window.kept.open({ steps: window.kept.oneStep });

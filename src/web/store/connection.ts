@@ -71,7 +71,8 @@ async function openOrRefuse(
     return await openOrBlocked(name, steps, callbacks);
   } catch (error) {
     if (!isOfLaterVersion(error)) return refuse(openingRefusal(error));
-    return refuse(laterVersion(await versionOf(name), 'records', steps));
+    const version = await versionOf(name).catch(() => versionAfter(steps) + 1);
+    return refuse(laterVersion(version, 'records', steps));
   }
 }
 
@@ -123,10 +124,10 @@ function migrateAll(transaction: Upgrade, from: number, steps: readonly Step[]):
   all().catch(() => transaction.abort());
 }
 
-/** The version that is there, without changing it. */
+/** The version that is there, without opening it; rejects where the browser does not say. */
 async function versionOf(name: string): Promise<number> {
-  const database = await openDB(name);
-  const { version } = database;
-  database.close();
+  const databases = await indexedDB.databases();
+  const { version } = databases.find((database) => database.name === name) ?? {};
+  if (version === undefined) throw new Error(`records: no database ${name}`);
   return version;
 }
