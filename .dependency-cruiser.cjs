@@ -8,6 +8,7 @@ const LADDER = [
   'learner',
   'sheets',
   'press',
+  'records',
   'words',
   'cli',
 ];

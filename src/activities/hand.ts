@@ -37,6 +37,9 @@ const LEVELS: Readonly<Record<Deed, number>> = {
   'sign-triangle': 7,
 };
 
+/** All deeds, easiest first. */
+export const DEEDS = Object.keys(LEVELS) as readonly Deed[];
+
 /** The level of one movement, 0 (none) to 7. */
 export function handLevel(deed: Deed): number {
   return LEVELS[deed];

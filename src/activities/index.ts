@@ -1,5 +1,6 @@
 export * from './activity.ts';
 export * from './features.ts';
+export { DEEDS, type Deed, handLevel, hardestHand } from './hand.ts';
 export * from './parameters.ts';
 export * from './registry.ts';
 export { counted, numberWord } from './wording.ts';

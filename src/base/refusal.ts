@@ -3,6 +3,12 @@
 /** A value as it came in, cut to what a message can carry. */
 export type Got = string | number | boolean | null;
 
+/**
+ * What keeps a browser from storing: it allows no storage here, it has no room, another tab holds the
+ * older form open, or it gave up for a reason of its own.
+ */
+export type StorageFault = 'denied' | 'full' | 'blocked' | 'failed';
+
 /** Why a request is refused: a code, where (`in-every-box › boxes`), and what the sentence needs. */
 export type Refusal = { readonly at: string } & (
   | {
@@ -40,6 +46,7 @@ export type Refusal = { readonly at: string } & (
     }
   | { readonly code: 'not-proven'; readonly reason: string }
   | { readonly code: 'unwritable'; readonly reason: string }
+  | { readonly code: 'storage'; readonly fault: StorageFault }
 );
 
 /** A value, or why there is none. */

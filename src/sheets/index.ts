@@ -3,6 +3,7 @@ export { adultPages } from './adult-page.ts';
 export { answerPages } from './answer-pages.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
 export { CODE_ALPHABET } from './code-characters.ts';
+export { type JsonLimits, readJson } from './json-text.ts';
 export { type PackMaterials, packMaterials, type StickerCount } from './materials.ts';
 export { makePack, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
 export {
@@ -21,6 +22,8 @@ export {
   readRecipe,
   readRecipeText,
 } from './recipe.ts';
+export { closedObject, wholeNumber } from './schema-parts.ts';
+export { refusalsOf } from './schema-refusals.ts';
 export { type JsonSchema, SCHEMAS } from './schemas.ts';
 export { makeSheet, mostTasks, type Sheet, type SheetRequest } from './sheet.ts';
 export { sheetPage } from './sheet-page.ts';

@@ -62,6 +62,11 @@ const CASES: readonly (readonly [Refusal, string])[] = [
     { code: 'unwritable', at: 'pack.pdf', reason: 'the disk is full' },
     'pack.pdf: cannot be written: the disk is full.',
   ],
+  [
+    { code: 'storage', at: 'records', fault: 'full' },
+    'records: this browser has no room left. This was not saved; what was saved before is still there. ' +
+      'Make a backup, free some space on this device, then try again.',
+  ],
 ];
 
 describe('a refusal', () => {

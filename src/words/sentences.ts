@@ -1,5 +1,5 @@
 // A refusal as whole sentences: where, what was expected, what came, what to do.
-import type { Got, Refusal } from '../base/index.ts';
+import type { Got, Refusal, StorageFault } from '../base/index.ts';
 import { nearestOf } from './nearest.ts';
 import { plainText } from './plain-text.ts';
 
@@ -40,8 +40,24 @@ function factOf(refusal: Refusal): string {
       return `not proven: ${refusal.reason}. Nothing was written.`;
     case 'unwritable':
       return `cannot be written: ${refusal.reason}.`;
+    case 'storage':
+      return STORAGE_FACTS[refusal.fault];
   }
 }
+
+const STORAGE_FACTS: Readonly<Record<StorageFault, string>> = {
+  denied:
+    'this browser keeps nothing for this page, as in some private windows or with site data blocked. ' +
+    'Nothing was saved. Open the page in an ordinary window, or allow it to keep data.',
+  full:
+    'this browser has no room left. This was not saved; what was saved before is still there. ' +
+    'Make a backup, free some space on this device, then try again.',
+  blocked:
+    'an older Samewise is still open in another tab or window. Nothing was changed. ' +
+    'Close the other one, then try again.',
+  failed:
+    'the browser gave up in the middle, so nothing was changed. Reload the page and try again.',
+};
 
 function rangeFact(refusal: Extract<Refusal, { readonly code: 'out-of-range' }>): string {
   const { got, min, max } = refusal;

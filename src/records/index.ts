@@ -1,0 +1,15 @@
+// Children and results as entries that never change: their ids, views, backup file, merging, migration.
+export { BACKUP_CHARACTERS, backupText, laterVersion, readBackup } from './backup.ts';
+export * from './entry.ts';
+export { readEntry } from './entry-schema.ts';
+export { byId, ID_RANDOM_BYTES, type Id, type IdSource, newId, timeOfId } from './ids.ts';
+export { changedSince, idsOfChild, idsOfDemo, merged } from './merge.ts';
+export { migrated, STEPS, type Step, versionAfter } from './migrate.ts';
+export {
+  type Child,
+  type ResultInView,
+  type Shelf,
+  shelfOf,
+  type View,
+  viewOf,
+} from './views.ts';

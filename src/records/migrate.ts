@@ -1,0 +1,20 @@
+// Older stored forms become today's, one version at a time; the same steps serve backup files and the database.
+
+/** Turns one entry of a version into one of the next; what comes out of the last is checked, so it may meet anything. */
+export type Step = (entry: unknown) => unknown;
+
+/**
+ * The first step turns version 1 into version 2, and so on. There is one version so far. Whoever
+ * changes the stored form adds a step here, and a test with a file that the version before had written.
+ */
+export const STEPS: readonly Step[] = [];
+
+/** The version that entries have after all steps. */
+export function versionAfter(steps: readonly Step[]): number {
+  return steps.length + 1;
+}
+
+/** An entry of version `from` (1 to today's) in today's form. */
+export function migrated(entry: unknown, from: number, steps: readonly Step[]): unknown {
+  return steps.slice(from - 1).reduce((older, step) => step(older), entry);
+}
