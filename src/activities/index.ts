@@ -1,6 +1,7 @@
 export * from './activity.ts';
 export * from './features.ts';
 export { DEEDS, type Deed, handLevel, hardestHand } from './hand.ts';
+export { withNearestContent } from './nearest-content.ts';
 export * from './parameters.ts';
 export * from './registry.ts';
 export { counted, numberWord } from './wording.ts';

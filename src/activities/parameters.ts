@@ -1,6 +1,7 @@
 // What an activity can be asked for: named parameters with finite ranges, the one source for
 // checking, command help, the app's controls, the schema and the sheet code.
 import { accept, asGot, type Refusal, type Result, refuse } from '../base/index.ts';
+import { withNearestContent } from './nearest-content.ts';
 
 export interface WholeParameter {
   readonly kind: 'whole';
@@ -79,7 +80,7 @@ function refusalOf(spec: Parameter, value: unknown, at: string): Refusal | undef
     case 'choice':
       return typeof value === 'string' && spec.values.includes(value)
         ? undefined
-        : { code: 'not-a-choice', at, got: asGot(value), choices: spec.values };
+        : withNearestContent({ code: 'not-a-choice', at, got: asGot(value), choices: spec.values });
     case 'yes-no':
       return typeof value === 'boolean'
         ? undefined

@@ -6,6 +6,7 @@ import {
   isActivityId,
   type Parameter,
   type Value,
+  withNearestContent,
 } from '../activities/index.ts';
 import { Refused } from './failure.ts';
 
@@ -31,7 +32,9 @@ export function numberOf(text: string, at: string): number {
 /** One of the choices, in the given case or another. */
 export function choiceOf<T extends string>(text: string, at: string, choices: readonly T[]): T {
   const found = choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
-  if (found === undefined) throw new Refused({ code: 'not-a-choice', at, got: text, choices });
+  if (found === undefined) {
+    throw new Refused(withNearestContent({ code: 'not-a-choice', at, got: text, choices }));
+  }
   return found;
 }
 

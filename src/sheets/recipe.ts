@@ -6,6 +6,7 @@ import {
   activityOf,
   type Parameter,
   type Value,
+  withNearestContent,
 } from '../activities/index.ts';
 import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
 import { aimAt } from '../learner/index.ts';
@@ -103,7 +104,9 @@ export function readRecipe(given: unknown): Result<Recipe> {
   const version = versionRefusal(given, 'recipe');
   if (version) return refuse(version);
   const read = recipeSchema.safeParse(given);
-  if (!read.success) return refuse(...refusalsOf(read.error, given, 'recipe'));
+  if (!read.success) {
+    return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
+  }
   const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT } = read.data;
   const aimed = read.data.parts.map((part, index) => aimedPart(part, index, print));
   const notAimed = aimed.flatMap((part) => (part.ok ? [] : part.refusals));

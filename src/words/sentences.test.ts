@@ -24,6 +24,17 @@ const CASES: readonly (readonly [Refusal, string])[] = [
     '--activity: expected one of by-key, in-every-box, got "in-evry-box". Did you mean in-every-box?',
   ],
   [
+    {
+      code: 'not-a-choice',
+      at: 'model.form',
+      got: 'small-ß',
+      choices: Array.from({ length: 300 }, (_, index) =>
+        index === 7 ? 'small-s' : `form-${index}`,
+      ),
+    },
+    'model.form: expected one of 300 that are known, such as form-0, form-1, form-2, form-3, form-4, got "small-ß". Did you mean small-s?',
+  ],
+  [
     { code: 'wrong-type', at: 'recipe › seed', got: 'x', expected: 'a whole number' },
     'recipe › seed: expected a whole number, got "x".',
   ],

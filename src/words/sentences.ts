@@ -84,8 +84,15 @@ function known(choices: readonly string[]): string {
   return choices.length === 0 ? ' Take it out.' : ` Known are ${choices.join(', ')}.`;
 }
 
+/** More choices than this are no help in one sentence, and a few of them stand for all. */
+const MOST_LISTED = 30;
+const SHOWN_OF_MANY = 5;
+
 function listed(choices: readonly string[]): string {
-  return choices.length === 1 ? `${choices[0]}` : `one of ${choices.join(', ')}`;
+  if (choices.length === 1) return `${choices[0]}`;
+  return choices.length <= MOST_LISTED
+    ? `one of ${choices.join(', ')}`
+    : `one of ${choices.length} that are known, such as ${choices.slice(0, SHOWN_OF_MANY).join(', ')}`;
 }
 
 function versions(known: readonly number[]): string {

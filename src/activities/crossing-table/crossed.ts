@@ -9,7 +9,6 @@ import {
 } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { drawColours, FIGURE_COLOURS, mostFairColours } from '../../palette/index.ts';
-import { withLevelDirections } from '../level-directions.ts';
 import { type Content, MOST_LINES, type TableValues } from './task.ts';
 
 /** What the lines of one direction are about: a value for each line. */
@@ -67,9 +66,7 @@ export function drawCrossed(
 ): Crossed {
   const attributes = attributesOf(content);
   const wanted = attributes.map((attribute, axis) => [attribute, counts[axis === 0 ? 0 : 1]]);
-  const { base, axes } = withLevelDirections(
-    drawSpace(content, random, Object.fromEntries(wanted), print),
-  );
+  const { base, axes } = drawSpace(content, random, Object.fromEntries(wanted), print);
   const [first, ...others] = axes.map(({ values }) => values);
   // A circle is what a figure without a form is; of other forms the first thing tells.
   const shared = base.form === 'circle' ? {} : base;

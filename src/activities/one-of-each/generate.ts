@@ -2,7 +2,6 @@
 import type { Random } from '../../base/index.ts';
 import { attributesOf, drawSpace, type Figure, figureAt } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { withLevelDirections } from '../level-directions.ts';
 import { drawSquare } from './squares.ts';
 import type { Answer, Printed, SquareValues } from './task.ts';
 
@@ -36,7 +35,7 @@ function drawFigures(
   random: Random,
   { print }: PrintStyle,
 ): readonly Figure[] {
-  const space = withLevelDirections(drawSpace(content, random, order, print));
+  const space = drawSpace(content, random, order, print);
   const attributes = attributesOf(content);
   return Array.from({ length: order }, (_, number) =>
     figureAt(

@@ -1,6 +1,6 @@
 // Makes a task and its key: outlines over one another, and those to choose from. Never fails for valid values.
 import type { Random } from '../../base/index.ts';
-import type { Figure } from '../../figures/index.ts';
+import { type Figure, uprightTurnDeg } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { drawColours } from '../../palette/index.ts';
 import { layOver } from './generate-places.ts';
@@ -34,5 +34,6 @@ export function generate(
 function outlinesOf({ content }: TangleValues, random: Random): readonly Figure[] {
   if (content !== 'directions') return poolOf(content).map((form) => ({ form }));
   const form = random.pick(TURNED);
-  return random.pick(TURN_SETS).map((turn) => ({ form, turn }));
+  const upright = uprightTurnDeg(form);
+  return random.pick(TURN_SETS).map((turn) => ({ form, turn: (turn + upright) % 360 }));
 }
