@@ -1,6 +1,8 @@
 // Finds which candidates may be taken to be in the tangle, from the printed outlines and their places alone.
 import {
   areLookAlikes,
+  type DirectionRelation,
+  directionRelation,
   type Figure,
   formOf,
   type LinePoint,
@@ -86,11 +88,13 @@ function areApart(figures: readonly Figure[]): boolean {
   );
 }
 
+/** Mirror images seen side by side, which young children take for the same. */
+const MIRRORED: readonly DirectionRelation[] = ['left-right', 'opposite-obliques'];
+
 function isApart(one: Figure, other: Figure): boolean {
   if (formOf(one) !== formOf(other)) return !areLookAlikes(formOf(one), formOf(other));
-  const turns = [one.turn ?? 0, other.turn ?? 0];
-  const isSideways = turns.every((turn) => turn === 90 || turn === 270);
-  return turns[0] !== turns[1] && !isSideways;
+  const relation = directionRelation(one, other);
+  return relation !== undefined && !MIRRORED.includes(relation);
 }
 
 function isOneAboutOther(tangle: readonly Placed[]): boolean {
