@@ -42,7 +42,7 @@ export function outermost(areas: readonly Area[]): Area[] {
 }
 
 /** The colour in the middle of an area, as `#rrggbb`. */
-export function middleColour(raster: Raster, { left, right, top, bottom }: Area): string {
+export function middleColour(raster: Raster, { left, right, top, bottom }: Bounds): string {
   return hexOfPixel(
     pixelAt(raster, Math.round((left + right) / 2), Math.round((top + bottom) / 2)),
   );
@@ -83,14 +83,13 @@ function sideOf(area: Area, rule: Area): string {
   return area.right < rule.left ? '<' : '>';
 }
 
-/** What stands on the page by itself, and what lies within its bounds: a frame with its figures, or one figure. */
-export interface Thing {
-  readonly area: Area;
-  /** The outermost areas inside, in reading order. */
-  readonly inside: readonly Area[];
+/** Something on the page, with what lies within its bounds: a frame with its figures, or one figure. */
+export interface Thing extends Area {
+  /** Of these, those that lie in no other one; in reading order. */
+  readonly inside: readonly Thing[];
 }
 
-/** The things of each task, tasks and things in reading order; what is shorter than `leastMm` both ways is left out. */
+/** The things of each task, tasks and things in reading order; what is shorter than `leastMm` is left out. */
 export function tasksOf(raster: Raster, leastMm = 4): Thing[][] {
   const least = (leastMm / 25.4) * raster.dpi;
   const { areas } = areasOf(raster, isInked);
@@ -99,24 +98,23 @@ export function tasksOf(raster: Raster, leastMm = 4): Thing[][] {
     (area) =>
       !rules.includes(area) && Math.max(area.right - area.left, area.bottom - area.top) > least,
   );
-  const things = outermost(large).map((area) => ({
-    area,
-    inside: inReadingOrder(outermost(large.filter((other) => isInside(other, area))), (one) => one),
-  }));
-  const tasks = partedBy(rules, things, ({ area }) => area);
-  return inReadingOrder(tasks, (task) => boundsOf(task.map(({ area }) => area))).map((task) =>
-    inReadingOrder(task, ({ area }) => area),
+  const tasks = partedBy(rules, nested(large), (thing) => thing);
+  return inReadingOrder(tasks.map((things) => ({ ...boundsOf(things), things }))).map(
+    ({ things }) => things,
   );
 }
 
-interface Bounds {
-  readonly left: number;
-  readonly top: number;
-  readonly right: number;
-  readonly bottom: number;
+function nested(areas: readonly Area[]): Thing[] {
+  const things = outermost(areas).map((area) => ({
+    ...area,
+    inside: nested(areas.filter((other) => isInside(other, area))),
+  }));
+  return inReadingOrder(things);
 }
 
-function boundsOf(areas: readonly Area[]): Bounds {
+export type Bounds = Pick<Area, 'left' | 'top' | 'right' | 'bottom'>;
+
+export function boundsOf(areas: readonly Bounds[]): Bounds {
   return {
     left: Math.min(...areas.map(({ left }) => left)),
     top: Math.min(...areas.map(({ top }) => top)),
@@ -126,23 +124,20 @@ function boundsOf(areas: readonly Area[]): Bounds {
 }
 
 /** Row by row from the top, each row from the left. */
-export function inReadingOrder<T>(items: readonly T[], boundsOfItem: (item: T) => Bounds): T[] {
-  return rowsOf(items, boundsOfItem).flat();
+export function inReadingOrder<T extends Bounds>(items: readonly T[]): T[] {
+  return rowsOf(items).flat();
 }
 
 /** Items in rows: a new row begins where middles are further apart than half of the highest item. */
-export function rowsOf<T>(items: readonly T[], boundsOfItem: (item: T) => Bounds): T[][] {
-  const placed = items.map((item) => {
-    const { left, top, bottom } = boundsOfItem(item);
-    return { item, left, middle: (top + bottom) / 2, height: bottom - top };
-  });
-  const apart = Math.max(0, ...placed.map(({ height }) => height)) / 2;
-  const rows: (typeof placed)[] = [];
-  for (const one of placed.sort((a, b) => a.middle - b.middle)) {
+export function rowsOf<T extends Bounds>(items: readonly T[]): T[][] {
+  const apart = Math.max(0, ...items.map(({ top, bottom }) => bottom - top)) / 2;
+  const middle = ({ top, bottom }: Bounds) => (top + bottom) / 2;
+  const rows: T[][] = [];
+  for (const item of items.toSorted((one, other) => middle(one) - middle(other))) {
     const row = rows.at(-1);
     const previous = row?.at(-1);
-    if (row && previous && one.middle - previous.middle < apart) row.push(one);
-    else rows.push([one]);
+    if (row && previous && middle(item) - middle(previous) < apart) row.push(item);
+    else rows.push([item]);
   }
-  return rows.map((row) => row.sort((a, b) => a.left - b.left).map(({ item }) => item));
+  return rows.map((row) => row.toSorted((one, other) => one.left - other.left));
 }

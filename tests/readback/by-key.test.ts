@@ -31,7 +31,7 @@ function readAnswer({ raster }: PrintedSheet): number[] {
   const key = entries
     .sort((one, other) => one.left - other.left)
     .map((area) => lookOf(raster, area));
-  return inReadingOrder(items, (area) => area).map((area) => bestEntry(lookOf(raster, area), key));
+  return inReadingOrder(items).map((area) => bestEntry(lookOf(raster, area), key));
 }
 
 /** The entry that looks most like the item; colour is asked only where silhouettes do not settle the key. */

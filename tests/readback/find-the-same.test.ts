@@ -24,13 +24,10 @@ function readAnswers({ raster }: PrintedSheet): number[][] {
   return tasksOf(raster).map((task) => {
     const [model, ...more] = task.flatMap(({ inside }) => inside);
     if (!model || more.length > 0) throw new Error('not one model');
-    const choices = inReadingOrder(
-      task.filter(({ inside }) => inside.length === 0),
-      ({ area }) => area,
-    );
+    const choices = inReadingOrder(task.filter(({ inside }) => inside.length === 0));
     const wanted = lookAt(raster, model);
-    return choices.flatMap(({ area }, place) =>
-      looksAlike(lookAt(raster, area), wanted) ? [place] : [],
+    return choices.flatMap((choice, place) =>
+      looksAlike(lookAt(raster, choice), wanted) ? [place] : [],
     );
   });
 }

@@ -22,7 +22,7 @@ describe('odd-one-out', () => {
 /** For each task the places of the figures that stand alone in some way of looking. */
 function readAnswers({ raster }: PrintedSheet): number[][] {
   return tasksOf(raster).map((task) => {
-    const looks = task.map(({ area }) => lookAt(raster, area));
+    const looks = task.map((figure) => lookAt(raster, figure));
     const traits = [
       kindsOf(looks, (one, other) => one.colour === other.colour),
       kindsOf(looks, isOneForm),
