@@ -32,9 +32,9 @@ function readAnswers({ raster }: PrintedSheet): string[][][] {
     const colours = tray.inside.map((dot) => middleColour(raster, dot));
     const order = colours.length;
     const cells = Array.from({ length: order ** 2 }, (_, cell) =>
-      colourIn(raster, grid.area, (cell % order) + 0.5, Math.floor(cell / order) + 0.5, order),
+      colourIn(raster, grid, (cell % order) + 0.5, Math.floor(cell / order) + 0.5, order),
     );
-    const blocks = hasBlocks(raster, grid.area, order);
+    const blocks = hasBlocks(raster, grid, order);
     const empty = cells.flatMap((colour, cell) => (colour === EMPTY ? [cell] : []));
     return completions(cells, colours, blocks).map((full) => empty.map((cell) => full[cell] ?? ''));
   });
