@@ -89,11 +89,15 @@ export interface Thing extends Area {
   readonly inside: readonly Thing[];
 }
 
-/** The things of each task, tasks and things in reading order; what is shorter than `leastMm` is left out. */
-export function tasksOf(raster: Raster, leastMm = 4): Thing[][] {
+/**
+ * The things of each task, tasks and things in reading order, as far as their pixels belong; what is shorter than
+ * `leastMm` is left out.
+ */
+export function tasksOf(raster: Raster, leastMm = 4, belongs = isInked): Thing[][] {
   const least = (leastMm / 25.4) * raster.dpi;
-  const { areas } = areasOf(raster, isInked);
-  const rules = rulesOf(raster, areas);
+  const inked = areasOf(raster, isInked).areas;
+  const rules = rulesOf(raster, inked);
+  const areas = belongs === isInked ? inked : areasOf(raster, belongs).areas;
   const large = areas.filter(
     (area) =>
       !rules.includes(area) && Math.max(area.right - area.left, area.bottom - area.top) > least,
