@@ -10,7 +10,7 @@ export interface Region {
 }
 
 export interface Look {
-  /** `GRID` × `GRID` cells over the bounds of the figure: what lies inside its outer edge. */
+  /** Cells, as many rows as columns, over the bounds of the figure: what lies inside its outer edge. */
   readonly silhouette: readonly boolean[];
   readonly width: number;
   readonly height: number;
@@ -26,11 +26,12 @@ export const ONE_FORM = 0.15;
 /** Figures whose lengths are nearer than this ratio are one size: sizes that differ do so by 1.3 or more. */
 const ONE_SIZE = 1.12;
 
-/** The look of what is inked in a region; `isWithin` can narrow the region down. */
+/** The look of what is inked in a region; `isWithin` can narrow the region down, `grid` is the silhouette's side. */
 export function lookAt(
   raster: Raster,
   region: Region,
   isWithin: (x: number, y: number) => boolean = () => true,
+  grid = GRID,
 ): Look {
   const inked: [number, number][] = [];
   const colours = new Map<string, number>();
@@ -47,9 +48,9 @@ export function lookAt(
   const [left, top] = [Math.min(...xs), Math.min(...ys)];
   const [width, height] = [Math.max(...xs) - left + 1, Math.max(...ys) - top + 1];
   const solid = filledOutside(inked, left, top, width, height);
-  const silhouette = Array.from({ length: GRID * GRID }, (_, cell) => {
-    const x = Math.floor((((cell % GRID) + 0.5) * width) / GRID);
-    const y = Math.floor(((Math.floor(cell / GRID) + 0.5) * height) / GRID);
+  const silhouette = Array.from({ length: grid * grid }, (_, cell) => {
+    const x = Math.floor((((cell % grid) + 0.5) * width) / grid);
+    const y = Math.floor(((Math.floor(cell / grid) + 0.5) * height) / grid);
     return solid[y * width + x] === 1;
   });
   const [commonest] = [...colours].sort(([, one], [, other]) => other - one);
@@ -99,7 +100,8 @@ function filledOutside(
 /** Share of the grid in which two silhouettes differ, their proportions included. */
 export function silhouetteDifference(one: Look, other: Look): number {
   const differing =
-    one.silhouette.filter((inside, cell) => inside !== other.silhouette[cell]).length / GRID ** 2;
+    one.silhouette.filter((inside, cell) => inside !== other.silhouette[cell]).length /
+    one.silhouette.length;
   const proportions = Math.abs(Math.log((one.width * other.height) / (one.height * other.width)));
   return differing + 0.5 * proportions;
 }
