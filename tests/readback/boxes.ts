@@ -42,7 +42,7 @@ export function outermost(areas: readonly Area[]): Area[] {
 }
 
 /** The colour in the middle of an area, as `#rrggbb`. */
-export function middleColour(raster: Raster, { left, right, top, bottom }: Area): string {
+export function middleColour(raster: Raster, { left, right, top, bottom }: Bounds): string {
   return hexOfPixel(
     pixelAt(raster, Math.round((left + right) / 2), Math.round((top + bottom) / 2)),
   );
@@ -54,7 +54,10 @@ export function hexOfPixel(pixel: Rgb): string {
 
 /** Areas in the groups that the ruled lines between tasks part them into. */
 export function groupsOf<T>(raster: Raster, items: readonly T[], areaOf: (item: T) => Area): T[][] {
-  const rules = rulesOf(raster);
+  return partedBy(rulesOf(raster, areasOf(raster, isInked).areas), items, areaOf);
+}
+
+function partedBy<T>(rules: readonly Area[], items: readonly T[], areaOf: (item: T) => Area) {
   const groups = new Map<string, T[]>();
   for (const item of items) {
     const side = rules.map((rule) => sideOf(areaOf(item), rule)).join('');
@@ -64,9 +67,9 @@ export function groupsOf<T>(raster: Raster, items: readonly T[], areaOf: (item: 
 }
 
 /** Thin straight lines that stand by themselves, level or upright, at least 40 mm long. */
-function rulesOf(raster: Raster): Area[] {
-  const least = (40 / 25.4) * raster.dpi;
-  return areasOf(raster, isInked).areas.filter(({ left, right, top, bottom }) => {
+function rulesOf({ dpi }: Raster, areas: readonly Area[]): Area[] {
+  const least = (40 / 25.4) * dpi;
+  return areas.filter(({ left, right, top, bottom }) => {
     const [width, height] = [right - left, bottom - top];
     return Math.max(width, height) > least && Math.min(width, height) < 4;
   });
@@ -78,4 +81,67 @@ function sideOf(area: Area, rule: Area): string {
   if (isLevel) return area.bottom < rule.top ? '<' : '>';
   if (area.bottom < rule.top || area.top > rule.bottom) return '-';
   return area.right < rule.left ? '<' : '>';
+}
+
+/** Something on the page, with what lies within its bounds: a frame with its figures, or one figure. */
+export interface Thing extends Area {
+  /** Of these, those that lie in no other one; in reading order. */
+  readonly inside: readonly Thing[];
+}
+
+/**
+ * The things of each task, tasks and things in reading order, as far as their pixels belong; what is shorter than
+ * `leastMm` is left out.
+ */
+export function tasksOf(raster: Raster, leastMm = 4, belongs = isInked): Thing[][] {
+  const least = (leastMm / 25.4) * raster.dpi;
+  const inked = areasOf(raster, isInked).areas;
+  const rules = rulesOf(raster, inked);
+  const areas = belongs === isInked ? inked : areasOf(raster, belongs).areas;
+  const large = areas.filter(
+    (area) =>
+      !rules.includes(area) && Math.max(area.right - area.left, area.bottom - area.top) > least,
+  );
+  const tasks = partedBy(rules, nested(large), (thing) => thing);
+  return inReadingOrder(tasks.map((things) => ({ ...boundsOf(things), things }))).map(
+    ({ things }) => things,
+  );
+}
+
+function nested(areas: readonly Area[]): Thing[] {
+  const things = outermost(areas).map((area) => ({
+    ...area,
+    inside: nested(areas.filter((other) => isInside(other, area))),
+  }));
+  return inReadingOrder(things);
+}
+
+export type Bounds = Pick<Area, 'left' | 'top' | 'right' | 'bottom'>;
+
+export function boundsOf(areas: readonly Bounds[]): Bounds {
+  return {
+    left: Math.min(...areas.map(({ left }) => left)),
+    top: Math.min(...areas.map(({ top }) => top)),
+    right: Math.max(...areas.map(({ right }) => right)),
+    bottom: Math.max(...areas.map(({ bottom }) => bottom)),
+  };
+}
+
+/** Row by row from the top, each row from the left. */
+export function inReadingOrder<T extends Bounds>(items: readonly T[]): T[] {
+  return rowsOf(items).flat();
+}
+
+/** Items in rows: a new row begins where middles are further apart than half of the highest item. */
+export function rowsOf<T extends Bounds>(items: readonly T[]): T[][] {
+  const apart = Math.max(0, ...items.map(({ top, bottom }) => bottom - top)) / 2;
+  const middle = ({ top, bottom }: Bounds) => (top + bottom) / 2;
+  const rows: T[][] = [];
+  for (const item of items.toSorted((one, other) => middle(one) - middle(other))) {
+    const row = rows.at(-1);
+    const previous = row?.at(-1);
+    if (row && previous && middle(item) - middle(previous) < apart) row.push(item);
+    else rows.push([item]);
+  }
+  return rows.map((row) => row.toSorted((one, other) => one.left - other.left));
 }

@@ -1,15 +1,13 @@
 // Reads printed sheets of by-key back from pixels: the key, the items, which entry each item matches.
 import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
-import { outermost } from './boxes.ts';
-import { type Look, lookAt, type Region, silhouetteDifference } from './looks.ts';
+import { inReadingOrder, outermost } from './boxes.ts';
+import { type Look, lookAt, ONE_FORM, type Region, silhouetteDifference } from './looks.ts';
 import { type PrintedSheet, printSheets } from './printed-sheets.ts';
 import { type Area, areasOf, isInked, isInside, pixelAt, type Raster } from './raster.ts';
 
 const SHEETS = 72;
 const DPI = 120;
-/** Silhouettes nearer than this are taken for one form that stands one way. */
-const ONE_FORM = 0.15;
 
 describe('by-key', () => {
   test(`${SHEETS} printed sheets give, from their pixels alone, the answers of their keys`, async () => {
@@ -46,20 +44,6 @@ function bestEntry(item: Look, key: readonly Look[]): number {
     return silhouetteDifference(item, entry) + colour;
   });
   return distances.indexOf(Math.min(...distances));
-}
-
-function inReadingOrder(areas: readonly Area[]): Area[] {
-  const middle = ({ top, bottom }: Area) => (top + bottom) / 2;
-  const byHeight = [...areas].sort((one, other) => middle(one) - middle(other));
-  const rows: Area[][] = [];
-  for (const area of byHeight) {
-    const row = rows.at(-1);
-    const previous = row?.at(-1);
-    if (row && previous && middle(area) - middle(previous) < (area.bottom - area.top) / 3)
-      row.push(area);
-    else rows.push([area]);
-  }
-  return rows.flatMap((row) => row.sort((one, other) => one.left - other.left));
 }
 
 /** The figure of a unit: above the rule of a card, inside a ring, or the whole. */

@@ -10,21 +10,28 @@ export interface Region {
 }
 
 export interface Look {
-  /** `GRID` × `GRID` cells over the bounds of the figure: what lies inside its outer edge. */
+  /** Cells, as many rows as columns, over the bounds of the figure: what lies inside its outer edge. */
   readonly silhouette: readonly boolean[];
   readonly width: number;
   readonly height: number;
+  /** How much of the silhouette is inked: 1 for a filled figure, little for an outline. */
+  readonly inkShare: number;
   /** The commonest colour of what is inked: that of the filling, or of the line where nothing fills it. */
   readonly colour: string;
 }
 
 const GRID = 24;
+/** Nearer silhouettes are one form that stands one way: at 100 dpi one form stays below 0.09, two differ by 0.24. */
+export const ONE_FORM = 0.15;
+/** Figures whose lengths are nearer than this ratio are one size: sizes that differ do so by 1.3 or more. */
+const ONE_SIZE = 1.12;
 
-/** The look of what is inked in a region; `isWithin` can narrow the region down. */
+/** The look of what is inked in a region; `isWithin` can narrow the region down, `grid` is the silhouette's side. */
 export function lookAt(
   raster: Raster,
   region: Region,
   isWithin: (x: number, y: number) => boolean = () => true,
+  grid = GRID,
 ): Look {
   const inked: [number, number][] = [];
   const colours = new Map<string, number>();
@@ -41,13 +48,20 @@ export function lookAt(
   const [left, top] = [Math.min(...xs), Math.min(...ys)];
   const [width, height] = [Math.max(...xs) - left + 1, Math.max(...ys) - top + 1];
   const solid = filledOutside(inked, left, top, width, height);
-  const silhouette = Array.from({ length: GRID * GRID }, (_, cell) => {
-    const x = Math.floor((((cell % GRID) + 0.5) * width) / GRID);
-    const y = Math.floor(((Math.floor(cell / GRID) + 0.5) * height) / GRID);
+  const silhouette = Array.from({ length: grid * grid }, (_, cell) => {
+    const x = Math.floor((((cell % grid) + 0.5) * width) / grid);
+    const y = Math.floor(((Math.floor(cell / grid) + 0.5) * height) / grid);
     return solid[y * width + x] === 1;
   });
   const [commonest] = [...colours].sort(([, one], [, other]) => other - one);
-  return { silhouette, width, height, colour: commonest?.[0] ?? '' };
+  const within = solid.reduce((sum, inside) => sum + inside, 0);
+  return {
+    silhouette,
+    width,
+    height,
+    inkShare: inked.length / within,
+    colour: commonest?.[0] ?? '',
+  };
 }
 
 /** 1 for every pixel that cannot be reached from the edge without crossing ink. */
@@ -86,7 +100,27 @@ function filledOutside(
 /** Share of the grid in which two silhouettes differ, their proportions included. */
 export function silhouetteDifference(one: Look, other: Look): number {
   const differing =
-    one.silhouette.filter((inside, cell) => inside !== other.silhouette[cell]).length / GRID ** 2;
+    one.silhouette.filter((inside, cell) => inside !== other.silhouette[cell]).length /
+    one.silhouette.length;
   const proportions = Math.abs(Math.log((one.width * other.height) / (one.height * other.width)));
   return differing + 0.5 * proportions;
+}
+
+export function isOneForm(one: Look, other: Look): boolean {
+  return silhouetteDifference(one, other) < ONE_FORM;
+}
+
+/** Whether two filled figures look alike in form, colour and size. */
+export function looksAlike(one: Look, other: Look): boolean {
+  return one.colour === other.colour && isOneForm(one, other) && isOneSize(one, other);
+}
+
+export function isOneSize(one: Look, other: Look): boolean {
+  const ratio = Math.sqrt((one.width * one.height) / (other.width * other.height));
+  return Math.max(ratio, 1 / ratio) < ONE_SIZE;
+}
+
+/** For each item the place of the first that is alike: what is alike has one number. */
+export function kindsOf<T>(items: readonly T[], isAlike: (one: T, other: T) => boolean): number[] {
+  return items.map((item) => items.findIndex((other) => isAlike(other, item)));
 }

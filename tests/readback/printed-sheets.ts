@@ -25,6 +25,20 @@ export interface PrintedSheet {
   readonly raster: Raster;
 }
 
+/** `rounds` sheets of each of the first `steps` steps, each with a seed of its own. */
+export function sheetsOfSteps(
+  activity: ActivityId,
+  steps: number,
+  rounds: number,
+  seed: number,
+): Wanted[] {
+  return Array.from({ length: steps * rounds }, (_, index) => ({
+    activity,
+    step: 1 + (index % steps),
+    seed: seed + index,
+  }));
+}
+
 /** Every wanted sheet, printed on A4 upright and drawn at `dpi`. */
 export async function printSheets(wanted: readonly Wanted[], dpi: number): Promise<PrintedSheet[]> {
   const sheets = wanted.map(madeSheet);
