@@ -7,7 +7,7 @@ import {
   type Transform,
   transformPath,
 } from '../src/base/index.ts';
-import { type SceneNode, textWidthMm } from '../src/page/index.ts';
+import { type Group, type SceneNode, textWidthMm } from '../src/page/index.ts';
 
 export interface Placed {
   readonly node: SceneNode;
@@ -55,6 +55,36 @@ export function placedIn(
       },
     },
   ];
+}
+
+/** All groups of a role below `node`, in the order in which they are drawn; none within another of them. */
+export function groupsOf(node: SceneNode, role: string): readonly Group[] {
+  if (node.kind !== 'group') return [];
+  return node.children.flatMap((child) => {
+    if (child.kind !== 'group') return [];
+    return child.role === role ? [child] : groupsOf(child, role);
+  });
+}
+
+/** The bounds of one node, or of several together, strokes included. */
+export function boundsOf(drawn: SceneNode | readonly SceneNode[]): Bounds {
+  const parts = [drawn].flat().flatMap((node) => placedIn(node).map(({ bounds }) => bounds));
+  return {
+    left: Math.min(...parts.map(({ left }) => left)),
+    top: Math.min(...parts.map(({ top }) => top)),
+    right: Math.max(...parts.map(({ right }) => right)),
+    bottom: Math.max(...parts.map(({ bottom }) => bottom)),
+  };
+}
+
+/** The blank between two upright rectangles: the larger of that beside and that below. */
+export function blankBetween(one: Bounds, other: Bounds): number {
+  return Math.max(
+    one.left - other.right,
+    other.left - one.right,
+    one.top - other.bottom,
+    other.top - one.bottom,
+  );
 }
 
 /** What of `node` lies outside the rectangle from (0, 0), in words. */

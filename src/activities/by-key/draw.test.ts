@@ -1,8 +1,8 @@
 // The drawn page: one scale for key and items, clear gaps, targets large enough, nothing outside.
 import { describe, expect, test } from 'vitest';
-import { placedIn } from '../../../tests/scene-bounds.ts';
+import { boundsOf, groupsOf } from '../../../tests/scene-bounds.ts';
 import type { Bounds } from '../../base/index.ts';
-import type { Group, SceneNode } from '../../page/index.ts';
+import type { Group } from '../../page/index.ts';
 import { draw, room } from './draw.ts';
 import { LADDER } from './ladder.ts';
 import { materials } from './materials.ts';
@@ -10,21 +10,6 @@ import { COLOUR, GREY, goodValues, type Made, made, valuesAt } from './tasks-to-
 import { ENGLISH } from './words.ts';
 
 const A4_PORTRAIT = { widthMm: 186, heightMm: 254 };
-
-function groupsOf(node: SceneNode, role: string): Group[] {
-  if (node.kind !== 'group') return [];
-  return node.role === role ? [node] : node.children.flatMap((child) => groupsOf(child, role));
-}
-
-function boundsOf(node: SceneNode): Bounds {
-  const all = placedIn(node).map(({ bounds }) => bounds);
-  return {
-    left: Math.min(...all.map(({ left }) => left)),
-    top: Math.min(...all.map(({ top }) => top)),
-    right: Math.max(...all.map(({ right }) => right)),
-    bottom: Math.max(...all.map(({ bottom }) => bottom)),
-  };
-}
 
 /** The distance of two rectangles, 0 where they touch or overlap. */
 function gapMm(one: Bounds, other: Bounds): number {

@@ -1,6 +1,6 @@
 // The drawn page measured: one line, even gaps, empty places as large as figures, stickers at their size.
 import { describe, expect, test } from 'vitest';
-import { placedIn } from '../../../tests/scene-bounds.ts';
+import { boundsOf, groupsOf } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import { type Bounds, randomFrom } from '../../base/index.ts';
 import type { Group } from '../../page/index.ts';
@@ -43,23 +43,6 @@ const ALL = LADDER.flatMap(({ values }, index) =>
     }),
   ),
 );
-
-function groupsOf(node: Group, role: string): readonly Group[] {
-  return node.children.flatMap((child) => {
-    if (child.kind !== 'group') return [];
-    return child.role === role ? [child] : groupsOf(child, role);
-  });
-}
-
-function boundsOf(node: Group): Bounds {
-  const parts = placedIn(node).map(({ bounds }) => bounds);
-  return {
-    left: Math.min(...parts.map(({ left }) => left)),
-    top: Math.min(...parts.map(({ top }) => top)),
-    right: Math.max(...parts.map(({ right }) => right)),
-    bottom: Math.max(...parts.map(({ bottom }) => bottom)),
-  };
-}
 
 function rowOf({ printed, size }: Drawn): readonly Bounds[] {
   const [row] = groupsOf(draw(printed, size, COLOUR), 'row');

@@ -1,5 +1,7 @@
 // The page keeps its measures: equal frames, room between them, stickers at true size.
+
 import { describe, expect, it } from 'vitest';
+import { boundsOf, groupsOf } from '../../../tests/scene-bounds.ts';
 import { type Bounds, pathBounds, randomFrom } from '../../base/index.ts';
 import {
   type Area,
@@ -36,21 +38,6 @@ function inkOf(node: SceneNode): Bounds[] {
   const { left, top, right, bottom } = pathBounds(node.path);
   const half = (node.stroke?.widthMm ?? 0) / 2;
   return [{ left: left - half, top: top - half, right: right + half, bottom: bottom + half }];
-}
-
-function groupsOf(node: SceneNode, role: string): Group[] {
-  if (node.kind !== 'group') return [];
-  return node.role === role ? [node] : node.children.flatMap((child) => groupsOf(child, role));
-}
-
-function boundsOf(node: SceneNode): Bounds {
-  const all = inkOf(node);
-  return {
-    left: Math.min(...all.map(({ left }) => left)),
-    top: Math.min(...all.map(({ top }) => top)),
-    right: Math.max(...all.map(({ right }) => right)),
-    bottom: Math.max(...all.map(({ bottom }) => bottom)),
-  };
 }
 
 function gapBetween(one: Area, other: Area): number {

@@ -1,8 +1,7 @@
 // The drawn page measured: heads that show one thing, parts apart, pieces that fit, the answer in its cells.
 import { describe, expect, test } from 'vitest';
-import { placedIn } from '../../../tests/scene-bounds.ts';
+import { boundsOf, groupsOf, placedIn } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
-import type { Bounds } from '../../base/index.ts';
 import type { Group } from '../../page/index.ts';
 import { hexOf } from '../../palette/index.ts';
 import { draw, room } from './draw.ts';
@@ -10,23 +9,6 @@ import { planPage } from './page-plan.ts';
 import { COLOUR, type Made, makeTasks, taskOf, valuesAt } from './tasks-to-test.ts';
 
 const MADE = makeTasks(120, testSeed('crossing-table, drawing'));
-
-function groupsOf(node: Group, role: string): readonly Group[] {
-  return node.children.flatMap((child) => {
-    if (child.kind !== 'group') return [];
-    return child.role === role ? [child] : groupsOf(child, role);
-  });
-}
-
-function boundsOf(...nodes: readonly Group[]): Bounds {
-  const parts = nodes.flatMap((node) => placedIn(node).map(({ bounds }) => bounds));
-  return {
-    left: Math.min(...parts.map(({ left }) => left)),
-    top: Math.min(...parts.map(({ top }) => top)),
-    right: Math.max(...parts.map(({ right }) => right)),
-    bottom: Math.max(...parts.map(({ bottom }) => bottom)),
-  };
-}
 
 function sizeOf({ printed }: Made, moreMm: number) {
   const least = room(printed);
@@ -63,7 +45,7 @@ describe('R8 on the drawn page', () => {
   test('heads are clear of the table, and nearer to it than what is loose', () => {
     for (const made of MADE.filter(({ values }) => values.heads === 'both')) {
       const page = draw(made.printed, sizeOf(made, 0), COLOUR);
-      const table = boundsOf(...groupsOf(page, 'table'));
+      const table = boundsOf(groupsOf(page, 'table'));
       const plan = planPage(made.printed, sizeOf(made, 0));
       const above = Math.max(...plan.columnHeads.map(({ top, height }) => top + height));
       const beside = Math.max(...plan.rowHeads.map(({ left, width }) => left + width));
@@ -71,7 +53,7 @@ describe('R8 on the drawn page', () => {
       expect(clear, made.name).toBeGreaterThan(2);
       const loose = groupsOf(page, 'loose');
       if (loose.length > 0) {
-        expect(boundsOf(...loose).top - table.bottom, made.name).toBeGreaterThan(2 * clear);
+        expect(boundsOf(loose).top - table.bottom, made.name).toBeGreaterThan(2 * clear);
       }
     }
   });

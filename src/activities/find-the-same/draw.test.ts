@@ -1,6 +1,6 @@
 // The drawn page measured: one true size, the frame apart, the answer's ring and line.
 import { describe, expect, test } from 'vitest';
-import { placedIn } from '../../../tests/scene-bounds.ts';
+import { blankBetween, boundsOf, groupsOf } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import type { Bounds } from '../../base/index.ts';
 import type { Group } from '../../page/index.ts';
@@ -15,32 +15,8 @@ function pageOf({ printed, answer }: Made, grownMm: number, withAnswer = false):
   return withAnswer ? draw(printed, size, COLOUR, answer) : draw(printed, size, COLOUR);
 }
 
-function groupsOf(page: Group, role: string): readonly Group[] {
-  return page.children.filter((node) => node.kind === 'group' && node.role === role) as Group[];
-}
-
-function boundsOf(group: Group): Bounds {
-  const parts = placedIn(group).map(({ bounds }) => bounds);
-  return {
-    left: Math.min(...parts.map(({ left }) => left)),
-    top: Math.min(...parts.map(({ top }) => top)),
-    right: Math.max(...parts.map(({ right }) => right)),
-    bottom: Math.max(...parts.map(({ bottom }) => bottom)),
-  };
-}
-
 function sizeOf({ left, top, right, bottom }: Bounds): readonly number[] {
   return [right - left, bottom - top];
-}
-
-/** The blank between two upright rectangles: the larger of that beside and that below. */
-function blankBetween(one: Bounds, other: Bounds): number {
-  return Math.max(
-    one.left - other.right,
-    other.left - one.right,
-    one.top - other.bottom,
-    other.top - one.bottom,
-  );
 }
 
 function choicesOf(page: Group): readonly Bounds[] {

@@ -1,9 +1,8 @@
 // The drawn page measured: the fold in the middle, the frame above, the choices below, one true size.
 import { describe, expect, test } from 'vitest';
-import { placedIn } from '../../../tests/scene-bounds.ts';
+import { boundsOf, groupsOf } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
-import type { Bounds } from '../../base/index.ts';
-import { type Group, ORIENTATIONS, PAPER_NAMES, sheetArea } from '../../page/index.ts';
+import { ORIENTATIONS, PAPER_NAMES, sheetArea } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { draw, room } from './draw.ts';
 import { anyTasks, COLOUR, type Made } from './tasks-to-test.ts';
@@ -12,23 +11,6 @@ const ALL = anyTasks(150, testSeed('look-and-remember, drawing'));
 const AREAS = PAPER_NAMES.flatMap((paper) =>
   ORIENTATIONS.map((orientation) => sheetArea(paper, orientation)),
 );
-
-function groupsOf(node: Group, role: string): readonly Group[] {
-  return node.children.flatMap((child) => {
-    if (child.kind !== 'group') return [];
-    return child.role === role ? [child] : groupsOf(child, role);
-  });
-}
-
-function boundsOf(node: Group): Bounds {
-  const parts = placedIn(node).map(({ bounds }) => bounds);
-  return {
-    left: Math.min(...parts.map(({ left }) => left)),
-    top: Math.min(...parts.map(({ top }) => top)),
-    right: Math.max(...parts.map(({ right }) => right)),
-    bottom: Math.max(...parts.map(({ bottom }) => bottom)),
-  };
-}
 
 /** At its least size, and filling each page. */
 function sizesFor({ printed }: Made): readonly Size[] {

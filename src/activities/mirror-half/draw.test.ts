@@ -1,6 +1,6 @@
 // The drawn page measured: equal frames, the line in the middle between them, stickers at true size.
 import { describe, expect, test } from 'vitest';
-import { placedIn } from '../../../tests/scene-bounds.ts';
+import { boundsOf, groupsOf, placedIn } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import type { Bounds } from '../../base/index.ts';
 import type { Group } from '../../page/index.ts';
@@ -13,20 +13,6 @@ function pageOf({ printed, answer }: Made, grownMm: number, withAnswer = false):
   const least = room(printed);
   const size = { widthMm: least.widthMm + grownMm, heightMm: least.heightMm + grownMm };
   return withAnswer ? draw(printed, size, COLOUR, answer) : draw(printed, size, COLOUR);
-}
-
-function groupsOf(page: Group, role: string): readonly Group[] {
-  return page.children.filter((node) => node.kind === 'group' && node.role === role) as Group[];
-}
-
-function boundsOf(group: Group): Bounds {
-  const parts = placedIn(group).map(({ bounds }) => bounds);
-  return {
-    left: Math.min(...parts.map(({ left }) => left)),
-    top: Math.min(...parts.map(({ top }) => top)),
-    right: Math.max(...parts.map(({ right }) => right)),
-    bottom: Math.max(...parts.map(({ bottom }) => bottom)),
-  };
 }
 
 /** The frame of a part: what is drawn first. */

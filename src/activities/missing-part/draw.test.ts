@@ -1,8 +1,7 @@
 // The drawn page measured: pieces as large as the hole, figures of one size, the answer in the hole.
 import { describe, expect, test } from 'vitest';
-import { placedIn } from '../../../tests/scene-bounds.ts';
+import { blankBetween, boundsOf, groupsOf } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
-import type { Bounds } from '../../base/index.ts';
 import { type Group, PAPER_NAMES, sheetArea } from '../../page/index.ts';
 import { draw, room } from './draw.ts';
 import { anyTasks, COLOUR, type Made, rightOf } from './tasks-to-test.ts';
@@ -16,36 +15,10 @@ function pageOf({ printed, answer }: Made, grownMm: number, withAnswer = false):
   return withAnswer ? draw(printed, size, COLOUR, answer) : draw(printed, size, COLOUR);
 }
 
-function groupsOf(node: Group, role: string): readonly Group[] {
-  return node.children.flatMap((child) => {
-    if (child.kind !== 'group') return [];
-    return child.role === role ? [child] : groupsOf(child, role);
-  });
-}
-
-function boundsOf(node: Group): Bounds {
-  const parts = placedIn(node).map(({ bounds }) => bounds);
-  return {
-    left: Math.min(...parts.map(({ left }) => left)),
-    top: Math.min(...parts.map(({ top }) => top)),
-    right: Math.max(...parts.map(({ right }) => right)),
-    bottom: Math.max(...parts.map(({ bottom }) => bottom)),
-  };
-}
-
 function onlyOf(page: Group, role: string): Group {
   const [only] = groupsOf(page, role);
   if (!only) throw new Error(`no ${role} is drawn`);
   return only;
-}
-
-function blankBetween(one: Bounds, other: Bounds): number {
-  return Math.max(
-    one.left - other.right,
-    other.left - one.right,
-    one.top - other.bottom,
-    other.top - one.bottom,
-  );
 }
 
 describe.each([0, 35])('on the drawn page, %i mm grown', (grownMm) => {

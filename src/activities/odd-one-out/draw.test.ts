@@ -1,28 +1,13 @@
 // The drawn page: figures large enough, apart from each other, inside their place; the answer marks the odd one alone.
 import { describe, expect, test } from 'vitest';
-import { placedIn } from '../../../tests/scene-bounds.ts';
+import { boundsOf, groupsOf } from '../../../tests/scene-bounds.ts';
 import type { Bounds } from '../../base/index.ts';
-import type { Group, SceneNode } from '../../page/index.ts';
+import type { Group } from '../../page/index.ts';
 import { draw } from './draw.ts';
 import { materialsOf } from './materials.ts';
 import { measuresOf, room } from './room.ts';
 import { COLOUR, GREY, goodValues, made, valuesAt } from './tasks-to-test.ts';
 import { WORDS } from './words.ts';
-
-function groupsOf(node: SceneNode, role: string): Group[] {
-  if (node.kind !== 'group') return [];
-  return node.role === role ? [node] : node.children.flatMap((child) => groupsOf(child, role));
-}
-
-function boundsOf(node: SceneNode): Bounds {
-  const all = placedIn(node).map(({ bounds }) => bounds);
-  return {
-    left: Math.min(...all.map(({ left }) => left)),
-    top: Math.min(...all.map(({ top }) => top)),
-    right: Math.max(...all.map(({ right }) => right)),
-    bottom: Math.max(...all.map(({ bottom }) => bottom)),
-  };
-}
 
 /** The distance of two rectangles, 0 where they touch or overlap. */
 function gapMm(one: Bounds, other: Bounds): number {

@@ -1,32 +1,13 @@
 // The drawn page measured: parts apart, equal cells, circles of the size of stickers, the answer in its cells.
 import { describe, expect, test } from 'vitest';
-import { placedIn } from '../../../tests/scene-bounds.ts';
+import { boundsOf, groupsOf } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
-import type { Bounds } from '../../base/index.ts';
-import type { Group } from '../../page/index.ts';
 import { draw, room } from './draw.ts';
 import { planPage } from './page-plan.ts';
 import { PARAMETERS } from './task.ts';
 import { COLOUR, type Made, makeTasks, taskOf, valuesAt } from './tasks-to-test.ts';
 
 const MADE = makeTasks(120, testSeed('one-of-each, drawing'));
-
-function groupsOf(node: Group, role: string): readonly Group[] {
-  return node.children.flatMap((child) => {
-    if (child.kind !== 'group') return [];
-    return child.role === role ? [child] : groupsOf(child, role);
-  });
-}
-
-function boundsOf(...nodes: readonly Group[]): Bounds {
-  const parts = nodes.flatMap((node) => placedIn(node).map(({ bounds }) => bounds));
-  return {
-    left: Math.min(...parts.map(({ left }) => left)),
-    top: Math.min(...parts.map(({ top }) => top)),
-    right: Math.max(...parts.map(({ right }) => right)),
-    bottom: Math.max(...parts.map(({ bottom }) => bottom)),
-  };
-}
 
 function sizeOf({ printed }: Made, moreMm: number) {
   const least = room(printed);
@@ -39,7 +20,7 @@ describe('R8 on the drawn page', () => {
       const size = sizeOf(made, 0);
       const page = draw(made.printed, size, COLOUR);
       const [tray, grid] = [groupsOf(page, 'tray'), groupsOf(page, 'grid')].map((it) =>
-        boundsOf(...it),
+        boundsOf(it),
       );
       if (!tray || !grid) throw new Error(made.name);
       const plan = planPage(made.printed, size);
@@ -47,7 +28,7 @@ describe('R8 on the drawn page', () => {
       expect(grid.top - tray.bottom, made.name).toBeGreaterThan(insideMm);
       const pieces = groupsOf(page, 'piece');
       if (pieces.length > 0) {
-        expect(boundsOf(...pieces).top - grid.bottom, made.name).toBeGreaterThan(insideMm);
+        expect(boundsOf(pieces).top - grid.bottom, made.name).toBeGreaterThan(insideMm);
       }
     }
   });

@@ -1,6 +1,6 @@
 // The drawn page measured: true shares, one ground line, room between, and the answer where it belongs.
 import { describe, expect, test } from 'vitest';
-import { outsideOf, placedIn } from '../../../tests/scene-bounds.ts';
+import { boundsOf, groupsOf, outsideOf } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import type { Bounds } from '../../base/index.ts';
 import type { Group } from '../../page/index.ts';
@@ -15,23 +15,6 @@ function pageOf({ printed, answer }: Made, grownMm: number, withAnswer = false):
   const least = room(printed);
   const size = { widthMm: least.widthMm + grownMm, heightMm: least.heightMm + grownMm };
   return withAnswer ? draw(printed, size, COLOUR, answer) : draw(printed, size, COLOUR);
-}
-
-function groupsOf(node: Group, role: string): readonly Group[] {
-  return node.children.flatMap((child) => {
-    if (child.kind !== 'group') return [];
-    return child.role === role ? [child] : groupsOf(child, role);
-  });
-}
-
-function boundsOf(node: Group): Bounds {
-  const parts = placedIn(node).map(({ bounds }) => bounds);
-  return {
-    left: Math.min(...parts.map(({ left }) => left)),
-    top: Math.min(...parts.map(({ top }) => top)),
-    right: Math.max(...parts.map(({ right }) => right)),
-    bottom: Math.max(...parts.map(({ bottom }) => bottom)),
-  };
 }
 
 function lengthOf({ left, top, right, bottom }: Bounds): number {

@@ -1,8 +1,7 @@
 // The drawn page measured: one size for all, the tangle apart, rings round the answer alone, room on paper.
 import { describe, expect, test } from 'vitest';
-import { outsideOf, placedIn } from '../../../tests/scene-bounds.ts';
+import { boundsOf, groupsOf, outsideOf, placedIn } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
-import type { Bounds } from '../../base/index.ts';
 import { sameFigure } from '../../figures/index.ts';
 import type { Group } from '../../page/index.ts';
 import { draw, room } from './draw.ts';
@@ -16,23 +15,6 @@ function pageOf({ printed, answer }: Made, grownMm: number): Group {
   const least = room(printed);
   const size = { widthMm: least.widthMm + grownMm, heightMm: least.heightMm + grownMm };
   return draw(printed, size, COLOUR, answer);
-}
-
-function groupsOf(page: Group, role: string): readonly Group[] {
-  return page.children.flatMap((node) => {
-    if (node.kind !== 'group') return [];
-    return node.role === role ? [node] : groupsOf(node, role);
-  });
-}
-
-function boundsOf(group: Group): Bounds {
-  const parts = placedIn(group).map(({ bounds }) => bounds);
-  return {
-    left: Math.min(...parts.map(({ left }) => left)),
-    top: Math.min(...parts.map(({ top }) => top)),
-    right: Math.max(...parts.map(({ right }) => right)),
-    bottom: Math.max(...parts.map(({ bottom }) => bottom)),
-  };
 }
 
 describe('the drawn page', () => {

@@ -1,6 +1,6 @@
 // The drawn page measured: two like frames, unchanged places printed alike, nothing touching, the answer marked.
 import { describe, expect, test } from 'vitest';
-import { placedIn } from '../../../tests/scene-bounds.ts';
+import { blankBetween, boundsOf, groupsOf } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import type { Bounds } from '../../base/index.ts';
 import { type Group, sheetArea } from '../../page/index.ts';
@@ -13,29 +13,6 @@ function pageOf({ printed, answer }: Made, grownMm: number, withAnswer = false):
   const least = room(printed);
   const size = { widthMm: least.widthMm + grownMm, heightMm: least.heightMm + grownMm };
   return withAnswer ? draw(printed, size, COLOUR, answer) : draw(printed, size, COLOUR);
-}
-
-function groupsOf(node: Group, role: string): readonly Group[] {
-  return node.children.filter((child) => child.kind === 'group' && child.role === role) as Group[];
-}
-
-function boundsOf(node: Group): Bounds {
-  const parts = placedIn(node).map(({ bounds }) => bounds);
-  return {
-    left: Math.min(...parts.map(({ left }) => left)),
-    top: Math.min(...parts.map(({ top }) => top)),
-    right: Math.max(...parts.map(({ right }) => right)),
-    bottom: Math.max(...parts.map(({ bottom }) => bottom)),
-  };
-}
-
-function blankBetween(one: Bounds, other: Bounds): number {
-  return Math.max(
-    one.left - other.right,
-    other.left - one.right,
-    one.top - other.bottom,
-    other.top - one.bottom,
-  );
 }
 
 /** The places of each picture with their bounds as seen from the corner of its frame. */
