@@ -66,7 +66,7 @@ async function restored(file: File): Promise<string> {
   const read = await entriesIn(file).catch(() => undefined);
   if (read === undefined) return words.fileUnreadable;
   const merged = read.ok ? await store.merge(read.value) : read;
-  return merged.ok ? words.restored(merged.value) : objectionOf(merged);
+  return merged.ok ? words.restored(merged.value) : words.notRestored(objectionOf(merged));
 }
 
 /** Its length is looked at first: a file of another kind may be far too long to be read. */

@@ -80,15 +80,9 @@ function Desk({ maker, catalogue, records, view }: DeskProps) {
       />
       {child === undefined ? null : (
         <>
-          <RecordSheet
-            key={child.id}
-            maker={maker}
-            catalogue={catalogue}
-            child={child}
-            onSaved={saved}
-          />
+          <RecordSheet maker={maker} catalogue={catalogue} child={child} onSaved={saved} />
           <ResultList
-            key={`${child.id} list`}
+            key={child.id}
             maker={maker}
             catalogue={catalogue}
             child={child}

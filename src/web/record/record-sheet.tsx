@@ -43,7 +43,7 @@ export function RecordSheet({ maker, catalogue, child, onSaved }: RecordSheetPro
       </div>
       {sheet === undefined ? null : (
         <HowItWent
-          key={sheet.code}
+          key={`${child.id} ${sheet.code}`}
           sheet={sheet}
           child={child}
           onSaved={(result) => {

@@ -101,7 +101,8 @@ const LONG_DAY = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone:
 export const words = {
   children: 'Children',
   chooseChild: 'Whose record',
-  noChild: 'No child yet. A nickname is enough to begin.',
+  noChild:
+    'No child yet. Here you keep what each child did with a sheet. A nickname is enough to begin, and all of it stays in this browser.',
   addChild: 'Add a child',
   changeChild: (name: string) => `Change ${name}`,
   deleteChild: (name: string) => `Delete ${name}`,
@@ -165,7 +166,7 @@ export const words = {
   saveRecord: 'Save the record',
   nothingChosen: 'Say first how it went: one tap for the whole sheet, or one for each task.',
   savedResult: (name: string, sheet: string, tasks: readonly TaskResult[]) =>
-    `Saved for ${name}: ${sheet}. ${capital(inCounts(tasks))}.`,
+    `Saved for ${name}, ${sheet}: ${inCounts(tasks)}.`,
   undo: 'Undo',
   undoOf: (what: string) => `Undo: ${what}`,
   bringBack: 'Bring it back',
@@ -203,6 +204,7 @@ export const words = {
     added === 0
       ? 'Nothing was added: all that is in this file is here already.'
       : `${capital(counted(added, 'entry was', 'entries were'))} added. What was here has stayed.`,
+  notRestored: (reason: string) => `Nothing was restored, and nothing was changed. ${reason}`,
   fileUnreadable: 'The browser could not read this file. Nothing was changed.',
   backupName: (day: string) => `samewise-records-${day}.json`,
   tryAgain: 'Try again',
