@@ -29,17 +29,11 @@ export function RecordSheet({ maker, catalogue, child, onSaved }: RecordSheetPro
     <section className="record-sheet" aria-label={words.recordSheet(child.nickname)}>
       <h2 className="record-title">{words.recordSheet(child.nickname)}</h2>
       <CodeField code={code} objection={objection} onChange={setCode} />
-      <div className="sheet-place" aria-live="polite">
-        {sheet === undefined ? (
-          <p className="no-sheet">{isLooking ? words.looking : words.noSheet}</p>
-        ) : (
-          <>
-            <Paper shown={sheet} isMaking={false} />
-            <p className="sheet-found">
-              {words.sheetFound(nameOf(catalogue, sheet.activity), sheet.step, sheet.tasks)}
-            </p>
-          </>
-        )}
+      <div className="sheet-place">
+        {sheet === undefined ? null : <Paper shown={sheet} isMaking={false} />}
+        <p className={sheet === undefined ? 'no-sheet' : 'sheet-found'} aria-live="polite">
+          {sheetWords(catalogue, sheet, isLooking)}
+        </p>
       </div>
       {sheet === undefined ? null : (
         <HowItWent
@@ -55,6 +49,15 @@ export function RecordSheet({ maker, catalogue, child, onSaved }: RecordSheetPro
       )}
     </section>
   );
+}
+
+function sheetWords(
+  catalogue: Catalogue | undefined,
+  sheet: Shown | undefined,
+  isLooking: boolean,
+) {
+  if (sheet === undefined) return isLooking ? words.looking : words.noSheet;
+  return words.sheetFound(nameOf(catalogue, sheet.activity), sheet.step, sheet.tasks);
 }
 
 interface CodeFieldProps {
