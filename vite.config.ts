@@ -20,5 +20,11 @@ export default defineConfig({
     target: 'es2022',
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 2000,
+    rolldownOptions: {
+      // The records need a few facts of the core; the screen must not carry all activities for them.
+      treeshake: {
+        moduleSideEffects: [{ test: /\/src\/(?!web\/)/, sideEffects: false }],
+      },
+    },
   },
 });

@@ -51,6 +51,10 @@ const SENTENCE: readonly Piece[] = [
 export const words = {
   appName: 'Samewise',
   tagline: 'Sheets for telling same from different',
+  placesLabel: 'Places',
+  places: { make: 'Make', record: 'Record' },
+  title: (place: 'make' | 'record') => (place === 'make' ? 'Samewise' : 'Record · Samewise'),
+  opening: 'Opening …',
   sentence: SENTENCE,
   labels: {
     sheets: 'Sheets',

@@ -1,28 +1,9 @@
 // No fault that axe-core finds by the rules of WCAG 2.2 A and AA, by day and night, wide and narrow.
-import axe from 'axe-core';
-import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { choiceOf, DESKTOP, PHONE, startApp } from './app.ts';
+import { faultsOf, WCAG } from './faults.ts';
 
 const app = startApp();
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-const ALL_RULES = [...WCAG, 'best-practice'];
-
-async function faultsOf(
-  page: Page,
-  rules: readonly string[] = ALL_RULES,
-): Promise<readonly string[]> {
-  await page.evaluate(axe.source);
-  // What comes in is looked at once it has come.
-  await page.evaluate(() => Promise.all(document.getAnimations().map((each) => each.finished)));
-  const found = await page.evaluate(
-    (tags) => (window as unknown as { axe: typeof axe }).axe.run({ runOnly: tags }),
-    [...rules],
-  );
-  return found.violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`,
-  );
-}
 
 describe.each([
   ['light', DESKTOP],

@@ -19,8 +19,8 @@ export interface App {
 }
 
 export interface OpenOptions extends BrowserContextOptions {
-  /** What shows that the app is ready: a page, or the reason why there is none. */
-  readonly waitFor?: 'page' | 'objection';
+  /** What shows that the app is ready: a page, the reason why there is none, or the records. */
+  readonly waitFor?: 'page' | 'objection' | 'record';
 }
 
 /** Builds, serves and opens what the tests of the calling file need, and closes it after them. */
@@ -46,6 +46,8 @@ export function startApp(): App {
       const page = await context.newPage();
       await page.goto(`${served.address}${recipe === '' ? '' : `#${recipe}`}`);
       if (waitFor === 'page') await drawn(page);
+      else if (waitFor === 'record')
+        await page.getByRole('button', { name: 'Add a child' }).waitFor();
       else await page.locator('.objection:visible').first().waitFor();
       return page;
     },

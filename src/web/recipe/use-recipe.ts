@@ -1,5 +1,6 @@
 // Keeps the recipe in the address: edits replace it, turns to another sheet can be undone with Back.
 import { useCallback, useEffect, useState } from 'react';
+import { placeOf } from '../places.tsx';
 import { readAddress, writeAddress } from './address.ts';
 import type { Entries } from './entries.ts';
 
@@ -24,7 +25,11 @@ export function useRecipe(): RecipeState {
     if (location.hash === '') history.replaceState(null, '', `#${writeAddress(entries)}`);
   }, [entries]);
   useEffect(() => {
-    const follow = () => setEntries((now) => readAddress(location.hash, now.seed));
+    const follow = () => {
+      // Going to another place is no change of the recipe.
+      if (placeOf(location.hash) === 'make')
+        setEntries((now) => readAddress(location.hash, now.seed));
+    };
     window.addEventListener('popstate', follow);
     return () => window.removeEventListener('popstate', follow);
   }, []);

@@ -1,0 +1,84 @@
+// Backing up to a file and restoring from one, and how long this browser keeps what it has.
+import { useState } from 'react';
+import { Button } from 'react-aria-components/Button';
+import { FileTrigger } from 'react-aria-components/FileTrigger';
+import { type Result, refuse } from '../../base/index.ts';
+import { BACKUP_CHARACTERS, backupText, type Entry, readBackup } from '../../records/index.ts';
+import { saveFile } from '../actions/save-file.ts';
+import type { Keeping } from '../store/keeping.ts';
+import { today } from './result-draft.ts';
+import { objectionOf, store } from './use-records.ts';
+import { words } from './words.ts';
+
+/** No character takes more in UTF-8 for each unit that it counts as. */
+const MOST_BYTES_PER_CHARACTER = 3;
+const MOST_BYTES = BACKUP_CHARACTERS * MOST_BYTES_PER_CHARACTER;
+
+export interface BackupProps {
+  readonly entries: readonly Entry[];
+  readonly keeping: Keeping | undefined;
+}
+
+export function Backup({ entries, keeping }: BackupProps) {
+  const [outcome, setOutcome] = useState('');
+  const [isBackedUp, setIsBackedUp] = useState(false);
+  const backUp = () => {
+    const text = backupText(entries);
+    if (!text.ok) return setOutcome(objectionOf(text));
+    const name = words.backupName(today());
+    saveFile(name, 'application/json', new TextEncoder().encode(text.value));
+    setIsBackedUp(true);
+    setOutcome(words.backedUp(name, entries.filter(({ demo }) => !demo).length));
+  };
+  const restore = async (file: File | undefined) => {
+    if (file !== undefined) setOutcome(await restored(file));
+  };
+  const mayGo = keeping === 'may-go' || keeping === 'unknown';
+  return (
+    <section className="backup" aria-label={words.backup}>
+      <h2 className="record-title">{words.backup}</h2>
+      {entries.length > 0 && keeping !== undefined ? (
+        <p className={mayGo && !isBackedUp ? 'reminder' : 'help'}>
+          {words.keeping[keeping]} {mayGo && !isBackedUp ? words.noBackupYet : ''}
+        </p>
+      ) : null}
+      <div className="row">
+        <Button className="plain" isDisabled={entries.length === 0} onPress={backUp}>
+          {words.backUp}
+        </Button>
+        <FileTrigger
+          acceptedFileTypes={['application/json', '.json']}
+          onSelect={(files) => void restore(files?.[0])}
+        >
+          <Button className="plain">{words.restore}</Button>
+        </FileTrigger>
+      </div>
+      <p className="help">{words.restoreHelp}</p>
+      <p className="outcome" aria-live="polite">
+        {outcome}
+      </p>
+    </section>
+  );
+}
+
+/** What came of merging the file into the store, in words. */
+async function restored(file: File): Promise<string> {
+  const read = await entriesIn(file).catch(() => undefined);
+  if (read === undefined) return words.fileUnreadable;
+  const merged = read.ok ? await store.merge(read.value) : read;
+  return merged.ok ? words.restored(merged.value) : words.notRestored(objectionOf(merged));
+}
+
+/** Its length is looked at first: a file of another kind may be far too long to be read. */
+async function entriesIn(file: File): Promise<Result<readonly Entry[]>> {
+  if (file.size > MOST_BYTES) {
+    return refuse({
+      code: 'too-big',
+      at: 'backup',
+      got: file.size,
+      max: MOST_BYTES,
+      unit: 'bytes',
+    });
+  }
+  return readBackup(await file.text());
+}

@@ -1,0 +1,148 @@
+// Adding or changing a child: a nickname is enough.
+import { type FormEvent, useState } from 'react';
+import { Button } from 'react-aria-components/Button';
+import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
+import { Form } from 'react-aria-components/Form';
+import { Heading } from 'react-aria-components/Heading';
+import type { Refusal } from '../../base/index.ts';
+import type { Child, Id } from '../../records/index.ts';
+import { type ChildDraft, childDraftOf, childEntryOf } from './child-draft.ts';
+import { Chips } from './chips.tsx';
+import { TextField } from './text-field.tsx';
+import { objectionOf, store } from './use-records.ts';
+import { words } from './words.ts';
+
+export interface ChildFormProps {
+  /** Absent: a new one. */
+  readonly child?: Child;
+  readonly onSaved: (id: Id, nickname: string) => void;
+  readonly onCancel: () => void;
+}
+
+interface Objections {
+  readonly nickname?: string;
+  readonly birthMonth?: string;
+  readonly languages?: string;
+  readonly other?: string;
+}
+
+export function ChildForm({ child, onSaved, onCancel }: ChildFormProps) {
+  const [draft, setDraft] = useState(() => childDraftOf(child));
+  const [objections, setObjections] = useState<Objections>({});
+  const change = (part: Partial<ChildDraft>) => setDraft((now) => ({ ...now, ...part }));
+  const save = async (event: FormEvent) => {
+    event.preventDefault();
+    if (draft.nickname.trim() === '') return setObjections({ nickname: words.nicknameMissing });
+    const entry = childEntryOf(draft, child);
+    const saved = entry.ok ? await store.append([entry.value]) : entry;
+    if (!saved.ok) return setObjections(objectionsOf(saved.refusals));
+    const [first] = saved.value;
+    if (first?.kind === 'child') onSaved(first.child, draft.nickname.trim());
+  };
+  return (
+    <Form className="drawer-front" onSubmit={(event) => void save(event)}>
+      <Heading level={2} className="drawer-title">
+        {child === undefined ? words.addChild : words.changeChild(child.nickname)}
+      </Heading>
+      <TextField
+        label={words.nickname}
+        help={words.nicknameHelp}
+        value={draft.nickname}
+        most={40}
+        autoFocus
+        objection={objections.nickname}
+        onChange={(nickname) => change({ nickname })}
+      />
+      <p className="aside">{words.restIsFree}</p>
+      <Facts draft={draft} objections={objections} change={change} />
+      <p className="objection" role="alert">
+        {objections.other}
+      </p>
+      <div className="row">
+        <Button type="submit" className="next">
+          {words.save}
+        </Button>
+        <Button className="quiet" onPress={onCancel}>
+          {words.cancel}
+        </Button>
+      </div>
+    </Form>
+  );
+}
+
+interface FactsProps {
+  readonly draft: ChildDraft;
+  readonly objections: Objections;
+  readonly change: (part: Partial<ChildDraft>) => void;
+}
+
+function Facts({ draft, objections, change }: FactsProps) {
+  return (
+    <>
+      <TextField
+        label={words.birthMonth}
+        help={words.birthMonthHelp}
+        type="month"
+        value={draft.birthMonth}
+        objection={objections.birthMonth}
+        onChange={(birthMonth) => change({ birthMonth })}
+      />
+      <Chips
+        label={words.hand}
+        help={words.handHelp}
+        names={words.hands}
+        chosen={draft.writingHand}
+        onChange={(writingHand) => change({ writingHand })}
+      />
+      <TextField
+        label={words.languages}
+        help={words.languagesHelp}
+        value={draft.languages}
+        most={200}
+        objection={objections.languages}
+        onChange={(languages) => change({ languages })}
+      />
+      <Chips
+        label={words.vision}
+        help={words.visionHelp}
+        names={words.visions}
+        chosen={draft.colourVision}
+        onChange={(colourVision) => change({ colourVision })}
+      />
+      <Deeds draft={draft} change={change} />
+    </>
+  );
+}
+
+function Deeds({ draft, change }: Pick<FactsProps, 'draft' | 'change'>) {
+  return (
+    <Disclosure>
+      <Heading level={3} className="more-heading">
+        <Button slot="trigger" className="quiet fold outward">
+          {words.deeds}
+        </Button>
+      </Heading>
+      <DisclosurePanel>
+        <Chips
+          label={words.deedsLabel}
+          help={words.deedsHelp}
+          names={words.deedNames}
+          several
+          chosen={draft.deeds}
+          onChange={(deeds) => change({ deeds })}
+        />
+      </DisclosurePanel>
+    </Disclosure>
+  );
+}
+
+/** Each refusal at the field that it is about. */
+function objectionsOf(refusals: readonly Refusal[]): Objections {
+  const [first] = refusals;
+  if (first === undefined) return {};
+  if (first.at === 'languages' && first.code === 'unreadable') {
+    return { languages: words.languageUnknown(String(first.got)) };
+  }
+  if (first.at.endsWith('birthMonth')) return { birthMonth: words.birthMonthWrong };
+  return { other: objectionOf({ ok: false, refusals }) };
+}

@@ -1,0 +1,49 @@
+// Languages between a person's words and tags: `Polish, pt-BR` and `['pl', 'pt-BR']`.
+import { accept, asGot, type Result, refuse } from '../../base/index.ts';
+
+const TAG = /^[a-z]{2,3}(-[a-z0-9]{2,8}){0,3}$/i;
+const LETTERS = [...'abcdefghijklmnopqrstuvwxyz'];
+const NAMES = new Intl.DisplayNames('en', { type: 'language', fallback: 'none' });
+
+/** The tags of names or tags with commas between; refuses the first that is neither. */
+export function readLanguages(text: string): Result<readonly string[]> {
+  const tags: string[] = [];
+  for (const written of text.split(/[,;]/).map((part) => part.trim())) {
+    if (written === '') continue;
+    const tag = tagOf(written);
+    if (tag === undefined) {
+      return refuse({
+        code: 'unreadable',
+        at: 'languages',
+        expected: 'a language',
+        got: asGot(written),
+      });
+    }
+    if (!tags.includes(tag)) tags.push(tag);
+  }
+  return accept(tags);
+}
+
+/** Names where `readLanguages` finds the way back, else tags. */
+export function writeLanguages(tags: readonly string[]): string {
+  return tags
+    .map((tag) => {
+      const name = NAMES.of(tag);
+      return name !== undefined && tagOf(name) === tag ? name : tag;
+    })
+    .join(', ');
+}
+
+function tagOf(written: string): string | undefined {
+  const wanted = written.toLowerCase();
+  const named = twoLetterTags().find((tag) => NAMES.of(tag)?.toLowerCase() === wanted);
+  if (named !== undefined) return named;
+  return TAG.test(written) && NAMES.of(written) !== undefined
+    ? Intl.getCanonicalLocales(written)[0]
+    : undefined;
+}
+
+/** All that ISO 639-1 could have; those that it has not bear no name. */
+function twoLetterTags(): readonly string[] {
+  return LETTERS.flatMap((first) => LETTERS.map((second) => first + second));
+}

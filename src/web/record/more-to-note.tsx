@@ -1,0 +1,68 @@
+// What may be noted besides, folded away until wanted.
+import { Button } from 'react-aria-components/Button';
+import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
+import { Heading } from 'react-aria-components/Heading';
+import { Chips } from './chips.tsx';
+import type { OutcomesProps } from './outcomes.tsx';
+import { takesInstead } from './result-draft.ts';
+import { TextField } from './text-field.tsx';
+import { words } from './words.ts';
+
+export function MoreToNote({ sheet, draft, change }: OutcomesProps) {
+  return (
+    <Disclosure className="more-to-note">
+      <Heading level={3} className="more-heading">
+        <Button slot="trigger" className="quiet fold outward">
+          {words.more}
+        </Button>
+      </Heading>
+      <DisclosurePanel>
+        <div className="fields">
+          <Instead sheet={sheet} draft={draft} change={change} />
+          <Chips
+            label={words.help}
+            names={words.helps}
+            chosen={draft.help}
+            onChange={(help) => change({ help })}
+          />
+          <Chips
+            label={words.mood}
+            names={words.moods}
+            chosen={draft.mood}
+            onChange={(mood) => change({ mood })}
+          />
+          <TextField
+            label={words.minutes}
+            value={draft.minutes}
+            most={3}
+            isNumber
+            onChange={(minutes) => change({ minutes })}
+          />
+          <TextField
+            label={words.note}
+            value={draft.note}
+            most={2000}
+            isLong
+            onChange={(note) => change({ note })}
+          />
+        </div>
+      </DisclosurePanel>
+    </Disclosure>
+  );
+}
+
+function Instead({ sheet, draft, change }: OutcomesProps) {
+  const tasks = Array.from({ length: sheet.tasks }, (_, task) => task);
+  return tasks
+    .filter((task) => takesInstead(draft.outcomes[task]))
+    .map((task) => (
+      <TextField
+        key={task}
+        label={words.instead(task + 1)}
+        help={words.insteadHelp}
+        value={draft.instead[task] ?? ''}
+        most={80}
+        onChange={(label) => change({ instead: { ...draft.instead, [task]: label } })}
+      />
+    ));
+}
