@@ -109,7 +109,8 @@ export const words = {
   nickname: 'Nickname',
   nicknameHelp: 'Whatever you call the child; the full name is not needed.',
   nicknameMissing: 'Write a nickname first.',
-  restIsFree: 'All the rest can be left out.',
+  restIsFree:
+    'All the rest can be left out. It is kept with the record; no sheet is chosen by it yet.',
   birthMonth: 'Month of birth',
   birthMonthHelp: 'So that sheets suit the age. As year and month, such as 2022-05.',
   birthMonthWrong: 'Write it as year and month, such as 2022-05, or leave it out.',
