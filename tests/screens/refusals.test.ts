@@ -40,7 +40,7 @@ test('a choice that cannot go together with another is told beside it', async ()
     .waitFor();
   expect(await choiceOf(page, labelOf('response')).textContent()).toBe('puts a sticker');
   await choiceOf(page, labelOf('content')).click();
-  await page.getByRole('option', { name: 'colours' }).click();
+  await page.getByRole('option', { name: 'colours', exact: true }).click();
   await drawnAnew(page, before);
 });
 
