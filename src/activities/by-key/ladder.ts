@@ -1,5 +1,6 @@
 // The ladder: each rung changes one thing against the rung before it.
 import type { AgeHint, Step } from '../activity.ts';
+import { ladderOf } from '../ladder.ts';
 import type { Parameters } from './parameters.ts';
 import { STICKER_MM } from './task.ts';
 
@@ -36,12 +37,7 @@ const CHANGES: readonly (readonly [AgeHint, Partial<Parameters>])[] = [
   [5, { items: 21 }],
 ];
 
-export const LADDER: readonly Step<Parameters>[] = CHANGES.map(([age], index) => ({
-  age,
-  tasks: 1,
-  values: valuesAt(index),
-}));
-
-function valuesAt(index: number): Parameters {
-  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...CHANGES[index]?.[1] };
-}
+export const LADDER: readonly Step<Parameters>[] = ladderOf(
+  FIRST,
+  CHANGES.map(([age, change]) => ({ age, tasks: 1, change })),
+);

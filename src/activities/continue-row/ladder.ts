@@ -1,5 +1,6 @@
 // The steps of continue-row: from two colours in turn up to two attributes with a unit each, one change at a time.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { RowValues } from './task.ts';
 
 const FIRST: RowValues = {
@@ -14,19 +15,13 @@ const FIRST: RowValues = {
   stickerMm: '16',
 };
 
-interface Rung {
-  readonly change: Partial<RowValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. A row is first gone on with, later filled in the middle, as four-year-olds extend
  * a pattern before they can tell what repeats in it (Rittle-Johnson et al. 2013, J. Cogn. Dev.); the other
  * changes and the ages: common practice, no source. The child points all the way up, which every content
  * allows; stickers, colouring in, drawing and ringing are there to choose.
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<RowValues>[] = [
   { change: {}, age: 3, tasks: 3 },
   { change: { choices: 3 }, age: 3, tasks: 3 },
   { change: { unit: 'ABB' }, age: 3, tasks: 3 },
@@ -41,12 +36,4 @@ const RUNGS: readonly Rung[] = [
   { change: { missing: 3 }, age: 5, tasks: 4 },
 ];
 
-export const LADDER: readonly Step<RowValues>[] = RUNGS.map(({ age, tasks }, index) => ({
-  age,
-  tasks,
-  values: valuesAt(index),
-}));
-
-function valuesAt(index: number): RowValues {
-  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...RUNGS[index]?.change };
-}
+export const LADDER: readonly Step<RowValues>[] = ladderOf(FIRST, RUNGS);

@@ -1,12 +1,7 @@
 // The steps of copy-pattern, each of which changes one thing against the step before.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { CopyValues } from './parameters.ts';
-
-interface Rung {
-  readonly change: Partial<CopyValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
 
 const START: CopyValues = {
   content: 'colours',
@@ -29,7 +24,7 @@ const START: CopyValues = {
  * before filling before lines, and slants last (copying oblique strokes comes late: Gesell tradition; at
  * four, children confuse slopes more than anything else: Corballis & Zalik 1977, J. Exp. Child Psychol. 24).
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<CopyValues>[] = [
   { change: {}, age: 3, tasks: 4 },
   { change: { boxes: 2 }, age: 3, tasks: 3 },
   { change: { kinds: 2 }, age: 3, tasks: 3 },
@@ -49,12 +44,4 @@ const RUNGS: readonly Rung[] = [
   { change: { joined: false }, age: 5, tasks: 2 },
 ];
 
-export const LADDER: readonly Step<CopyValues>[] = climb();
-
-function climb(): readonly Step<CopyValues>[] {
-  let values = START;
-  return RUNGS.map(({ change, age, tasks }) => {
-    values = { ...values, ...change };
-    return { values, age, tasks };
-  });
-}
+export const LADDER: readonly Step<CopyValues>[] = ladderOf(START, RUNGS);

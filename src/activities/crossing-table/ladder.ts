@@ -1,5 +1,6 @@
 // The steps of crossing-table: from one figure for a table of four up to nine whose rows and columns must be found.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { TableValues } from './task.ts';
 
 const FIRST: TableValues = {
@@ -12,19 +13,13 @@ const FIRST: TableValues = {
   extra: 0,
 };
 
-interface Rung {
-  readonly change: Partial<TableValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. Order and ages: common practice, no source, but that the crossing of two classes is
  * managed later than one class by itself (Inhelder & Piaget 1959, La genèse des structures logiques
  * élémentaires, from memory), and that more things related at once come later (Halford, Wilson & Phillips 1998,
  * Behav. Brain Sci. 21, 803–831, from memory).
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<TableValues>[] = [
   { change: {}, age: 3, tasks: 4 },
   { change: { empty: 2 }, age: 3, tasks: 4 },
   { change: { empty: 3 }, age: 3, tasks: 4 },
@@ -42,12 +37,4 @@ const RUNGS: readonly Rung[] = [
   { change: { empty: 9 }, age: 5, tasks: 1 },
 ];
 
-export const LADDER: readonly Step<TableValues>[] = stepsOf(RUNGS, FIRST);
-
-function stepsOf(rungs: readonly Rung[], first: TableValues): readonly Step<TableValues>[] {
-  let values = first;
-  return rungs.map(({ change, age, tasks }) => {
-    values = { ...values, ...change };
-    return { values, age, tasks };
-  });
-}
+export const LADDER: readonly Step<TableValues>[] = ladderOf(FIRST, RUNGS);

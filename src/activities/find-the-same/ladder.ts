@@ -1,5 +1,6 @@
 // The steps of find-the-same: from three choices, two of them alike, up to eight of which seven are near misses.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { SameValues } from './task.ts';
 
 const FIRST: SameValues = {
@@ -13,12 +14,6 @@ const FIRST: SameValues = {
   layout: 'grid',
 };
 
-interface Rung {
-  readonly change: Partial<SameValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. Ages: common practice, no source. More to compare, distractors that differ among
  * themselves and distractors like the target are harder (Duncan & Humphreys 1989, Psychol. Rev. 96(3)
@@ -26,7 +21,7 @@ interface Rung {
  * Mirror images are on no step: seen side by side they are at chance from four to six (Corballis & Zalik
  * 1977, J. Exp. Child Psychol. 24, 516; Fisher & Heincke 1982, Child Dev. 53(1) 235–238).
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<SameValues>[] = [
   { change: {}, age: 3, tasks: 4 },
   { change: { mixed: true }, age: 3, tasks: 4 },
   { change: { choices: 4 }, age: 3, tasks: 3 },
@@ -43,12 +38,4 @@ const RUNGS: readonly Rung[] = [
   { change: { nearMisses: 7 }, age: 5, tasks: 3 },
 ];
 
-export const LADDER: readonly Step<SameValues>[] = stepsOf(RUNGS, FIRST);
-
-function stepsOf(rungs: readonly Rung[], first: SameValues): readonly Step<SameValues>[] {
-  let values = first;
-  return rungs.map(({ change, age, tasks }) => {
-    values = { ...values, ...change };
-    return { values, age, tasks };
-  });
-}
+export const LADDER: readonly Step<SameValues>[] = ladderOf(FIRST, RUNGS);

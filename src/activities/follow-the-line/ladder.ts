@@ -1,5 +1,6 @@
 // The steps of follow-the-line: from two lines that never cross up to six in one ink with many crossings.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { LineValues } from './task.ts';
 
 const FIRST: LineValues = {
@@ -12,14 +13,8 @@ const FIRST: LineValues = {
   stickerMm: '16',
 };
 
-interface Rung {
-  readonly change: Partial<LineValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /** What each step changes; order and ages: common practice, no source. */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<LineValues>[] = [
   { change: {}, age: 3, tasks: 3 },
   { change: { crossings: 1 }, age: 3, tasks: 3 },
   { change: { lines: 3 }, age: 3, tasks: 3 },
@@ -36,12 +31,4 @@ const RUNGS: readonly Rung[] = [
   { change: { crossings: 13 }, age: 5, tasks: 1 },
 ];
 
-export const LADDER: readonly Step<LineValues>[] = RUNGS.map(({ age, tasks }, index) => ({
-  age,
-  tasks,
-  values: valuesAt(index),
-}));
-
-function valuesAt(index: number): LineValues {
-  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...RUNGS[index]?.change };
-}
+export const LADDER: readonly Step<LineValues>[] = ladderOf(FIRST, RUNGS);

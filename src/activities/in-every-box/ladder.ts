@@ -1,5 +1,6 @@
 // The steps of in-every-box: from two colours in three boxes up to three shared among six, one change at a time.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { BoxValues } from './task.ts';
 
 const FIRST: BoxValues = {
@@ -13,19 +14,13 @@ const FIRST: BoxValues = {
   stickerMm: '16',
 };
 
-interface Rung {
-  readonly change: Partial<BoxValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. Order and ages: common practice, no source, but that more to compare and more
  * distractors like the target are harder (Duncan & Humphreys 1989, Psychol. Rev. 96(3) 433–458), and that
  * two- to five-year-olds come to see one to three, then up to five at a glance (Starkey & Cooper 1995,
  * Br. J. Dev. Psychol. 13(4) 399–420).
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<BoxValues>[] = [
   { change: {}, age: 3, tasks: 4 },
   { change: { figures: 3 }, age: 3, tasks: 4 },
   { change: { nearMisses: 1 }, age: 3, tasks: 4 },
@@ -43,12 +38,4 @@ const RUNGS: readonly Rung[] = [
   { change: { nearMisses: 3 }, age: 5, tasks: 1 },
 ];
 
-export const LADDER: readonly Step<BoxValues>[] = stepsOf(RUNGS, FIRST);
-
-function stepsOf(rungs: readonly Rung[], first: BoxValues): readonly Step<BoxValues>[] {
-  let values = first;
-  return rungs.map(({ change, age, tasks }) => {
-    values = { ...values, ...change };
-    return { values, age, tasks };
-  });
-}
+export const LADDER: readonly Step<BoxValues>[] = ladderOf(FIRST, RUNGS);

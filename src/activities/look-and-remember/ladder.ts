@@ -1,5 +1,6 @@
 // The steps of look-and-remember: from one figure among three up to four among ten that are nearly right.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { RememberValues } from './task.ts';
 
 const FIRST: RememberValues = {
@@ -13,18 +14,13 @@ const FIRST: RememberValues = {
   layout: 'rows',
 };
 
-interface Rung {
-  readonly change: Partial<RememberValues>;
-  readonly age: AgeHint;
-}
-
 /**
  * What each step changes. How many things are kept in mind after a short look grows from about two at three to
  * three or four at five (Simmering 2012, J. Exp. Child Psychol. 111, 695–707, from memory); what joins two
  * attributes is lost sooner than either (Treisman & Gelade 1980, Cogn. Psychol. 12, 97–136). The other changes
  * and the ages: common practice, no source.
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Omit<Rung<RememberValues>, 'tasks'>[] = [
   { change: {}, age: 3 },
   { change: { choices: 4 }, age: 3 },
   { change: { set: 2 }, age: 3 },
@@ -41,12 +37,7 @@ const RUNGS: readonly Rung[] = [
 ];
 
 /** One task fills a sheet, which is folded in its middle. */
-export const LADDER: readonly Step<RememberValues>[] = RUNGS.map(({ age }, index) => ({
-  age,
-  tasks: 1,
-  values: valuesAt(index),
-}));
-
-function valuesAt(index: number): RememberValues {
-  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...RUNGS[index]?.change };
-}
+export const LADDER: readonly Step<RememberValues>[] = ladderOf(
+  FIRST,
+  RUNGS.map((rung) => ({ ...rung, tasks: 1 })),
+);

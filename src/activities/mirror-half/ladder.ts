@@ -1,5 +1,6 @@
 // The steps of mirror-half: from two stickers beside an upright line to a quarter mirrored in both lines.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { MirrorValues } from './task.ts';
 
 const FIRST: MirrorValues = {
@@ -16,18 +17,12 @@ const FIRST: MirrorValues = {
   stickerMm: '16',
 };
 
-interface Rung {
-  readonly change: Partial<MirrorValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. Ages: common practice, no source. The upright line comes before the level one, since
  * left-right symmetry is seen sooner than up-down symmetry (Bornstein, Ferdinandsen & Gross 1981, Dev. Psychol.
  * 17, 82–86, from memory). No step has the child tell a half from its own mirror image, or mirrors a direction.
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<MirrorValues>[] = [
   { change: {}, age: 3, tasks: 4 },
   { change: { kinds: 2 }, age: 3, tasks: 4 },
   { change: { along: 3 }, age: 3, tasks: 3 },
@@ -44,12 +39,4 @@ const RUNGS: readonly Rung[] = [
   { change: { elements: 8 }, age: 5, tasks: 1 },
 ];
 
-export const LADDER: readonly Step<MirrorValues>[] = climb();
-
-function climb(): readonly Step<MirrorValues>[] {
-  let values = FIRST;
-  return RUNGS.map(({ change, age, tasks }) => {
-    values = { ...values, ...change };
-    return { values, age, tasks };
-  });
-}
+export const LADDER: readonly Step<MirrorValues>[] = ladderOf(FIRST, RUNGS);

@@ -1,5 +1,6 @@
 // The steps of missing-part: from a field in rows with one figure missing up to a piece of four under two rules.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { PartValues } from './task.ts';
 
 const FIRST: PartValues = {
@@ -13,18 +14,12 @@ const FIRST: PartValues = {
   likeness: 'far',
 };
 
-interface Rung {
-  readonly change: Partial<PartValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. Patterns that repeat at once are gone on with before longer ones (Rittle-Johnson et
  * al. 2013, J. Cogn. Dev.), and two rules at once come late (Halford, Wilson & Phillips 1998, Behav. Brain Sci.
  * 21, 803–831, from memory); the other changes and the ages: common practice, no source.
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<PartValues>[] = [
   { change: {}, age: 3, tasks: 3 },
   { change: { choices: 3 }, age: 3, tasks: 3 },
   { change: { rule: 'checker' }, age: 3, tasks: 3 },
@@ -37,12 +32,4 @@ const RUNGS: readonly Rung[] = [
   { change: { second: 'columns' }, age: 5, tasks: 2 },
 ];
 
-export const LADDER: readonly Step<PartValues>[] = RUNGS.map(({ age, tasks }, index) => ({
-  age,
-  tasks,
-  values: valuesAt(index),
-}));
-
-function valuesAt(index: number): PartValues {
-  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...RUNGS[index]?.change };
-}
+export const LADDER: readonly Step<PartValues>[] = ladderOf(FIRST, RUNGS);

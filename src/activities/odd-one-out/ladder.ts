@@ -1,5 +1,6 @@
 // The steps of odd-one-out: from three dots of colour up to pictures of which one is of another kind.
 import type { AgeHint, Step } from '../activity.ts';
+import { ladderOf } from '../ladder.ts';
 import type { Parameters } from './task.ts';
 
 const FIRST: Parameters = {
@@ -35,12 +36,7 @@ const RUNGS: readonly (readonly [AgeHint, tasks: number, Partial<Parameters>])[]
   [5, 3, { content: 'picture-kinds' }],
 ];
 
-export const LADDER: readonly Step<Parameters>[] = RUNGS.map(([age, tasks], index) => ({
-  age,
-  tasks,
-  values: valuesAt(index),
-}));
-
-function valuesAt(index: number): Parameters {
-  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...RUNGS[index]?.[2] };
-}
+export const LADDER: readonly Step<Parameters>[] = ladderOf(
+  FIRST,
+  RUNGS.map(([age, tasks, change]) => ({ age, tasks, change })),
+);

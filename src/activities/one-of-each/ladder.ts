@@ -1,5 +1,6 @@
 // The steps of one-of-each: from one empty cell of four up to twelve of sixteen, with blocks, one change at a time.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { SquareValues } from './task.ts';
 
 const FIRST: SquareValues = {
@@ -13,18 +14,12 @@ const FIRST: SquareValues = {
   stickerMm: '16',
 };
 
-interface Rung {
-  readonly change: Partial<SquareValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. Order and ages: common practice, no source, but that more things related at once come
  * later (Halford, Wilson & Phillips 1998, Behav. Brain Sci. 21, 803–831, from memory): one line holds one of
  * each before row and column are minded together.
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<SquareValues>[] = [
   { change: {}, age: 3, tasks: 4 },
   { change: { empty: 2 }, age: 3, tasks: 4 },
   { change: { order: 3 }, age: 3, tasks: 4 },
@@ -40,12 +35,4 @@ const RUNGS: readonly Rung[] = [
   { change: { empty: 12 }, age: 5, tasks: 2 },
 ];
 
-export const LADDER: readonly Step<SquareValues>[] = stepsOf(RUNGS, FIRST);
-
-function stepsOf(rungs: readonly Rung[], first: SquareValues): readonly Step<SquareValues>[] {
-  let values = first;
-  return rungs.map(({ change, age, tasks }) => {
-    values = { ...values, ...change };
-    return { values, age, tasks };
-  });
-}
+export const LADDER: readonly Step<SquareValues>[] = ladderOf(FIRST, RUNGS);

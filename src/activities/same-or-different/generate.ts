@@ -1,6 +1,6 @@
 // Makes a task and its key: pairs that are the same and pairs that differ in one attribute. Never fails for valid values.
 import type { Random } from '../../base/index.ts';
-import { type Figure, formOf, mirrorTurnDeg } from '../../figures/index.ts';
+import { type Figure, formOf, uprightTurnDeg } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { type CheckedAxis, checkedAxes, idleAxes } from './axes.ts';
 import { differentRange } from './counts.ts';
@@ -77,7 +77,7 @@ function dealt<T>(items: readonly T[], count: number, random: Random): readonly 
  * shapes point up, a quarter turn more, so that left and right are left and right again.
  */
 function printedAs({ dotSize, turn, ...rest }: Figure, hasEqualInk: boolean): Figure {
-  const more = mirrorTurnDeg(formOf(rest)) === 180 ? 90 : 0;
+  const more = uprightTurnDeg(formOf(rest));
   return {
     ...rest,
     ...(dotSize === undefined || !hasEqualInk ? {} : { dotSize }),

@@ -1,5 +1,6 @@
 // The steps of same-or-different: from two pairs that differ in form up to seven that may differ in three things.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { PairValues } from './task.ts';
 
 const FIRST: PairValues = {
@@ -12,12 +13,6 @@ const FIRST: PairValues = {
   mirrors: 'none',
 };
 
-interface Rung {
-  readonly change: Partial<PairValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. Ages: common practice, no source. More to compare and differences that are nearer are
  * harder (Duncan & Humphreys 1989, Psychol. Rev. 96(3) 433–458); so is a difference that may be in any of
@@ -26,7 +21,7 @@ interface Rung {
  * chance from four to six (Corballis & Zalik 1977, J. Exp. Child Psychol. 24, 516; Fisher & Heincke 1982, Child
  * Dev. 53(1) 235–238).
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<PairValues>[] = [
   { change: {}, age: 3, tasks: 4 },
   { change: { pairs: 3 }, age: 3, tasks: 3 },
   { change: { response: 'dot' }, age: 3, tasks: 3 },
@@ -43,12 +38,4 @@ const RUNGS: readonly Rung[] = [
   { change: { pairs: 8 }, age: 5, tasks: 1 },
 ];
 
-export const LADDER: readonly Step<PairValues>[] = stepsOf(RUNGS, FIRST);
-
-function stepsOf(rungs: readonly Rung[], first: PairValues): readonly Step<PairValues>[] {
-  let values = first;
-  return rungs.map(({ change, age, tasks }) => {
-    values = { ...values, ...change };
-    return { values, age, tasks };
-  });
-}
+export const LADDER: readonly Step<PairValues>[] = ladderOf(FIRST, RUNGS);

@@ -1,5 +1,6 @@
 // The steps of shadows: from one picture with three shadows up to five pictures that look for theirs among six.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { ShadowValues } from './task.ts';
 
 const FIRST: ShadowValues = {
@@ -12,19 +13,13 @@ const FIRST: ShadowValues = {
   mirrors: 'none',
 };
 
-interface Rung {
-  readonly change: Partial<ShadowValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. Ages: common practice, no source. More to compare and outlines that are nearer are
  * harder (Duncan & Humphreys 1989, Psychol. Rev. 96(3) 433–458). Mirror images are on no step: seen side by
  * side they are at chance from four to six (Corballis & Zalik 1977, J. Exp. Child Psychol. 24, 516; Fisher &
  * Heincke 1982, Child Dev. 53(1) 235–238).
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<ShadowValues>[] = [
   { change: {}, age: 3, tasks: 4 },
   { change: { shadows: 4 }, age: 3, tasks: 3 },
   { change: { response: 'join' }, age: 3, tasks: 2 },
@@ -40,12 +35,4 @@ const RUNGS: readonly Rung[] = [
   { change: { resize: 'mixed' }, age: 5, tasks: 2 },
 ];
 
-export const LADDER: readonly Step<ShadowValues>[] = stepsOf(RUNGS, FIRST);
-
-function stepsOf(rungs: readonly Rung[], first: ShadowValues): readonly Step<ShadowValues>[] {
-  let values = first;
-  return rungs.map(({ change, age, tasks }) => {
-    values = { ...values, ...change };
-    return { values, age, tasks };
-  });
-}
+export const LADDER: readonly Step<ShadowValues>[] = ladderOf(FIRST, RUNGS);

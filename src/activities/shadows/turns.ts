@@ -1,6 +1,6 @@
 // Draws directions for shadows of one form: without a left-right mirror image among them, or with one where it is asked for.
 import type { Random } from '../../base/index.ts';
-import { drawTurns, type FormId, mirrorTurnDeg } from '../../figures/index.ts';
+import { drawTurns, type FormId, uprightTurnDeg } from '../../figures/index.ts';
 import type { ShadowValues } from './task.ts';
 
 /** Turns in degrees, each beside its left-right mirror image. */
@@ -28,7 +28,7 @@ export function drawShadowTurns(
   random: Random,
 ): readonly number[] {
   // A crescent opens to the right where other shapes point up: a quarter turn more and left is left again.
-  const quarter = mirrorTurnDeg(form) === 180 ? 90 : 0;
+  const quarter = uprightTurnDeg(form);
   const turns = mirrors === 'none' ? drawTurns(random, count) : drawMirrored(mirrors, random);
   return turns.slice(0, count).map((turn) => (turn + quarter) % 360);
 }

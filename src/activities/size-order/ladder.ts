@@ -1,5 +1,6 @@
 // The steps of size-order: from the biggest of three up to the whole order of five that differ idly as well.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { OrderValues } from './task.ts';
 
 const FIRST: OrderValues = {
@@ -11,18 +12,12 @@ const FIRST: OrderValues = {
   layout: 'ground',
 };
 
-interface Rung {
-  readonly change: Partial<OrderValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. Children find the biggest before they can bring all into an order, and order by
  * trying before they see it at once (Piaget & Szeminska 1941, The Child's Conception of Number, from memory);
  * the other changes and the ages: common practice, no source.
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<OrderValues>[] = [
   { change: {}, age: 3, tasks: 3 },
   { change: { figures: 4 }, age: 3, tasks: 3 },
   { change: { difference: 'plain' }, age: 3, tasks: 3 },
@@ -35,12 +30,4 @@ const RUNGS: readonly Rung[] = [
   { change: { content: 'shapes-colours-and-sizes' }, age: 5, tasks: 2 },
 ];
 
-export const LADDER: readonly Step<OrderValues>[] = RUNGS.map(({ age, tasks }, index) => ({
-  age,
-  tasks,
-  values: valuesAt(index),
-}));
-
-function valuesAt(index: number): OrderValues {
-  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...RUNGS[index]?.change };
-}
+export const LADDER: readonly Step<OrderValues>[] = ladderOf(FIRST, RUNGS);

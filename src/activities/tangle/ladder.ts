@@ -1,5 +1,6 @@
 // The steps of tangle: from two outlines that hardly overlap up to six that lie over one another.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { TangleValues } from './task.ts';
 
 const FIRST: TangleValues = {
@@ -10,18 +11,12 @@ const FIRST: TangleValues = {
   overlap: 'little',
 };
 
-interface Rung {
-  readonly change: Partial<TangleValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. Overlapping outlines are seen apart by most children of four to five, more and closer
  * ones later (Ghent 1956, Am. J. Psychol. 69, 575–587, from memory); the order of the steps and the ages in
  * single: common practice, no source.
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<TangleValues>[] = [
   { change: {}, age: 3, tasks: 2 },
   { change: { absent: 2 }, age: 3, tasks: 2 },
   { change: { overlap: 'half' }, age: 3, tasks: 2 },
@@ -35,12 +30,4 @@ const RUNGS: readonly Rung[] = [
   { change: { shown: 6 }, age: 5, tasks: 2 },
 ];
 
-export const LADDER: readonly Step<TangleValues>[] = RUNGS.map(({ age, tasks }, index) => ({
-  age,
-  tasks,
-  values: valuesAt(index),
-}));
-
-function valuesAt(index: number): TangleValues {
-  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...RUNGS[index]?.change };
-}
+export const LADDER: readonly Step<TangleValues>[] = ladderOf(FIRST, RUNGS);

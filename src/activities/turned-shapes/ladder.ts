@@ -1,5 +1,6 @@
 // The steps of turned-shapes: from one bigger shape among three up to two turned at a slant among eight.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { TurnedValues } from './task.ts';
 
 const FIRST: TurnedValues = {
@@ -16,19 +17,13 @@ const FIRST: TurnedValues = {
   layout: 'grid',
 };
 
-interface Rung {
-  readonly change: Partial<TurnedValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. Ages: common practice, no source. More turn takes longer (Shepard & Metzler 1971, Science
  * 171, 701–703, from memory); distractors like the target are harder (Duncan & Humphreys 1989, Psychol. Rev. 96(3)
  * 433–458). Mirror images are on no step: they are at chance from four to six (Corballis & Zalik 1977, J. Exp. Child
  * Psychol. 24, 516).
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<TurnedValues>[] = [
   { change: {}, age: 3, tasks: 4 },
   { change: { mixed: true }, age: 3, tasks: 4 },
   { change: { choices: 4 }, age: 3, tasks: 3 },
@@ -44,12 +39,4 @@ const RUNGS: readonly Rung[] = [
   { change: { choices: 8 }, age: 5, tasks: 3 },
 ];
 
-export const LADDER: readonly Step<TurnedValues>[] = climb();
-
-function climb(): readonly Step<TurnedValues>[] {
-  let values = FIRST;
-  return RUNGS.map(({ change, age, tasks }) => {
-    values = { ...values, ...change };
-    return { values, age, tasks };
-  });
-}
+export const LADDER: readonly Step<TurnedValues>[] = ladderOf(FIRST, RUNGS);

@@ -1,5 +1,6 @@
 // The steps of what-changed: from one of four figures that is gone up to three changes of one attribute among ten.
-import type { AgeHint, Step } from '../activity.ts';
+import type { Step } from '../activity.ts';
+import { ladderOf, type Rung } from '../ladder.ts';
 import type { ChangeValues } from './task.ts';
 
 const FIRST: ChangeValues = {
@@ -12,19 +13,13 @@ const FIRST: ChangeValues = {
   layout: 'grid',
 };
 
-interface Rung {
-  readonly change: Partial<ChangeValues>;
-  readonly age: AgeHint;
-  readonly tasks: number;
-}
-
 /**
  * What each step changes. More to compare and changes that are less of a change are harder (Duncan & Humphreys
  * 1989, Psychol. Rev. 96(3) 433–458); children compare only some of the features of two pictures before about
  * six and a half (Vurpillot 1968, J. Exp. Child Psychol. 6, 632–650, from memory), so that two attributes that
  * may change come late. Ages: common practice, no source.
  */
-const RUNGS: readonly Rung[] = [
+const RUNGS: readonly Rung<ChangeValues>[] = [
   { change: {}, age: 3, tasks: 3 },
   { change: { kind: 'first' }, age: 3, tasks: 3 },
   { change: { figures: 6 }, age: 3, tasks: 4 },
@@ -39,12 +34,4 @@ const RUNGS: readonly Rung[] = [
   { change: { figures: 10 }, age: 5, tasks: 2 },
 ];
 
-export const LADDER: readonly Step<ChangeValues>[] = RUNGS.map(({ age, tasks }, index) => ({
-  age,
-  tasks,
-  values: valuesAt(index),
-}));
-
-function valuesAt(index: number): ChangeValues {
-  return index < 0 ? FIRST : { ...valuesAt(index - 1), ...RUNGS[index]?.change };
-}
+export const LADDER: readonly Step<ChangeValues>[] = ladderOf(FIRST, RUNGS);
