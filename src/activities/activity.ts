@@ -5,6 +5,7 @@ import type { Group, PrintStyle } from '../page/index.ts';
 import type { ColourName } from '../palette/index.ts';
 import type { Features } from './features.ts';
 import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './parameters.ts';
+import type { Skill } from './skills.ts';
 
 export const LANGUAGES = ['en'] as const;
 export type Language = (typeof LANGUAGES)[number];
@@ -78,6 +79,7 @@ export interface ActivityParts<Id extends string, S extends ParameterSpecs, P, A
   readonly id: Id;
   /** Its number in sheet codes, 0 to 63; never used again for another activity. */
   readonly codeNumber: number;
+  readonly skill: Skill;
   readonly parameters: S;
   /** What cannot be asked for together; empty where the values are valid. */
   readonly limits: (values: ValuesOf<S>, style: PrintStyle) => readonly Refusal[];
@@ -123,6 +125,7 @@ export type Proof =
 export interface Activity {
   readonly id: string;
   readonly codeNumber: number;
+  readonly skill: Skill;
   readonly parameters: ParameterSpecs;
   readonly ladder: readonly Step<Values>[];
   readonly printed: z.ZodType;

@@ -4,4 +4,5 @@ export { DEEDS, type Deed, handLevel, hardestHand } from './hand.ts';
 export { withNearestContent } from './nearest-content.ts';
 export * from './parameters.ts';
 export * from './registry.ts';
+export { SKILLS, type Skill } from './skills.ts';
 export { counted, numberWord } from './wording.ts';

@@ -14,6 +14,7 @@ import { ENGLISH } from './words.ts';
 export const byKey = defineActivity({
   id: 'by-key',
   codeNumber: 2,
+  skill: 'rules',
   parameters: PARAMETERS,
   limits,
   ladder: LADDER,

@@ -14,6 +14,7 @@ import { WORDS } from './words.ts';
 export const continueRow = defineActivity({
   id: ID,
   codeNumber: 6,
+  skill: 'patterns',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

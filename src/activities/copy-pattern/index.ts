@@ -17,6 +17,7 @@ export { classOf, type PatternClass } from './classes.ts';
 export const copyPattern = defineActivity({
   id: 'copy-pattern',
   codeNumber: 3,
+  skill: 'patterns',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

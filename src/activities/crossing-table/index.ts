@@ -14,6 +14,7 @@ import { WORDS } from './words.ts';
 export const crossingTable = defineActivity({
   id: ID,
   codeNumber: 16,
+  skill: 'rules',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

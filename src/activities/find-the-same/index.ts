@@ -13,6 +13,7 @@ import { WORDS } from './words.ts';
 export const findTheSame = defineActivity({
   id: ID,
   codeNumber: 5,
+  skill: 'telling-apart',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

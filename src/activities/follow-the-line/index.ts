@@ -13,6 +13,7 @@ import { WORDS } from './words.ts';
 export const followTheLine = defineActivity({
   id: ID,
   codeNumber: 18,
+  skill: 'parts',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

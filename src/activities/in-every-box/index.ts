@@ -14,6 +14,7 @@ import { WORDS } from './words.ts';
 export const inEveryBox = defineActivity({
   id: ID,
   codeNumber: 1,
+  skill: 'rules',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

@@ -13,6 +13,7 @@ import { WORDS } from './words.ts';
 export const lookAndRemember = defineActivity({
   id: ID,
   codeNumber: 17,
+  skill: 'memory',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

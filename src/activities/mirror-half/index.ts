@@ -14,6 +14,7 @@ import { WORDS } from './words.ts';
 export const mirrorHalf = defineActivity({
   id: ID,
   codeNumber: 8,
+  skill: 'turns',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

@@ -14,6 +14,7 @@ import { WORDS } from './words.ts';
 export const missingPart = defineActivity({
   id: ID,
   codeNumber: 12,
+  skill: 'parts',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

@@ -14,6 +14,7 @@ import { WORDS } from './words.ts';
 export const oddOneOut = defineActivity({
   id: ID,
   codeNumber: 4,
+  skill: 'telling-apart',
   parameters: PARAMETERS,
   limits,
   ladder: LADDER,

@@ -14,6 +14,7 @@ import { WORDS } from './words.ts';
 export const oneOfEach = defineActivity({
   id: ID,
   codeNumber: 15,
+  skill: 'rules',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

@@ -13,6 +13,7 @@ import { WORDS } from './words.ts';
 export const sameOrDifferent = defineActivity({
   id: ID,
   codeNumber: 7,
+  skill: 'telling-apart',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

@@ -13,6 +13,7 @@ import { WORDS } from './words.ts';
 export const shadows = defineActivity({
   id: ID,
   codeNumber: 13,
+  skill: 'parts',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

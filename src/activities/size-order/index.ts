@@ -13,6 +13,7 @@ import { WORDS } from './words.ts';
 export const sizeOrder = defineActivity({
   id: ID,
   codeNumber: 10,
+  skill: 'patterns',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

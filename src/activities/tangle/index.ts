@@ -13,6 +13,7 @@ import { WORDS } from './words.ts';
 export const tangle = defineActivity({
   id: ID,
   codeNumber: 11,
+  skill: 'parts',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

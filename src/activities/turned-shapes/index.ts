@@ -13,6 +13,7 @@ import { WORDS } from './words.ts';
 export const turnedShapes = defineActivity({
   id: ID,
   codeNumber: 14,
+  skill: 'turns',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,

@@ -13,6 +13,7 @@ import { WORDS } from './words.ts';
 export const whatChanged = defineActivity({
   id: ID,
   codeNumber: 9,
+  skill: 'telling-apart',
   parameters: PARAMETERS,
   limits: limitsOf,
   ladder: LADDER,
