@@ -3,15 +3,17 @@ import { type FormEvent, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Form } from 'react-aria-components/Form';
 import type { Child, ResultEntry } from '../../records/index.ts';
+import { TextField } from '../children/text-field.tsx';
+import { today } from '../children/today.ts';
+import { useGround } from '../children/use-ground.ts';
+import { objectionOf } from '../children/use-records.ts';
 import type { Maker } from '../making/maker.ts';
 import type { Catalogue, Shown } from '../making/protocol.ts';
 import { Paper } from '../table/paper.tsx';
 import { MoreToNote } from './more-to-note.tsx';
 import { Outcomes } from './outcomes.tsx';
-import { emptyDraft, type ResultDraft, resultEntryOf, today } from './result-draft.ts';
+import { emptyDraft, type ResultDraft, resultEntryOf } from './result-draft.ts';
 import { nameOf } from './sheet-names.ts';
-import { TextField } from './text-field.tsx';
-import { objectionOf, store } from './use-records.ts';
 import { useSheetOfCode } from './use-sheet-of-code.ts';
 import { words } from './words.ts';
 
@@ -98,6 +100,7 @@ interface HowItWentProps {
 }
 
 function HowItWent({ sheet, child, onSaved }: HowItWentProps) {
+  const { append } = useGround();
   const [draft, setDraft] = useState(() => emptyDraft(today()));
   const [objection, setObjection] = useState('');
   const change = (part: Partial<ResultDraft>) => {
@@ -108,7 +111,7 @@ function HowItWent({ sheet, child, onSaved }: HowItWentProps) {
     event.preventDefault();
     if (Object.keys(draft.outcomes).length === 0) return setObjection(words.nothingChosen);
     const entry = resultEntryOf(draft, child.id, sheet.code, sheet.tasks);
-    const saved = await store.append([entry]);
+    const saved = await append([entry]);
     if (!saved.ok) return setObjection(objectionOf(saved));
     const [first] = saved.value;
     if (first?.kind === 'result') onSaved(first);
