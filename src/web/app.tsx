@@ -5,13 +5,19 @@ import { useCatalogue } from './making/use-shown.ts';
 import type { PlaceName } from './place-names.ts';
 import { Places, usePlace } from './places.tsx';
 import { SCREENS } from './places-table.ts';
+import type { Planner } from './planning/planner.ts';
 import type { ScreenProps } from './screen-props.ts';
 import { words } from './words.ts';
 
 /** Fetched with the store of the records when a place about children is first gone to, so that Make is there as soon as ever. */
 const Ground = lazy(() => import('./children/ground.tsx'));
 
-export function App({ maker }: { readonly maker: Maker }) {
+export interface AppProps {
+  readonly maker: Maker;
+  readonly planner: Planner;
+}
+
+export function App({ maker, planner }: AppProps) {
   const catalogue = useCatalogue(maker);
   const places = usePlace();
   return (
@@ -21,7 +27,7 @@ export function App({ maker }: { readonly maker: Maker }) {
         <p>{words.tagline}</p>
         <Places {...places} />
       </header>
-      <Screen place={places.place} maker={maker} catalogue={catalogue} />
+      <Screen place={places.place} maker={maker} planner={planner} catalogue={catalogue} />
       <footer className="foot">
         <p>{words.local}</p>
         {catalogue === undefined ? null : <p>{catalogue.credit}.</p>}

@@ -5,7 +5,7 @@ import { TryDemo } from './try-demo.tsx';
 import { useGround } from './use-ground.ts';
 import { words } from './words.ts';
 
-/** With more names than this a row of them is longer than a phone is wide three times over. */
+/** More names than this are found sooner in a list (our own choice). */
 const MOST_CHIPS = 5;
 
 /** For the head of a screen on which children are chosen, not changed. */

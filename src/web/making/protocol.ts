@@ -90,11 +90,6 @@ export interface MakerTalk {
   };
   readonly open: { readonly ask: { readonly code: string }; readonly reply: Reply<Entries> };
 }
-export type Asked = keyof MakerTalk;
-export type Question = {
-  [K in Asked]: { readonly kind: K; readonly id: number } & MakerTalk[K]['ask'];
-}[Asked];
-export type Answer = { readonly id: number; readonly reply: MakerTalk[Asked]['reply'] };
 
 /** A page for the browser's own printing. */
 export interface PrintPage {

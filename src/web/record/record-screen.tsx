@@ -21,7 +21,7 @@ interface DeskProps extends ScreenProps {
   readonly view: View;
 }
 
-function Desk({ maker, catalogue, view }: DeskProps) {
+function Desk({ maker, planner, catalogue, view }: DeskProps) {
   const { child, shelf, entries = [], keeping, setKeeping, choose } = useGround();
   const { said, say, undo } = useSaid();
   const results = (child && view.results.get(child.id)) ?? [];
@@ -44,7 +44,7 @@ function Desk({ maker, catalogue, view }: DeskProps) {
       <Message said={said} undo={undo} />
       {child === undefined ? null : (
         <>
-          <RecordSheet maker={maker} catalogue={catalogue} child={child} onSaved={saved} />
+          <RecordSheet planner={planner} catalogue={catalogue} child={child} onSaved={saved} />
           <ResultList
             key={child.id}
             maker={maker}

@@ -7,8 +7,8 @@ import { TextField } from '../children/text-field.tsx';
 import { today } from '../children/today.ts';
 import { useGround } from '../children/use-ground.ts';
 import { objectionOf } from '../children/use-records.ts';
-import type { Maker } from '../making/maker.ts';
 import type { Catalogue, Shown } from '../making/protocol.ts';
+import type { Planner } from '../planning/planner.ts';
 import { Paper } from '../table/paper.tsx';
 import { MoreToNote } from './more-to-note.tsx';
 import { Outcomes } from './outcomes.tsx';
@@ -18,15 +18,15 @@ import { useSheetOfCode } from './use-sheet-of-code.ts';
 import { words } from './words.ts';
 
 export interface RecordSheetProps {
-  readonly maker: Maker;
+  readonly planner: Planner;
   readonly catalogue: Catalogue | undefined;
   readonly child: Child;
   readonly onSaved: (result: ResultEntry, sheet: string) => void;
 }
 
-export function RecordSheet({ maker, catalogue, child, onSaved }: RecordSheetProps) {
+export function RecordSheet({ planner, catalogue, child, onSaved }: RecordSheetProps) {
   const [code, setCode] = useState('');
-  const { sheet, objection, isLooking } = useSheetOfCode(maker, code);
+  const { sheet, objection, isLooking } = useSheetOfCode(planner, code);
   return (
     <section className="record-sheet" aria-label={words.recordSheet(child.nickname)}>
       <h2 className="record-title">{words.recordSheet(child.nickname)}</h2>
