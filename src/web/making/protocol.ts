@@ -98,10 +98,15 @@ export interface PrintPage {
   readonly heightMm: number;
 }
 
-export interface PressOrder {
-  readonly entries: Entries;
-  readonly as: 'pdf' | 'pages';
-}
+/** What is to be pressed: the pack of a recipe, or sheets by their codes in that order, under a name. */
+export type PressWhat =
+  | { readonly entries: Entries }
+  | { readonly codes: readonly string[]; readonly name: string };
+
+/** One file, or pages for the browser's own printing. */
+export type PressAs = 'pdf' | 'pages';
+
+export type PressOrder = PressWhat & { readonly as: PressAs };
 
 /** What the press says while it works, and at the end. */
 export type PressNews =
