@@ -33,9 +33,9 @@ export const DRIFT_PER_DAY = { general: 0.004, skill: 0.004 } as const;
 /** The 90 % interval of a normal distribution, in standard deviations to each side. */
 const NINETY = 1.6449;
 
-/** A child of whom nothing is known. */
-export function newBelief(day: number): Belief {
-  return { skills: [], mean: [PRIOR_MEAN], covariance: [[PRIOR_SD.general ** 2]], day };
+/** A child of whom nothing is known but, where its age is, what `mean` to begin with; logits. */
+export function newBelief(day: number, mean = PRIOR_MEAN): Belief {
+  return { skills: [], mean: [mean], covariance: [[PRIOR_SD.general ** 2]], day };
 }
 
 /** The belief with room for a skill: the same if it has it. */
