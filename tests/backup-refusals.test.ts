@@ -4,11 +4,12 @@ import { describe, expect, it } from 'vitest';
 import type { Result } from '../src/base/index.ts';
 import { BACKUP_CHARACTERS, readBackup } from '../src/records/index.ts';
 import { sentenceOf } from '../src/words/index.ts';
-import { childEntry, resultEntry } from './record-entries.ts';
+import { childEntry, planEntry, resultEntry } from './record-entries.ts';
 import { testSeed } from './seed.ts';
 
 const seed = testSeed('backup refusals');
 const FERN = childEntry(1, 1, { nickname: 'Fern' });
+const PLANNED = { code: '3CFR-YRT7-FF2W-DU', why: 'asked' } as const;
 const fileOf = (version: unknown, ...entries: readonly unknown[]) =>
   JSON.stringify({ format: 'samewise.records', version, entries });
 const sentences = (read: Result<unknown>) => (read.ok ? [] : read.refusals.map(sentenceOf));
@@ -25,8 +26,8 @@ describe('a file that is no backup of this version', () => {
     ],
     [
       'of a later version, whatever else it holds',
-      '{"format":"samewise.records","version":2,"boxes":{}}',
-      'backup: made by version 2; this program reads version 1. Get a newer Samewise to read it.',
+      '{"format":"samewise.records","version":3,"boxes":{}}',
+      'backup: made by version 3; this program reads versions 1, 2. Get a newer Samewise to read it.',
     ],
     ['of no version', fileOf(undefined), 'backup › version: expected a whole number'],
     ['of version 0', fileOf(0), 'backup › version: expected 1 to'],
@@ -53,7 +54,7 @@ describe('a file that is no backup of this version', () => {
     [
       'an unknown kind',
       { ...FERN, kind: 'badge' },
-      'backup › entries[1].kind: expected one of child, result, undone, child-gone',
+      'backup › entries[1].kind: expected one of child, result, plan, undone, child-gone',
     ],
     [
       'an unknown field',
@@ -99,6 +100,21 @@ describe('a file that is no backup of this version', () => {
       'a result without tasks',
       resultEntry(2, 1, { tasks: [] }),
       'backup › entries[1].tasks: expected at least 1 entries',
+    ],
+    [
+      'a plan of more than a dozen sheets',
+      planEntry(2, 1, { sheets: Array(13).fill(PLANNED) }),
+      'backup › entries[1].sheets: expected at most 12 entries',
+    ],
+    [
+      'a plan for a reason that is none',
+      { ...planEntry(2, 1), sheets: [{ ...PLANNED, why: 'for luck' }] },
+      'backup › entries[1].sheets[0].why: expected one of first-of-skill, nearest,',
+    ],
+    [
+      'a plan of a sheet without code',
+      { ...planEntry(2, 1), sheets: [{ why: 'asked' }] },
+      'backup › entries[1].sheets[0].code: expected',
     ],
     ['a time before time', { ...FERN, at: -1 }, 'backup › entries[1].at: expected 0 to'],
     ['nothing at all', null, 'backup › entries[1]: expected'],

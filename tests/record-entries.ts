@@ -7,7 +7,9 @@ import {
   HELP_LEVELS,
   MOODS,
   OUTCOMES,
+  type PlanEntry,
   type ResultEntry,
+  WHYS,
   WRITING_HANDS,
 } from '../src/records/index.ts';
 
@@ -29,6 +31,18 @@ export function resultEntry(n: number, child: number, facts: Partial<ResultEntry
     code: '3CFR-YRT7-FF2W-DU',
     day: '2026-03-09',
     tasks: [{ outcome: 'right' }],
+    ...facts,
+  };
+}
+
+export function planEntry(n: number, child: number, facts: Partial<PlanEntry> = {}): PlanEntry {
+  return {
+    id: idAt(n),
+    at: n,
+    kind: 'plan',
+    child: idAt(child),
+    day: '2026-03-09',
+    sheets: [{ code: '3CFR-YRT7-FF2W-DU', why: 'nearest' }],
     ...facts,
   };
 }
@@ -87,6 +101,22 @@ const resultEntries = fc
     isDemo,
   )
   .map(([entry, sheet, facts, demo]) => ({ ...entry, ...sheet, ...facts, ...demo }));
+const planned = fc.record({
+  code: fc.constantFrom('3CFR-YRT7-FF2W-DU', '3CFR-YRT7-FF2W-DUA'),
+  why: fc.constantFrom(...WHYS),
+});
+const planEntries = fc
+  .tuple(
+    fc.record({
+      ...base,
+      kind: fc.constant('plan' as const),
+      child,
+      day: fc.constantFrom('2026-03-09', '2026-03-10'),
+      sheets: fc.array(planned, { maxLength: 3 }),
+    }),
+    isDemo,
+  )
+  .map(([entry, demo]) => ({ ...entry, ...demo }));
 const undoneEntries = fc
   .tuple(fc.record({ ...base, kind: fc.constant('undone' as const), entry: id }), isDemo)
   .map(([entry, demo]) => ({ ...entry, ...demo }));
@@ -97,6 +127,7 @@ const goneEntries = fc
 export const anyEntry: fc.Arbitrary<Entry> = fc.oneof(
   childEntries,
   resultEntries,
+  planEntries,
   undoneEntries,
   goneEntries,
 );

@@ -1,4 +1,5 @@
 export * from './activity.ts';
+export { chanceAmong, chanceEachTime, chanceOfLaying, MOST_CHANCE } from './chance.ts';
 export * from './features.ts';
 export { DEEDS, type Deed, handLevel, hardestHand } from './hand.ts';
 export { withNearestContent } from './nearest-content.ts';

@@ -39,7 +39,6 @@ export { explainDifficulty } from './explain.ts';
 export { meanDifficulty, type Sample, sampleSeeds } from './mean-difficulty.ts';
 export {
   type Answer,
-  chanceAmong,
   FORM_SD,
   HELP_LEVELS,
   HELP_LOGITS,

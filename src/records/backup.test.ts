@@ -1,4 +1,5 @@
 // What a backup promises: the same text for the same entries, read back whole, or refused with the reason.
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyEntries, childEntry, idAt, resultEntry } from '../../tests/record-entries.ts';
@@ -38,7 +39,7 @@ describe('a backup', () => {
 
   it('can be read by a person: one entry a line, what it is first', () => {
     expect(textOf([resultEntry(2, 1), FERN]).split('\n')).toEqual([
-      '{"format":"samewise.records","version":1,"entries":[',
+      '{"format":"samewise.records","version":2,"entries":[',
       `{"id":"${idAt(1)}","at":1,"kind":"child","child":"${idAt(1)}","nickname":"Fern"},`,
       `{"id":"${idAt(2)}","at":2,"kind":"result","child":"${idAt(1)}","code":"3CFR-YRT7-FF2W-DU",` +
         '"day":"2026-03-09","tasks":[{"outcome":"right"}]}',
@@ -49,6 +50,17 @@ describe('a backup', () => {
 });
 
 describe('a file of an earlier version', () => {
+  it('1, with entries of every kind that it had, is read whole', () => {
+    const path = new URL('../../tests/stored/records-version-1.json', import.meta.url);
+    const text = readFileSync(path, 'utf8');
+    expect(text).toContain('"version":1,');
+    const written = JSON.parse(text).entries;
+    expect(written.map(({ kind }: Entry) => kind)).toEqual([
+      ...['child', 'child', 'result', 'result', 'undone', 'child', 'child-gone'],
+    ]);
+    expect(readBackup(text)).toEqual({ ok: true, value: written });
+  });
+
   /** Two invented earlier forms: the first said `name`, the second `nick`; today's is the real one. */
   const steps: readonly Step[] = [renamed('name', 'nick'), renamed('nick', 'nickname')];
   const { nickname, ...unnamed } = FERN;

@@ -4,7 +4,7 @@ import { DEEDS } from '../activities/index.ts';
 import { accept, type Result, refuse } from '../base/index.ts';
 import { SIGHTS } from '../palette/index.ts';
 import { CODE_ALPHABET, closedObject, refusalsOf, wholeNumber } from '../sheets/index.ts';
-import { type Entry, HELP_LEVELS, MOODS, OUTCOMES, WRITING_HANDS } from './entry.ts';
+import { type Entry, HELP_LEVELS, MOODS, OUTCOMES, WHYS, WRITING_HANDS } from './entry.ts';
 import { ID_FORM } from './ids.ts';
 
 /** Generous for people, narrow for a file made to fill a disk (our own choice). */
@@ -17,6 +17,7 @@ const MOST = {
   label: 80,
   minutes: 240,
   note: 2000,
+  planned: 12,
 };
 const LATEST_MS = 2 ** 44 - 1;
 const LANGUAGE = /^[a-z]{2,3}(-[A-Za-z0-9]{2,8}){0,3}$/;
@@ -27,6 +28,8 @@ const CODE = new RegExp(
 
 const text = (most: number) => z.string().min(1).max(most);
 const id = z.string().regex(ID_FORM, 'an id');
+// Its form alone: a record outlives the versions that can read its code.
+const code = z.string().regex(CODE, 'a sheet code as it is printed');
 const day = z.string().refine(isDay, 'a day such as 2026-03-09');
 
 const base = { id, at: wholeNumber(0, LATEST_MS), demo: z.exactOptional(z.literal(true)) };
@@ -59,8 +62,7 @@ const resultSchema = closedObject({
   ...base,
   kind: z.literal('result'),
   child: id,
-  // Its form alone: a record outlives the versions that can read its code.
-  code: z.string().regex(CODE, 'a sheet code as it is printed'),
+  code,
   day,
   tasks: z.array(taskSchema).min(1).max(MOST.tasks),
   help: z.exactOptional(z.enum(HELP_LEVELS)),
@@ -69,12 +71,21 @@ const resultSchema = closedObject({
   note: z.exactOptional(text(MOST.note)),
 });
 
+const planSchema = closedObject({
+  ...base,
+  kind: z.literal('plan'),
+  child: id,
+  day,
+  sheets: z.array(closedObject({ code, why: z.enum(WHYS) })).max(MOST.planned),
+});
+
 const undoneSchema = closedObject({ ...base, kind: z.literal('undone'), entry: id });
 const childGoneSchema = closedObject({ ...base, kind: z.literal('child-gone'), child: id });
 
 export const entrySchema: z.ZodType<Entry> = z.discriminatedUnion('kind', [
   childSchema,
   resultSchema,
+  planSchema,
   undoneSchema,
   childGoneSchema,
 ]);

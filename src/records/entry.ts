@@ -1,4 +1,4 @@
-// What is kept: entries that never change, each a child, a result, or the taking back of one of them.
+// What is kept: entries that never change, each a child, a result, a plan, or the taking back of one of them.
 import type { Deed } from '../activities/index.ts';
 import type { Sight } from '../palette/index.ts';
 import type { Id } from './ids.ts';
@@ -18,6 +18,20 @@ export type HelpLevel = (typeof HELP_LEVELS)[number];
 
 export const MOODS = ['glad', 'calm', 'restless', 'tired', 'upset'] as const;
 export type Mood = (typeof MOODS)[number];
+
+/** Why a sheet was planned; `asked`: a person wanted it so. */
+export const WHYS = [
+  'first-of-skill',
+  'nearest',
+  'tells-more',
+  'rested',
+  'fits',
+  'favourite',
+  'favoured',
+  'moved-on',
+  'asked',
+] as const;
+export type Why = (typeof WHYS)[number];
 
 /** A month `YYYY-MM` or a day `YYYY-MM-DD` as it stands in the calendar of the place. */
 export type Month = string;
@@ -77,6 +91,23 @@ export interface ResultEntry extends EntryBase {
   readonly note?: string;
 }
 
+export interface PlannedSheet {
+  /** The sheet code as it is printed. */
+  readonly code: string;
+  readonly why: Why;
+}
+
+/**
+ * What is meant to be given to a child on a day, in order. Replaces what earlier entries planned for
+ * the same child and day; with no sheets, nothing.
+ */
+export interface PlanEntry extends EntryBase {
+  readonly kind: 'plan';
+  readonly child: Id;
+  readonly day: Day;
+  readonly sheets: readonly PlannedSheet[];
+}
+
 /** Takes back another entry, which may itself be of this kind. */
 export interface UndoneEntry extends EntryBase {
   readonly kind: 'undone';
@@ -89,7 +120,7 @@ export interface ChildGoneEntry extends EntryBase {
   readonly child: Id;
 }
 
-export type Entry = ChildEntry | ResultEntry | UndoneEntry | ChildGoneEntry;
+export type Entry = ChildEntry | ResultEntry | PlanEntry | UndoneEntry | ChildGoneEntry;
 
 type Unstamped<E> = E extends Entry ? Omit<E, 'id' | 'at'> : never;
 /** An entry before it has its id and time; a new child has no id yet either. */

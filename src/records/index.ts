@@ -1,4 +1,4 @@
-// Children and results as entries that never change: their ids, views, backup file, merging, migration.
+// Children, results and plans as entries that never change: their ids, views, backup file, merging, migration.
 export { BACKUP_CHARACTERS, backupText, laterVersion, readBackup } from './backup.ts';
 export * from './entry.ts';
 export { readEntry } from './entry-schema.ts';

@@ -1,7 +1,13 @@
 // What merging promises: a union in any order, and nothing lost.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyEntries, childEntry, idAt, resultEntry } from '../../tests/record-entries.ts';
+import {
+  anyEntries,
+  childEntry,
+  idAt,
+  planEntry,
+  resultEntry,
+} from '../../tests/record-entries.ts';
 import { testSeed } from '../../tests/seed.ts';
 import { bodyText, type Entry } from './entry.ts';
 import { changedSince, idsOfChild, idsOfDemo, merged } from './merge.ts';
@@ -76,9 +82,12 @@ describe('deleting for good', () => {
       { id: idAt(6), at: 6, kind: 'undone', entry: idAt(5) },
       { id: idAt(7), at: 7, kind: 'undone', entry: idAt(4) },
       { id: idAt(8), at: 8, kind: 'child-gone', child: idAt(1) },
+      planEntry(9, 1),
+      planEntry(10, 2),
+      { id: idAt(11), at: 11, kind: 'undone', entry: idAt(9) },
     ];
     const after = left(entries, idsOfChild(entries, idAt(1)));
-    expect(after.map(({ id }) => id)).toEqual([2, 4, 7].map(idAt));
+    expect(after.map(({ id }) => id)).toEqual([2, 4, 7, 10].map(idAt));
   });
 
   it('of the invented group leaves exactly the real entries', () => {

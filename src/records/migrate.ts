@@ -4,10 +4,15 @@
 export type Step = (entry: unknown) => unknown;
 
 /**
- * The first step turns version 1 into version 2, and so on. There is one version so far. Whoever
- * changes the stored form adds a step here, and a test with a file that the version before had written.
+ * The first step turns version 1 into version 2, and so on. Whoever changes the stored form adds a
+ * step here, and a test with a file that the version before had written.
  */
-export const STEPS: readonly Step[] = [];
+export const STEPS: readonly Step[] = [withPlans];
+
+/** Version 2 adds plans; all that version 1 has is as it was. */
+function withPlans(entry: unknown): unknown {
+  return entry;
+}
 
 /** The version that entries have after all steps. */
 export function versionAfter(steps: readonly Step[]): number {

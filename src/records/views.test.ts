@@ -1,7 +1,13 @@
 // What is in view: from entries alone, in any order, with what was taken back left out.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyEntries, childEntry, idAt, resultEntry } from '../../tests/record-entries.ts';
+import {
+  anyEntries,
+  childEntry,
+  idAt,
+  planEntry,
+  resultEntry,
+} from '../../tests/record-entries.ts';
 import { testSeed } from '../../tests/seed.ts';
 import type { Entry } from './entry.ts';
 import { merged } from './merge.ts';
@@ -116,5 +122,30 @@ describe('results', () => {
       [idAt(5), []],
       [idAt(4), []],
     ]);
+  });
+});
+
+describe('plans', () => {
+  const other = planEntry(3, 1, { sheets: [{ code: '2346-7', why: 'asked' }] });
+  const plansOf = (...entries: readonly Entry[]) => viewOf([FERN, ...entries]).plans.get(idAt(1));
+
+  it('of a child and day are the latest one, and the days stand in order', () => {
+    const early = planEntry(4, 1, { day: '2026-03-08' });
+    const first = planEntry(2, 1);
+    expect([...(plansOf(other, first, early) ?? [])]).toEqual([
+      ['2026-03-08', early],
+      ['2026-03-09', other],
+    ]);
+  });
+
+  it('of no sheets replace what was planned, and taking them back brings it back', () => {
+    const nothing = planEntry(4, 1, { sheets: [] });
+    expect(plansOf(other, nothing)?.get('2026-03-09')).toEqual(nothing);
+    expect(plansOf(other, nothing, undone(5, 4))?.get('2026-03-09')).toEqual(other);
+    expect(plansOf(other, undone(5, 3))?.size).toBe(0);
+  });
+
+  it('go out of view with their child', () => {
+    expect(plansOf(other, gone(5, 1))).toBeUndefined();
   });
 });

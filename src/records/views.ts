@@ -1,10 +1,12 @@
-// What entries come to: the children and their results, whatever the order in which the entries are kept.
+// What entries come to: the children, their results and plans, whatever the order in which the entries are kept.
 import type { Deed } from '../activities/index.ts';
 import type {
   ChildEntry,
   ColourVision,
+  Day,
   Entry,
   Month,
+  PlanEntry,
   ResultEntry,
   UndoneEntry,
   WritingHand,
@@ -39,6 +41,8 @@ export interface View {
   readonly gone: readonly Child[];
   /** By child in view: the days on which sheets were given in order, within a day as recorded. */
   readonly results: ReadonlyMap<Id, readonly ResultInView[]>;
+  /** By child in view and day: the latest plan in force, which may be of no sheets. */
+  readonly plans: ReadonlyMap<Id, ReadonlyMap<Day, PlanEntry>>;
 }
 
 /** All that is in view on one shelf. A child is in view while an entry in force gives its nickname. */
@@ -53,10 +57,15 @@ export function viewOf(entries: readonly Entry[], shelf: Shelf = 'real'): View {
     inForce.filter((entry) => entry.kind === 'result'),
     (result) => result.child,
   );
+  const planned = grouped(
+    inForce.filter((entry) => entry.kind === 'plan'),
+    (plan) => plan.child,
+  );
   return {
     children,
     gone: named.filter(({ id }) => gone.has(id)),
     results: new Map(children.map(({ id }) => [id, resultsInOrder(given.get(id) ?? [])])),
+    plans: new Map(children.map(({ id }) => [id, latestByDay(planned.get(id) ?? [])])),
   };
 }
 
@@ -110,6 +119,12 @@ function resultsInOrder(results: readonly ResultEntry[]): readonly ResultInView[
     .sort(
       (one, other) => Number(one.day > other.day) - Number(one.day < other.day) || byId(one, other),
     );
+}
+
+/** Of plans by id, the latest of each day; the days in order. */
+function latestByDay(plans: readonly PlanEntry[]): ReadonlyMap<Day, PlanEntry> {
+  const latest = new Map(plans.map((plan) => [plan.day, plan]));
+  return new Map([...latest].sort(([one], [other]) => Number(one > other) - Number(one < other)));
 }
 
 /** Groups in the order of their first members. */

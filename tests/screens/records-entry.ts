@@ -1,5 +1,5 @@
 // What the browser runs for the tests of the record store: the store and its backup, within reach of a test.
-import { backupText, type Entry, readBackup, type Step } from '../../src/records/index.ts';
+import { backupText, type Entry, readBackup, STEPS, type Step } from '../../src/records/index.ts';
 import { askToKeep, keepingNow } from '../../src/web/store/keeping.ts';
 import { openRecordStore, type RecordStore } from '../../src/web/store/record-store.ts';
 
@@ -11,8 +11,10 @@ export interface Kept {
   readonly backup: () => Promise<string>;
   /** Merges the file into the store as the app would; answers how many entries that added. */
   readonly restore: (text: string) => Promise<number>;
-  /** One invented earlier form of the entries. */
-  readonly oneStep: readonly Step[];
+  /** The steps to an invented next form of the entries. */
+  readonly nextSteps: readonly Step[];
+  /** Steps to a next form that no entry comes to. */
+  readonly brokenSteps: readonly Step[];
 }
 
 declare global {
@@ -44,7 +46,9 @@ window.kept = {
     if (!merged.ok) throw new Error(JSON.stringify(merged.refusals));
     return merged.value;
   },
-  oneStep: [
+  brokenSteps: [...STEPS, () => null],
+  nextSteps: [
+    ...STEPS,
     (entry) =>
       typeof entry === 'object' && entry !== null && 'nickname' in entry
         ? { ...entry, nickname: `${entry.nickname} of old` }

@@ -1,96 +1,15 @@
 // The record store in a real browser with a real disk: what was saved stays, and every fault is told plainly.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { type BrowserContext, chromium, type Page } from 'playwright-core';
-import { build, type Rolldown } from 'vite';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { Refusal, Result } from '../../src/base/index.ts';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import type { Draft, Entry } from '../../src/records/index.ts';
 import { sentenceOf } from '../../src/words/index.ts';
+import { append, entriesOf, FERN, given, ready, refusalsIn, startStores } from './stores.ts';
 
-const ENTRY = new URL('./records-entry.ts', import.meta.url).pathname;
-const FOLDER = mkdtempSync(join(tmpdir(), 'samewise-records-'));
-const FERN: Draft = { kind: 'child', nickname: 'Fern' };
+const stores = startStores();
+const { tabOf } = stores;
 
-let context: BrowserContext;
-let script = '';
-
-beforeAll(async () => {
-  script = await browserScript();
-  context = await launched();
-});
-
-afterAll(async () => {
-  await context?.close();
-  rmSync(FOLDER, { recursive: true, force: true });
-});
-
-async function browserScript(): Promise<string> {
-  const built = (await build({
-    configFile: false,
-    logLevel: 'warn',
-    build: {
-      write: false,
-      minify: false,
-      lib: { entry: ENTRY, formats: ['es'], fileName: 'kept' },
-    },
-  })) as Rolldown.RolldownOutput[];
-  const [chunk] = built[0]?.output ?? [];
-  if (!chunk) throw new Error('nothing was built');
-  return chunk.code;
-}
-
-/** A browser whose data lie on the disk; what its pages ask for is answered by the test itself. */
-async function launched(): Promise<BrowserContext> {
-  const context = await chromium.launchPersistentContext(FOLDER, {
-    executablePath: '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-quic', '--disable-background-networking'],
-  });
-  await context.route('**/*', (route) => {
-    const url = new URL(route.request().url());
-    if (url.pathname === '/kept.js') {
-      return route.fulfill({ contentType: 'text/javascript', body: script });
-    }
-    const headers =
-      url.pathname === '/denied' ? { 'content-security-policy': 'sandbox allow-scripts' } : {};
-    const body = '<!doctype html><script type="module" src="/kept.js"></script>';
-    return route.fulfill({ contentType: 'text/html', headers, body });
-  });
-  return context;
-}
-
-/** A tab of an origin of that name; each test has its own, and so its own storage. */
-async function tabOf(name: string, path = '/'): Promise<Page> {
-  const page = await context.newPage();
-  await page.goto(`http://${name}.localhost${path}`);
-  await ready(page);
-  return page;
-}
-
-async function ready(page: Page): Promise<void> {
-  await page.waitForFunction(() => 'kept' in window);
-}
-
-function append(page: Page, ...drafts: readonly Draft[]): Promise<Result<readonly Entry[]>> {
-  return page.evaluate((drafts) => window.kept.store.append(drafts), drafts);
-}
-
-function entriesOf(page: Page): Promise<Result<readonly Entry[]>> {
-  return page.evaluate(() => window.kept.store.read());
-}
-
-function countOf(page: Page): Promise<Result<number>> {
+function countOf(page: Page) {
   return page.evaluate(() => window.kept.store.count());
-}
-
-function given<T>(result: Result<T>): T {
-  if (!result.ok) throw new Error(JSON.stringify(result.refusals));
-  return result.value;
-}
-
-function refusalsIn(result: Result<unknown>): readonly Refusal[] {
-  return result.ok ? [] : result.refusals;
 }
 
 /** A child and many results whose notes take about 2 kB each. */
@@ -115,8 +34,7 @@ test('what was saved is there after a reload and after the browser was closed', 
   await page.reload();
   await ready(page);
   expect(given(await entriesOf(page))).toEqual(saved);
-  await context.close();
-  context = await launched();
+  await stores.relaunch();
   expect(given(await entriesOf(await tabOf('reload')))).toEqual(saved);
 });
 
@@ -178,7 +96,7 @@ test('a tab that is closed in the middle of a write leaves all of it or nothing'
 
 test('where no room is left that is said, and what was saved before is still there', async () => {
   const page = await tabOf('full');
-  const devtools = await context.newCDPSession(page);
+  const devtools = await page.context().newCDPSession(page);
   const { origin } = new URL(page.url());
   // Before the first write: the browser asks for the room that is left only now and then.
   await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 500_000 });
@@ -228,48 +146,14 @@ test('a backup merged on another device gives the same entries, and merging it t
   expect(given(await entriesOf(there))).toEqual([...saved, ...own]);
 });
 
-test('entries come to a later version all at once; a tab in the way, a fault and a later version are told', async () => {
-  const [page, older] = [await tabOf('versions'), await tabOf('versions')];
-  const saved = given(await append(page, FERN));
-  await page.evaluate(() => window.kept.store.close());
-  const newer = await tabOf('versions');
-  const broken = await newer.evaluate(() => window.kept.open({ steps: [() => null] }).read());
-  expect(refusalsIn(broken)).toEqual([{ code: 'storage', at: 'records', fault: 'failed' }]);
-  // A tab that does not let go of version 1.
-  await older.evaluate(
-    () =>
-      new Promise<void>((resolve) => {
-        const request = indexedDB.open('samewise-records');
-        request.onsuccess = () => {
-          Object.assign(window, { held: request.result });
-          resolve();
-        };
-      }),
-  );
-  const readAsNewer = () =>
-    newer.evaluate(async () => {
-      const store = window.kept.open({ steps: window.kept.oneStep });
-      const first = await store.read();
-      return [first, await store.read()];
-    });
-  const blocked = { code: 'storage', at: 'records', fault: 'blocked' };
-  expect((await readAsNewer()).map(refusalsIn)).toEqual([[blocked], [blocked]]);
-  await older.close();
-  const [child] = given((await readAsNewer())[1] ?? (await entriesOf(newer)));
-  expect(child).toEqual({ ...saved[0], nickname: 'Fern of old' });
-  expect(refusalsIn(await entriesOf(await tabOf('versions'))).map(sentenceOf)).toEqual([
-    'records: made by version 2; this program reads version 1. Get a newer Samewise to read it.',
-  ]);
-  expect(given((await readAsNewer())[1] ?? (await entriesOf(newer)))).toHaveLength(1);
-});
-
 test('a deleted child is gone for good, the others stay, and the browser says whether it keeps them', async () => {
   const page = await tabOf('deleted');
   const [fern, wren] = given(await append(page, FERN, { kind: 'child', nickname: 'Wren' }));
   const note: Draft = { kind: 'child', child: fern?.id ?? '', nickname: 'Fern B' };
-  await append(page, note, { kind: 'child', nickname: 'Moss', demo: true });
+  const plan: Draft = { kind: 'plan', child: fern?.id ?? '', day: '2026-03-10', sheets: [] };
+  await append(page, note, plan, { kind: 'child', nickname: 'Moss', demo: true });
   const deleted = await page.evaluate((id) => window.kept.store.deleteChild(id), fern?.id ?? '');
-  expect(given(deleted)).toBe(2);
+  expect(given(deleted)).toBe(3);
   expect(given(await page.evaluate(() => window.kept.store.deleteDemo()))).toBe(1);
   expect(given(await entriesOf(page))).toEqual([wren]);
   expect(await page.evaluate(() => window.kept.keepingNow())).toMatch(/^(kept|may-go)$/);

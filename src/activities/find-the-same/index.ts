@@ -1,5 +1,6 @@
 // The activity find-the-same: which one is just like this?
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -23,6 +24,7 @@ export const findTheSame = defineActivity({
   solve,
   sameAnswer: (one, other) => one === other,
   features,
+  chance,
   room,
   draw,
   materials: materialsOf,

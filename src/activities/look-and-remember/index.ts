@@ -1,5 +1,6 @@
 // The activity look-and-remember: look, fold, find them.
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -23,6 +24,7 @@ export const lookAndRemember = defineActivity({
   solve,
   sameAnswer: (one, other) => one.join() === other.join(),
   features,
+  chance,
   room,
   draw,
   materials: materialsOf,

@@ -1,5 +1,6 @@
 // The activity odd-one-out: which one does not belong?
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
 import { draw } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -24,6 +25,7 @@ export const oddOneOut = defineActivity({
   solve,
   sameAnswer: (one, other) => one.odd === other.odd,
   features,
+  chance,
   room,
   draw,
   materials: materialsOf,

@@ -1,5 +1,6 @@
 // The activity size-order: smallest to biggest.
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -23,6 +24,7 @@ export const sizeOrder = defineActivity({
   solve,
   sameAnswer: (one, other) => one.join() === other.join(),
   features,
+  chance,
   room,
   draw,
   materials: materialsOf,

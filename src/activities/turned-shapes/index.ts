@@ -1,5 +1,6 @@
 // The activity turned-shapes: the same shape, turned or bigger or smaller.
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -24,6 +25,7 @@ export const turnedShapes = defineActivity({
   sameAnswer: (one, other) =>
     one.length === other.length && one.every((place) => other.includes(place)),
   features,
+  chance,
   room,
   draw,
   materials: materialsOf,

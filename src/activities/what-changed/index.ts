@@ -1,5 +1,6 @@
 // The activity what-changed: what is different in the second picture?
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -23,6 +24,7 @@ export const whatChanged = defineActivity({
   solve,
   sameAnswer,
   features,
+  chance,
   room,
   draw,
   materials: materialsOf,
