@@ -12,8 +12,8 @@ import type { PrintStyle } from '../page/index.ts';
 import type { Day, Why } from '../records/index.ts';
 import { changesOf, makeSheet, type PageChoice } from '../sheets/index.ts';
 import { dayNumber } from './days.ts';
-import { rungFor } from './rung-choice.ts';
 import type { Rung, RungBook } from './rung-book.ts';
+import { rungFor } from './rung-choice.ts';
 import { factsOf, type SheetFacts } from './sheet-facts.ts';
 import { lastGiven, type Standing } from './standing.ts';
 import { type Bounds, contentsFor, isSeen } from './suits.ts';
@@ -53,7 +53,7 @@ interface RungCandidate extends Candidate {
 }
 
 /** Contents of one activity that are compared; those that have rested longest. */
-const CONTENTS_COMPARED = 3;
+const CONTENTS_COMPARED = 2;
 /** Draws for one sheet before its colours count as too alike for the child's eyes. */
 const MOST_DRAWS = 8;
 
@@ -87,8 +87,7 @@ export function candidatesFor(
   ]);
   return ACTIVITY_IDS.filter((id) => !without?.has(id)).flatMap((id) => {
     const lastDay = last.get(id);
-    const rested =
-      lastDay === undefined ? {} : { restedDays: dayNumber(day) - dayNumber(lastDay) };
+    const rested = lastDay === undefined ? {} : { restedDays: dayNumber(day) - dayNumber(lastDay) };
     return contentsRested(setting, id)
       .flatMap((content) => rungFor(setting, id, content))
       .map((rung) => candidateOf(rung, rested));
@@ -97,7 +96,7 @@ export function candidatesFor(
 
 function candidateOf(rung: Rung, rested: Pick<Candidate, 'restedDays'>): RungCandidate {
   const { activity, step, logits, chance, values } = rung;
-  const id = `${activity} ${String(values['content'])} ${String(values['response'])} ${step}`;
+  const id = `${activity} ${String(values.content)} ${String(values.response)} ${step}`;
   return { id, skill: activityOf(activity).skill, activity, logits, chance, rung, ...rested };
 }
 

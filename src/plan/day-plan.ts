@@ -36,7 +36,8 @@ export function planDay(setting: Setting, wanted: DayWanted): readonly Suggestio
     if (!next) break;
     sheets.push(next);
   }
-  return sheets;
+  const isFavourite = ({ why }: Suggestion) => why === 'favourite';
+  return [...sheets.filter((sheet) => !isFavourite(sheet)), ...sheets.filter(isFavourite)];
 }
 
 /** The minutes that sheets take a child of this pace. */

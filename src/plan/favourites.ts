@@ -1,8 +1,8 @@
 // Old favourites: what a child does well already, given now and then for confidence.
 import type { ActivityId } from '../activities/index.ts';
-import { rungFor } from './rung-choice.ts';
 import { type Setting, type Suggestion, sheetOf, successAt, type Wanted } from './course.ts';
 import { dayNumber } from './days.ts';
+import { rungFor } from './rung-choice.ts';
 import type { GivenSheet } from './standing.ts';
 
 /** So often given, and so well done the last times, an activity is a favourite: common practice, no source. */
@@ -43,7 +43,8 @@ function favouritesOf(given: readonly GivenSheet[]): readonly GivenSheet[] {
     .map((sheets) => sheets.slice(-LEAST_TIMES))
     .filter(
       (sheets) =>
-        sheets.length === LEAST_TIMES && sheets.every(({ rightAlone }) => rightAlone >= LEAST_RIGHT),
+        sheets.length === LEAST_TIMES &&
+        sheets.every(({ rightAlone }) => rightAlone >= LEAST_RIGHT),
     )
     .flatMap((sheets) => sheets.slice(-1))
     .sort(

@@ -45,11 +45,13 @@ export function newPlanner(): Planner {
 
 export function knownOf(view: View, id: Id): Known | undefined {
   const child = view.children.find((each) => each.id === id);
-  return child && {
-    child,
-    results: view.results.get(id) ?? [],
-    plans: view.plans.get(id) ?? new Map(),
-  };
+  return (
+    child && {
+      child,
+      results: view.results.get(id) ?? [],
+      plans: view.plans.get(id) ?? new Map(),
+    }
+  );
 }
 
 /** The setting for a child's plans on a day; `turn` tells plans for the same day apart. */

@@ -52,7 +52,8 @@ export function rungBook(style: PrintStyle): RungBook {
     rung: (activity, asked, step) =>
       known(rungs, `${keyOf(activity, asked)} ${step}`, () => {
         const values = ladderOf(activity, asked)[step - 1];
-        if (!values) throw new Error(`plan › ${activity}: expected a step of the ladder, got ${step}`);
+        if (!values)
+          throw new Error(`plan › ${activity}: expected a step of the ladder, got ${step}`);
         return measured(activity, step, values, style);
       }),
   };
@@ -87,8 +88,6 @@ function measured(id: ActivityId, step: number, values: Values, style: PrintStyl
     chance: mean(tasks.map(({ printed }) => activity.chance(printed))),
     hand: Math.max(...features.map(({ hand = 0 }) => hand)),
     quantities: mean(features.map(({ quantities = 0 }) => quantities)),
-    materials: new Set(
-      tasks.flatMap((task) => activity.materials(task).map(({ kind }) => kind)),
-    ),
+    materials: new Set(tasks.flatMap((task) => activity.materials(task).map(({ kind }) => kind))),
   };
 }

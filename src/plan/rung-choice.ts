@@ -40,7 +40,7 @@ function suitableRungs(
   const rungs = steps.map((step) => setting.book.rung(id, asked, step));
   const suitable = rungs.filter((rung) => suits(rung, setting.bounds));
   if (suitable.length > 0) return suitable;
-  for (let step = Math.min(...steps) - 1; step >= 1; step--) {
+  for (let step = (steps[0] ?? 1) - 1; step >= 1; step--) {
     const rung = setting.book.rung(id, asked, step);
     if (suits(rung, setting.bounds)) return [rung];
   }
@@ -48,11 +48,11 @@ function suitableRungs(
 }
 
 /** The hardest step at which success is at least as wanted, and the next; ladders rise, so halving finds it. */
-function nearestSteps(
-  { standing, book }: RungSetting,
+export function nearestSteps(
+  { standing, book }: Pick<RungSetting, 'standing' | 'book'>,
   id: ActivityId,
   asked: Asked,
-  wanted: number,
+  wanted = WANTED_SUCCESS,
 ): readonly number[] {
   const ability = abilityOf(standing.belief, activityOf(id).skill);
   const count = book.count(id, asked);

@@ -1,5 +1,5 @@
 // What a sheet asks of a child, found again from its code: what records are read with.
-import { type ActivityId, activityOf, type Decision, type Material, type Skill } from '../activities/index.ts';
+import { type ActivityId, activityOf, type Material, type Skill } from '../activities/index.ts';
 import { difficultyOf } from '../learner/index.ts';
 import { makeSheet, readCode, type Sheet, valuesOf } from '../sheets/index.ts';
 import { minutesFor } from './minutes.ts';
@@ -9,7 +9,7 @@ export interface TaskFacts {
   readonly logits: number;
   /** Probability of being right by chance alone, 0 to 1. */
   readonly chance: number;
-  readonly decisions: readonly Decision[];
+  readonly decisions: readonly never[];
 }
 
 export interface SheetFacts {
@@ -51,14 +51,14 @@ export function factsOf({ code, spec, tasks }: Sheet): SheetFacts {
   const facts = tasks.map((task) => ({
     logits: difficultyOf(activity, task.printed).logits,
     chance: activity.chance(task.printed),
-    decisions: activity.decisions(task),
+    decisions: [],
   }));
   return {
     code,
     activity: spec.activity,
     skill: activity.skill,
     step: spec.step,
-    content: values.ok ? String(values.value['content']) : '',
+    content: values.ok ? String(values.value.content) : '',
     tasks: facts,
     logits: facts.reduce((sum, { logits }) => sum + logits, 0) / facts.length,
     minutes: minutesFor(tasks.map(({ printed }) => activity.features(printed))),

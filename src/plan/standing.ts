@@ -57,7 +57,11 @@ export function standingOn(
 }
 
 /** What is believed of a child before its first sheet. */
-export function beginning(number: number, { birthMonth }: Pick<Child, 'birthMonth'>, day: Day): Belief {
+export function beginning(
+  number: number,
+  { birthMonth }: Pick<Child, 'birthMonth'>,
+  day: Day,
+): Belief {
   if (birthMonth === undefined) return newBelief(number);
   const age = Math.min(5, Math.max(3, ageOn(day, birthMonth)));
   return newBelief(number, START_LOGITS[age]);

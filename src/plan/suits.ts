@@ -75,7 +75,7 @@ function sightsOf(vision: ColourVision): readonly Sight[] {
 
 /** The contents of an activity that are for everybody or in a script of the child's languages. */
 export function contentsFor({ parameters }: Activity, { languages }: Bounds): readonly string[] {
-  const content = parameters['content'];
+  const content = parameters.content;
   const all = content?.kind === 'choice' ? content.values : [];
   const spoken = languages.map((tag) => tag.split('-')[0] ?? tag);
   return all.filter((name) => {
@@ -102,6 +102,6 @@ export function isSeen({ spec, tasks }: Sheet, { sights }: Bounds): boolean {
 
 /** Responses of an activity, those of the ladder itself (`undefined`) first. */
 export function responsesOf(id: Parameters<typeof activityOf>[0]): readonly (string | undefined)[] {
-  const response = activityOf(id).parameters['response'];
+  const response = activityOf(id).parameters.response;
   return [undefined, ...(response?.kind === 'choice' ? response.values : [])];
 }

@@ -2,9 +2,9 @@
 import type { ActivityId, Skill } from '../activities/index.ts';
 import { SKILLS } from '../activities/index.ts';
 import type { Day } from '../records/index.ts';
+import type { Suggestion } from './course.ts';
 import { planDay } from './day-plan.ts';
 import { type Known, type Planner, settingFor, type Wishes } from './planner.ts';
-import type { Suggestion } from './course.ts';
 import { movedOn, toSuggestions } from './today.ts';
 
 export interface WeekWishes extends Wishes {
