@@ -1,5 +1,11 @@
 // What a sheet asks of a child, found again from its code: what records are read with.
-import { type ActivityId, activityOf, type Material, type Skill } from '../activities/index.ts';
+import {
+  type ActivityId,
+  activityOf,
+  type Decision,
+  type Material,
+  type Skill,
+} from '../activities/index.ts';
 import { difficultyOf } from '../learner/index.ts';
 import { makeSheet, readCode, type Sheet, valuesOf } from '../sheets/index.ts';
 import { minutesFor } from './minutes.ts';
@@ -9,7 +15,7 @@ export interface TaskFacts {
   readonly logits: number;
   /** Probability of being right by chance alone, 0 to 1. */
   readonly chance: number;
-  readonly decisions: readonly never[];
+  readonly decisions: readonly Decision[];
 }
 
 export interface SheetFacts {
@@ -51,7 +57,7 @@ export function factsOf({ code, spec, tasks }: Sheet): SheetFacts {
   const facts = tasks.map((task) => ({
     logits: difficultyOf(activity, task.printed).logits,
     chance: activity.chance(task.printed),
-    decisions: [],
+    decisions: activity.decisions(task),
   }));
   return {
     code,
