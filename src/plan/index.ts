@@ -11,7 +11,7 @@ export {
   type Trend,
   type Watch,
 } from './growth.ts';
-export { looksOf, optionName } from './looks.ts';
+export { looksOf } from './looks.ts';
 export { pairNames } from './pair-names.ts';
 export {
   type Known,

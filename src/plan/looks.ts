@@ -1,6 +1,6 @@
 // The choices of a child that can show what it mixes up, from its records.
 import type { Decision, Option } from '../activities/index.ts';
-import { pairLikeness } from '../figures/index.ts';
+import { figureName, pairLikeness } from '../figures/index.ts';
 import { type Look, offeredByLikeness } from '../learner/index.ts';
 import type { Instead, TaskResult } from '../records/index.ts';
 import { pairNames } from './pair-names.ts';
@@ -31,14 +31,8 @@ function chosenIn({ about, options }: Decision, { place, label }: Instead): read
   const isMeant = ({ figure, mark }: Option) =>
     about === undefined
       ? mark !== undefined && mark === place
-      : about === place && optionName(figure, options) === label;
+      : about === place && figureName(figure) === label;
   return options.filter((option) => !option.isRight && isMeant(option));
-}
-
-/** What an option is called on the screen where it is chosen by name. */
-export function optionName(figure: Option['figure'], options: readonly Option[]): string {
-  const other = options.find((option) => option.figure !== figure);
-  return other ? pairNames(figure, other.figure)[0] : '';
 }
 
 function lookOf({ options, takenFor }: Decision, chosen?: Option): readonly Look[] {
