@@ -1,6 +1,7 @@
 // The activity find-the-same: which one is just like this?
 import { defineActivity } from '../activity.ts';
 import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -25,6 +26,7 @@ export const findTheSame = defineActivity({
   sameAnswer: (one, other) => one === other,
   features,
   chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

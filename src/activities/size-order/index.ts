@@ -1,6 +1,7 @@
 // The activity size-order: smallest to biggest.
 import { defineActivity } from '../activity.ts';
 import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -25,6 +26,7 @@ export const sizeOrder = defineActivity({
   sameAnswer: (one, other) => one.join() === other.join(),
   features,
   chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

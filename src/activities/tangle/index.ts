@@ -1,6 +1,7 @@
 // The activity tangle: which outlines are in this tangle?
 import { defineActivity } from '../activity.ts';
 import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -25,6 +26,7 @@ export const tangle = defineActivity({
   sameAnswer: (one, other) => one.join() === other.join(),
   features,
   chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

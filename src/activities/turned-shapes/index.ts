@@ -1,6 +1,7 @@
 // The activity turned-shapes: the same shape, turned or bigger or smaller.
 import { defineActivity } from '../activity.ts';
 import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -26,6 +27,7 @@ export const turnedShapes = defineActivity({
     one.length === other.length && one.every((place) => other.includes(place)),
   features,
   chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,
