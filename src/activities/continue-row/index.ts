@@ -2,6 +2,7 @@
 import { sameFigure } from '../../figures/index.ts';
 import { defineActivity } from '../activity.ts';
 import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -26,6 +27,7 @@ export const continueRow = defineActivity({
   sameAnswer,
   features,
   chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

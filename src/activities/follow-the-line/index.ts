@@ -1,6 +1,7 @@
 // The activity follow-the-line: where does each line lead?
 import { defineActivity } from '../activity.ts';
 import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -26,6 +27,7 @@ export const followTheLine = defineActivity({
     one.length === other.length && one.every((place, start) => place === other[start]),
   features,
   chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

@@ -1,6 +1,7 @@
 // The activity shadows: which shadow is its own?
 import { defineActivity } from '../activity.ts';
 import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -25,6 +26,7 @@ export const shadows = defineActivity({
   sameAnswer: (one, other) => JSON.stringify(one) === JSON.stringify(other),
   features,
   chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

@@ -1,6 +1,7 @@
 // The activity what-changed: what is different in the second picture?
 import { defineActivity } from '../activity.ts';
 import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -25,6 +26,7 @@ export const whatChanged = defineActivity({
   sameAnswer,
   features,
   chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,
