@@ -49,4 +49,5 @@ export {
   rightProbability,
 } from './response-model.ts';
 export { differentRungs, meansOf, placeThatFails } from './rungs.ts';
+export { type DatedSheet, riseOver } from './trend.ts';
 export * from './weights.ts';

@@ -13,6 +13,7 @@ import {
   confusionsIn,
   ninetyPercent,
   onDay,
+  riseOver,
 } from '../learner/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import type { Day } from '../records/index.ts';
@@ -20,12 +21,14 @@ import { addDays, dayNumber } from './days.ts';
 import { looksOf } from './looks.ts';
 import { type Known, type Planner, settingFor, type Wishes } from './planner.ts';
 import { nearestSteps } from './rung-choice.ts';
-import { afterSheet, beginning, type Standing } from './standing.ts';
+import { afterSheet, answersOf, beginning, type GivenSheet, type Standing } from './standing.ts';
 import { contentsFor } from './suits.ts';
 
 /** An ability on a day, with the ends of its 90 % interval; logits. */
 export interface GrowthPoint {
   readonly day: Day;
+  /** Sheets of the skill up to then. */
+  readonly sheets: number;
   readonly mean: number;
   readonly least: number;
   readonly most: number;
@@ -46,11 +49,13 @@ export interface SkillGrowth {
   readonly course: readonly GrowthPoint[];
   /** Of each activity of the skill that has been given, in the order of the activities. */
   readonly fitting: readonly FittingStep[];
-  /** How it moved over the last weeks, as far as can be said; `unknown` before there are enough days. */
+  /** How it moved over the last three months; `unknown` before there are enough days, `unclear` where it may be either. */
   readonly trend: Trend;
+  /** Whether it fell so much and so surely that a professional may look at it. */
+  readonly hasFallen: boolean;
 }
 
-export type Trend = 'unknown' | 'rising' | 'level' | 'falling';
+export type Trend = 'unknown' | 'rising' | 'unclear' | 'falling';
 
 /** What is worth a professional's look; see `watchOf`. */
 export type Watch = 'colours' | 'pair' | 'falling';
@@ -65,6 +70,8 @@ export interface Growth {
   /** Results whose code this version cannot read; they are left out. */
   readonly unread: number;
   readonly skills: readonly SkillGrowth[];
+  /** Of all skills together: what one skill is too few answers for, all may show. */
+  readonly trend: Trend;
   /** Pairs that were mixed up at least once in the last half year, the most telling first. */
   readonly pairs: readonly ConfusionRow[];
   readonly watch: readonly Watch[];
@@ -72,12 +79,21 @@ export interface Growth {
 
 /** Pairs that were overcome do not stay in view for ever. */
 const PAIRS_FOR_DAYS = 183;
-/** A trend is told over so many days: common practice, no source. */
-const TREND_DAYS = 42;
+/** A trend is told over so many days, from so many sheets: common practice, no source. */
+const TREND_DAYS = 91;
 const LEAST_TREND_DAYS = 14;
-/** A change must be so many standard deviations of the difference, and so many logits. */
+const LEAST_TREND_SHEETS = 4;
+/** A rise or fall is told where it is so many standard deviations: nine in ten. */
 const TREND_SDS = 1.64;
+/** A professional may look at a fall of so many logits and standard deviations (98 in 100); common practice, no source. */
 const FALL_LOGITS = 1;
+const FALL_SDS = 2.33;
+
+interface TrendFacts {
+  readonly trend: Trend;
+  readonly hasFallen: boolean;
+}
+const UNKNOWN: TrendFacts = { trend: 'unknown', hasFallen: false };
 
 /** What the records of a child say on the evening of `day`. */
 export function growthOf(planner: Planner, known: Known, day: Day, wishes: Wishes): Growth {
@@ -95,6 +111,7 @@ export function growthOf(planner: Planner, known: Known, day: Day, wishes: Wishe
     days: days.length,
     unread,
     skills,
+    trend: trendOf(given, setting.standing).trend,
     pairs,
     watch: watchOf(skills, pairs),
   };
@@ -113,7 +130,7 @@ function skillGrowth(skill: Skill, { child }: Known, setting: GrowthSetting): Sk
     const [step = 1] = nearestSteps({ standing, book }, activity, asked);
     return { activity, step, steps: book.count(activity, asked) };
   });
-  return { skill, sheets: own.length, course, fitting, trend: trendOf(course) };
+  return { skill, sheets: own.length, course, fitting, ...trendOf(own, standing) };
 }
 
 /** The ability after each day's sheets, each day once. */
@@ -126,41 +143,44 @@ function courseOf(
   if (first === undefined) return [];
   let belief = beginning(dayNumber(first), birthMonth === undefined ? {} : { birthMonth }, first);
   const points = new Map<Day, GrowthPoint>();
+  let sheets = 0;
   for (const sheet of given) {
+    if (sheet.facts.skill === skill) sheets++;
     belief = afterSheet(belief, sheet);
     if (belief.skills.includes(skill))
-      points.set(sheet.result.day, pointOf(belief, skill, sheet.result.day));
+      points.set(sheet.result.day, pointOf(belief, skill, sheet.result.day, sheets));
   }
   const last = addDays(day, -1);
-  if (points.size > 0) points.set(last, pointOf(onDay(belief, dayNumber(last)), skill, last));
+  if (points.size > 0)
+    points.set(last, pointOf(onDay(belief, dayNumber(last)), skill, last, sheets));
   return [...points.values()];
 }
 
-function pointOf(belief: Belief, skill: Skill, day: Day): GrowthPoint {
+function pointOf(belief: Belief, skill: Skill, day: Day, sheets: number): GrowthPoint {
   const ability = abilityOf(belief, skill);
   const [least, most] = ninetyPercent(ability);
-  return { day, mean: ability.mean, least, most };
+  return { day, sheets, mean: ability.mean, least, most };
 }
 
-function trendOf(course: readonly GrowthPoint[]): Trend {
-  const last = course.at(-1);
-  const from = last && course.filter(({ day }) => day <= addDays(last.day, -TREND_DAYS)).at(-1);
-  const start = from ?? course[0];
-  if (!last || !start || dayNumber(last.day) - dayNumber(start.day) < LEAST_TREND_DAYS) {
-    return 'unknown';
-  }
-  const change = last.mean - start.mean;
-  const sd = Math.hypot(sdOf(last), sdOf(start)) * SHARED;
-  if (Math.abs(change) < TREND_SDS * sd) return 'level';
-  return change > 0 ? 'rising' : 'falling';
-}
-
-/** Two beliefs about one child share most of what they do not know; a half of it is taken to be their own. */
-const SHARED = 0.5;
-const NINETY = 1.6449;
-
-function sdOf({ least, most }: GrowthPoint): number {
-  return (most - least) / 2 / NINETY;
+/** Over the last weeks of sheets, each against what is believed of its skill now. */
+function trendOf(own: readonly GivenSheet[], { belief }: Standing): TrendFacts {
+  const last = own.at(-1)?.result.day;
+  const recent = own.filter(({ result }) => last && result.day >= addDays(last, -TREND_DAYS));
+  const from = recent[0]?.result.day;
+  if (!last || !from || dayNumber(last) - dayNumber(from) < LEAST_TREND_DAYS) return UNKNOWN;
+  const sheets = recent.map(({ result, facts }) => ({
+    day: dayNumber(result.day),
+    answers: answersOf(result, facts).map((answer) => ({
+      ...answer,
+      logits: answer.logits - abilityOf(belief, facts.skill).mean,
+    })),
+  }));
+  const rise = riseOver(sheets);
+  if (!rise || recent.length < LEAST_TREND_SHEETS) return UNKNOWN;
+  const { mean, sd } = rise;
+  const isClear = Math.abs(mean) > TREND_SDS * sd;
+  const trend = isClear ? (mean > 0 ? 'rising' : 'falling') : 'unclear';
+  return { trend, hasFallen: mean < -FALL_LOGITS && mean < -FALL_SDS * sd };
 }
 
 /**
@@ -171,15 +191,9 @@ function watchOf(skills: readonly SkillGrowth[], pairs: readonly ConfusionRow[])
   const isColour = (name: string) => (COLOUR_NAMES as readonly string[]).includes(name);
   const shown = pairs.filter(({ isConfused }) => isConfused);
   const colours = shown.filter(({ pair }) => pair.every(isColour));
-  const fallen = skills.some(({ trend, course }) => trend === 'falling' && hasFallen(course));
   return [
     ...(colours.length > 0 ? (['colours'] as const) : []),
     ...(shown.length > colours.length ? (['pair'] as const) : []),
-    ...(fallen ? (['falling'] as const) : []),
+    ...(skills.some(({ hasFallen }) => hasFallen) ? (['falling'] as const) : []),
   ];
-}
-
-function hasFallen(course: readonly GrowthPoint[]): boolean {
-  const best = Math.max(...course.map(({ mean }) => mean));
-  return best - (course.at(-1)?.mean ?? best) >= FALL_LOGITS;
 }

@@ -89,7 +89,7 @@ const PROMPTS: Readonly<Record<HelpLevel, Prompt>> = {
 };
 
 /** The help noted for the sheet is taken for that of each task that was not right alone. */
-function answersOf({ tasks, help }: ResultInView, facts: SheetFacts): readonly Answer[] {
+export function answersOf({ tasks, help }: ResultInView, facts: SheetFacts): readonly Answer[] {
   return tasks.flatMap(({ outcome }, place): readonly Answer[] => {
     const task = facts.tasks[place];
     if (task === undefined || outcome === 'not-tried') return [];
