@@ -19,6 +19,7 @@ export {
   type TaskFault,
 } from './pack-check.ts';
 export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
+export { packOfCodes } from './pack-of-codes.ts';
 export { type PackPagesOptions, packPages } from './pack-pages.ts';
 export { printedColours } from './printed-colours.ts';
 export {

@@ -1,15 +1,23 @@
 // The app: its name, its places, and the screen that is open.
 import { lazy, Suspense } from 'react';
-import { MakeScreen } from './make-screen.tsx';
 import type { Maker } from './making/maker.ts';
 import { useCatalogue } from './making/use-shown.ts';
+import type { PlaceName } from './place-names.ts';
 import { Places, usePlace } from './places.tsx';
+import { SCREENS } from './places-table.ts';
+import type { Planner } from './planning/planner.ts';
+import type { ScreenProps } from './screen-props.ts';
 import { words } from './words.ts';
 
-/** Fetched with its store when it is first gone to, so that Make is there as soon as ever. */
-const RecordScreen = lazy(() => import('./record/record-screen.tsx'));
+/** Fetched with the store of the records when a place about children is first gone to, so that Make is there as soon as ever. */
+const Ground = lazy(() => import('./children/ground.tsx'));
 
-export function App({ maker }: { readonly maker: Maker }) {
+export interface AppProps {
+  readonly maker: Maker;
+  readonly planner: Planner;
+}
+
+export function App({ maker, planner }: AppProps) {
   const catalogue = useCatalogue(maker);
   const places = usePlace();
   return (
@@ -19,17 +27,27 @@ export function App({ maker }: { readonly maker: Maker }) {
         <p>{words.tagline}</p>
         <Places {...places} />
       </header>
-      {places.place === 'make' ? (
-        <MakeScreen maker={maker} catalogue={catalogue} />
-      ) : (
-        <Suspense fallback={<main aria-busy="true">{words.opening}</main>}>
-          <RecordScreen maker={maker} catalogue={catalogue} />
-        </Suspense>
-      )}
+      <Screen place={places.place} maker={maker} planner={planner} catalogue={catalogue} />
       <footer className="foot">
         <p>{words.local}</p>
         {catalogue === undefined ? null : <p>{catalogue.credit}.</p>}
       </footer>
     </>
+  );
+}
+
+function Screen({ place, ...props }: ScreenProps & { readonly place: PlaceName }) {
+  const There = SCREENS[place];
+  if (There === undefined) throw new Error(`${place}: expected a screen`);
+  if (place === 'make') return <There {...props} />;
+  const opening = <main aria-busy="true">{words.opening}</main>;
+  return (
+    <Suspense fallback={opening}>
+      <Ground place={place}>
+        <Suspense fallback={opening}>
+          <There {...props} />
+        </Suspense>
+      </Ground>
+    </Suspense>
   );
 }

@@ -42,7 +42,7 @@ export function Desk({ maker, catalogue, entries, shown, objections, edit, turn 
         <Unplaced objections={objections} card={card} />
       </div>
       <MoreChoices {...controls} />
-      <PressButtons entries={entries} isReady={shown !== undefined && !isRefused} />
+      <PressButtons what={{ entries }} isReady={shown !== undefined && !isRefused} />
       <Notches maker={maker} entries={entries} turn={turn} />
       <div className="codes">
         <CopyCode code={shown?.code ?? ''} />

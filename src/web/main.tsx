@@ -4,12 +4,13 @@ import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import './look/index.css';
 import { startMaker } from './making/maker.ts';
+import { startPlanner } from './planning/planner.ts';
 
 const place = document.getElementById('app');
 if (!place) throw new Error('index.html › #app: expected an element to put the app in');
 
 createRoot(place).render(
   <StrictMode>
-    <App maker={startMaker()} />
+    <App maker={startMaker()} planner={startPlanner()} />
   </StrictMode>,
 );

@@ -1,23 +1,17 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
 import { useState } from 'react';
 import { Desk } from './desk.tsx';
-import type { Maker } from './making/maker.ts';
-import type { Catalogue, View } from './making/protocol.ts';
+import type { View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
 import type { Entries } from './recipe/entries.ts';
 import { useRecipe } from './recipe/use-recipe.ts';
+import type { ScreenProps } from './screen-props.ts';
 import { PageBar } from './table/page-bar.tsx';
 import { Paper } from './table/paper.tsx';
 import { Proof } from './table/proof.tsx';
 import { words } from './words.ts';
 
-export interface MakeScreenProps {
-  readonly maker: Maker;
-  /** Absent until the maker has told it. */
-  readonly catalogue: Catalogue | undefined;
-}
-
-export function MakeScreen({ maker, catalogue }: MakeScreenProps) {
+export function MakeScreen({ maker, catalogue }: ScreenProps) {
   const { entries, edit, turn } = useRecipe();
   const [view, setView] = useState<View>('sheet');
   const [sheet, setSheet] = useState(1);

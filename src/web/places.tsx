@@ -1,46 +1,47 @@
-// The places of the app as links, and which one the address names: a recipe is Make, `#record` is Record.
+// The places of the app as links, and which one the address names.
 import { useEffect, useState } from 'react';
+import { remembersChild } from './children/remembered.ts';
+import { hashOf, type PlaceName, placeOf } from './place-names.ts';
+import { PLACES_THERE } from './places-table.ts';
 import { words } from './words.ts';
 
-export const PLACES = ['make', 'record'] as const;
-export type Place = (typeof PLACES)[number];
-
-/** The place of the part of an address after `#`; whatever is no other place is a recipe. */
-export function placeOf(hash: string): Place {
-  return hash === '#record' ? 'record' : 'make';
-}
-
 export interface PlaceState {
-  readonly place: Place;
-  /** Where each place is found; Make as it was left. */
-  readonly addresses: Readonly<Record<Place, string>>;
+  readonly place: PlaceName;
+  /** Where Make is found as it was left. */
+  readonly recipe: string;
 }
 
 export function usePlace(): PlaceState {
-  const [place, setPlace] = useState(() => placeOf(location.hash));
-  const [recipe, setRecipe] = useState('#');
+  const [place, setPlace] = useState(() => placeNow(location.hash));
+  const [recipe, setRecipe] = useState(hashOf('make'));
   useEffect(() => {
     const follow = ({ oldURL, newURL }: HashChangeEvent) => {
       const left = new URL(oldURL).hash;
-      if (placeOf(left) === 'make') setRecipe(left === '' ? '#' : left);
-      setPlace(placeOf(new URL(newURL).hash));
+      if (left !== '' && placeNow(left) === 'make') setRecipe(left);
+      setPlace(placeNow(new URL(newURL).hash));
     };
     window.addEventListener('hashchange', follow);
     return () => window.removeEventListener('hashchange', follow);
   }, []);
   useEffect(() => {
     document.title = words.title(place);
+    // Make writes its recipe into an empty address; any other place its name, so that Back leads to it.
+    if (location.hash === '' && place !== 'make') history.replaceState(null, '', hashOf(place));
   }, [place]);
-  return { place, addresses: { make: recipe, record: '#record' } };
+  return { place, recipe };
 }
 
-export function Places({ place, addresses }: PlaceState) {
+function placeNow(hash: string): PlaceName {
+  return placeOf(hash, PLACES_THERE, remembersChild());
+}
+
+export function Places({ place, recipe }: PlaceState) {
   return (
     <nav className="places" aria-label={words.placesLabel}>
-      {PLACES.map((name) => (
+      {PLACES_THERE.map((name) => (
         <a
           key={name}
-          href={addresses[name]}
+          href={name === 'make' ? recipe : hashOf(name)}
           aria-current={name === place ? 'page' : undefined}
           // The address of Make changes while one is there: a second press must not begin it anew.
           onClick={(event) => name === place && event.preventDefault()}

@@ -1,5 +1,6 @@
 // What the app itself says, in one catalogue: everything that is not an activity's own or a refusal.
 import type { AgeHint } from '../activities/index.ts';
+import type { PlaceName } from './place-names.ts';
 
 /** The names of the controls that every recipe has, whatever its activity. */
 export const SHELL_CONTROLS = [
@@ -48,12 +49,20 @@ const SENTENCE: readonly Piece[] = [
   '.',
 ];
 
+const PLACES: Readonly<Record<PlaceName, string>> = {
+  today: 'Today',
+  make: 'Make',
+  week: 'Week',
+  record: 'Record',
+  growth: 'Growth',
+};
+
 export const words = {
   appName: 'Samewise',
   tagline: 'Sheets for telling same from different',
   placesLabel: 'Places',
-  places: { make: 'Make', record: 'Record' },
-  title: (place: 'make' | 'record') => (place === 'make' ? 'Samewise' : 'Record · Samewise'),
+  places: PLACES,
+  title: (place: PlaceName) => (place === 'make' ? 'Samewise' : `${PLACES[place]} · Samewise`),
   opening: 'Opening …',
   sentence: SENTENCE,
   labels: {

@@ -19,17 +19,24 @@ export interface App {
 }
 
 export interface OpenOptions extends BrowserContextOptions {
-  /** What shows that the app is ready: a page, the reason why there is none, or the records. */
-  readonly waitFor?: 'page' | 'objection' | 'record';
+  /** What shows that the app is ready. */
+  readonly waitFor?: keyof typeof SIGNS;
 }
 
+/** A page, the reason why there is none, the records, or the choice of a child. */
+const SIGNS = {
+  page: '.sheet svg',
+  objection: '.objection:visible',
+  record: 'button:text("Add a child")',
+  child: '.child-choice, .no-child',
+} as const;
+
 /** Builds, serves and opens what the tests of the calling file need, and closes it after them. */
-export function startApp(): App {
+export function startApp(build: () => string | Promise<string> = builtApp): App {
   let browser: Browser;
   let served: Served;
   beforeAll(async () => {
-    if (!buildWeb()) throw new Error('the app could not be built');
-    served = await serveWeb({ folder: WEB_FOLDER });
+    served = await serveWeb({ folder: await build() });
     browser = await chromium.launch({ executablePath: CHROMIUM, args: ARGUMENTS });
   });
   afterEach(async () => {
@@ -45,13 +52,15 @@ export function startApp(): App {
       const context = await browser.newContext({ viewport: DESKTOP, ...options });
       const page = await context.newPage();
       await page.goto(`${served.address}${recipe === '' ? '' : `#${recipe}`}`);
-      if (waitFor === 'page') await drawn(page);
-      else if (waitFor === 'record')
-        await page.getByRole('button', { name: 'Add a child' }).waitFor();
-      else await page.locator('.objection:visible').first().waitFor();
+      await page.locator(SIGNS[waitFor]).first().waitFor();
       return page;
     },
   };
+}
+
+function builtApp(): string {
+  if (!buildWeb()) throw new Error('the app could not be built');
+  return WEB_FOLDER;
 }
 
 /** The drawing on the table, once it is there. */

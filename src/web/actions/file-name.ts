@@ -1,11 +1,18 @@
 // The name of a saved pack: says what is in it, and is safe on every file system.
+import type { PressWhat } from '../making/protocol.ts';
 import type { Entries } from '../recipe/entries.ts';
 
-/** `in-every-box-step-3-10-sheets-A4-418.pdf`; the number is the seed. */
-export function pdfName({ activity, step, sheets, paper, seed }: Entries): string {
+/** Longer names are cut off: file systems take 255 bytes, and a letter may take four. */
+const MOST_LETTERS = 60;
+
+/** Of a recipe `in-every-box-step-3-10-sheets-A4-418.pdf`, the number being the seed; else as it is named. */
+export function pdfName(what: PressWhat): string {
+  const name = 'entries' in what ? recipeName(what.entries) : what.name;
+  const safe = name.replaceAll(/[^\p{L}\p{M}\p{N}_.-]+/gu, '-').replace(/^[-.]+|[-.]+$/gu, '');
+  return `${Array.from(safe).slice(0, MOST_LETTERS).join('') || 'sheets'}.pdf`;
+}
+
+function recipeName({ activity, step, sheets, paper, seed }: Entries): string {
   const count = `${sheets}-sheet${sheets === 1 ? '' : 's'}`;
-  return `${[activity, `step-${step}`, count, paper, seed].join('-')}.pdf`.replaceAll(
-    /[^\w.-]+/g,
-    '-',
-  );
+  return [activity, `step-${step}`, count, paper, seed].join('-');
 }

@@ -1,28 +1,36 @@
 // Getting the pack onto paper: the PDF, or the browser's own printing, with progress and a way to stop.
 import { Button } from 'react-aria-components/Button';
 import { ProgressBar } from 'react-aria-components/ProgressBar';
-import type { Entries } from '../recipe/entries.ts';
+import type { PressAs, PressWhat } from '../making/protocol.ts';
 import { words } from '../words.ts';
 import { usePressRun } from './use-press-run.ts';
 
 export interface PressButtonsProps {
-  readonly entries: Entries;
+  readonly what: PressWhat;
   readonly isReady: boolean;
+  /** Which of the two is the next thing to do. */
+  readonly next?: PressAs;
 }
 
-export function PressButtons({ entries, isReady }: PressButtonsProps) {
+const NAMES: Readonly<Record<PressAs, string>> = { pdf: words.getPdf, pages: words.print };
+
+export function PressButtons({ what, isReady, next = 'pdf' }: PressButtonsProps) {
   const { run, start, cancel } = usePressRun();
   const isRunning = run.progress !== undefined;
   const canStart = isReady && !isRunning;
   return (
     <div className="press">
       <div className="row">
-        <Button className="next" isDisabled={!canStart} onPress={() => start(entries, 'pdf')}>
-          {words.getPdf}
-        </Button>
-        <Button className="plain" isDisabled={!canStart} onPress={() => start(entries, 'pages')}>
-          {words.print}
-        </Button>
+        {([next, next === 'pdf' ? 'pages' : 'pdf'] as const).map((as) => (
+          <Button
+            key={as}
+            className={as === next ? 'next' : 'plain'}
+            isDisabled={!canStart}
+            onPress={() => start(what, as)}
+          >
+            {NAMES[as]}
+          </Button>
+        ))}
         {isRunning ? (
           <Button className="quiet" onPress={cancel}>
             {words.cancel}

@@ -1,8 +1,7 @@
 // The state of one run of the press, from its start to what came of it.
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { startPress } from '../making/press.ts';
-import type { PressNews, PressOrder } from '../making/protocol.ts';
-import type { Entries } from '../recipe/entries.ts';
+import type { PressAs, PressNews, PressWhat } from '../making/protocol.ts';
 import { words } from '../words.ts';
 import { pdfName } from './file-name.ts';
 import { printPages } from './print-pages.ts';
@@ -20,14 +19,21 @@ const MAKING_SHARE = 0.5;
 
 const AT_REST: PressRun = { outcome: '' };
 
-export function usePressRun() {
+export interface PressRunState {
+  readonly run: PressRun;
+  /** Begins anew, also where another run is under way. */
+  readonly start: (what: PressWhat, as: PressAs) => void;
+  readonly cancel: () => void;
+}
+
+export function usePressRun(): PressRunState {
   const [run, setRun] = useState<PressRun>(AT_REST);
   const callOff = useRef<() => void>(undefined);
   useEffect(() => () => callOff.current?.(), []);
-  const start = useCallback((entries: Entries, as: PressOrder['as']) => {
+  const start = useCallback((what: PressWhat, as: PressAs) => {
     callOff.current?.();
     setRun({ progress: { words: words.starting, share: 0 }, outcome: '' });
-    callOff.current = startPress({ entries, as }, (news) => setRun(afterNews(news, entries)));
+    callOff.current = startPress({ ...what, as }, (news) => setRun(afterNews(news, what)));
   }, []);
   const cancel = useCallback(() => {
     callOff.current?.();
@@ -36,7 +42,7 @@ export function usePressRun() {
   return { run, start, cancel };
 }
 
-function afterNews(news: PressNews, entries: Entries): PressRun {
+function afterNews(news: PressNews, what: PressWhat): PressRun {
   switch (news.kind) {
     case 'making':
       return {
@@ -55,8 +61,8 @@ function afterNews(news: PressNews, entries: Entries): PressRun {
         outcome: '',
       };
     case 'pdf':
-      saveFile(pdfName(entries), 'application/pdf', news.bytes);
-      return { outcome: words.saved(pdfName(entries)) };
+      saveFile(pdfName(what), 'application/pdf', news.bytes);
+      return { outcome: words.saved(pdfName(what)) };
     case 'pages':
       void printPages(news.pages);
       return AT_REST;

@@ -1,8 +1,6 @@
-// The worker behind the screen: answers each question with the core.
+// The worker behind the screen on which sheets are made: answers each question with the core.
+import { answerAll } from '../asking/answer-all.ts';
 import { answer } from './answer.ts';
-import type { Answer, Question } from './protocol.ts';
+import type { MakerTalk } from './protocol.ts';
 
-self.addEventListener('message', (event: MessageEvent<Question>) => {
-  const reply: Answer = { id: event.data.id, reply: answer(event.data) };
-  self.postMessage(reply);
-});
+answerAll<MakerTalk>(answer);

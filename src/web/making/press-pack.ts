@@ -1,10 +1,11 @@
 // Makes a whole pack and presses it: as one PDF, or as drawn pages for the browser's own printing.
+import type { Result } from '../../base/index.ts';
 import type { Page, Pages } from '../../page/index.ts';
 import { svgOf, writePdf } from '../../press/index.ts';
-import { packPages } from '../../sheets/index.ts';
+import { type OnProgress, type Pack, packOfCodes, packPages } from '../../sheets/index.ts';
 import { objectionsOf } from './objections-of.ts';
 import { packOf } from './pack-of.ts';
-import type { PressNews, PressOrder } from './protocol.ts';
+import type { PressNews, PressOrder, PressWhat } from './protocol.ts';
 
 /** A sheet and its share of an answer page; near enough for a progress bar. */
 const PAGES_A_SHEET = 1.25;
@@ -14,22 +15,27 @@ type Fonts = Parameters<typeof writePdf>[1];
 
 /** Tells how far it is, and at the end what came of it. */
 export async function pressPack(
-  { entries, as }: PressOrder,
+  order: PressOrder,
   loadFonts: () => Promise<Fonts>,
   tell: Tell,
 ): Promise<void> {
-  const pack = packOf(entries, entries.sheets, (done, total) =>
-    tell({ kind: 'making', done, total }),
-  );
+  const pack = packFor(order, (done, total) => tell({ kind: 'making', done, total }));
   if (!pack.ok) {
-    tell({ kind: 'refused', objections: objectionsOf(pack.refusals, entries.activity) });
+    const activity = 'entries' in order ? order.entries.activity : '';
+    tell({ kind: 'refused', objections: objectionsOf(pack.refusals, activity) });
     return;
   }
   const pages = packPages(pack.value);
   const expected = Math.ceil(pack.value.sheets.length * PAGES_A_SHEET) + 1;
   const counted = { ...pages, pages: told(pages.pages, expected, tell) };
-  if (as === 'pages') tell({ kind: 'pages', pages: drawn(counted) });
+  if (order.as === 'pages') tell({ kind: 'pages', pages: drawn(counted) });
   else tell({ kind: 'pdf', bytes: await pdfOf(counted, await loadFonts()) });
+}
+
+function packFor(what: PressWhat, onProgress: OnProgress): Result<Pack> {
+  return 'entries' in what
+    ? packOf(what.entries, what.entries.sheets, onProgress)
+    : packOfCodes(what.codes, onProgress);
 }
 
 /** The same pages, each told of as it is taken; they are made one by one, so their number is expected only. */

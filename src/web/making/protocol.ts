@@ -90,11 +90,6 @@ export interface MakerTalk {
   };
   readonly open: { readonly ask: { readonly code: string }; readonly reply: Reply<Entries> };
 }
-export type Asked = keyof MakerTalk;
-export type Question = {
-  [K in Asked]: { readonly kind: K; readonly id: number } & MakerTalk[K]['ask'];
-}[Asked];
-export type Answer = { readonly id: number; readonly reply: MakerTalk[Asked]['reply'] };
 
 /** A page for the browser's own printing. */
 export interface PrintPage {
@@ -103,10 +98,15 @@ export interface PrintPage {
   readonly heightMm: number;
 }
 
-export interface PressOrder {
-  readonly entries: Entries;
-  readonly as: 'pdf' | 'pages';
-}
+/** What is to be pressed: the pack of a recipe, or sheets by their codes in that order, under a name. */
+export type PressWhat =
+  | { readonly entries: Entries }
+  | { readonly codes: readonly string[]; readonly name: string };
+
+/** One file, or pages for the browser's own printing. */
+export type PressAs = 'pdf' | 'pages';
+
+export type PressOrder = PressWhat & { readonly as: PressAs };
 
 /** What the press says while it works, and at the end. */
 export type PressNews =

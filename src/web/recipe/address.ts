@@ -1,6 +1,17 @@
 // The recipe as the part of the address after '#', readable, so that a reload or a bookmark keeps it.
 import type { Value } from '../../activities/index.ts';
+import { hashOf } from '../place-names.ts';
 import { type Entries, FIRST_ENTRIES } from './entries.ts';
+
+/** Whether the address of Make says nothing of what is to be made. */
+export function isNew(hash: string): boolean {
+  return hash === '' || hash === hashOf('make');
+}
+
+/** Whether the address is of Make: a recipe, or one that is still to be begun. */
+export function isRecipe(hash: string): boolean {
+  return isNew(hash) || hash.includes('=');
+}
 
 /** Parameters of the activity stand behind this, so that their names are free. */
 const OF_THE_ACTIVITY = 'with.';

@@ -1,7 +1,6 @@
 // Keeps the recipe in the address: edits replace it, turns to another sheet can be undone with Back.
 import { useCallback, useEffect, useState } from 'react';
-import { placeOf } from '../places.tsx';
-import { readAddress, writeAddress } from './address.ts';
+import { isNew, isRecipe, readAddress, writeAddress } from './address.ts';
 import type { Entries } from './entries.ts';
 
 export interface RecipeState {
@@ -22,13 +21,12 @@ export function useRecipe(): RecipeState {
   const [entries, setEntries] = useState(() => readAddress(location.hash, newSeed()));
   useEffect(() => {
     // A first visit has a seed that nobody chose; from here on a reload keeps it.
-    if (location.hash === '') history.replaceState(null, '', `#${writeAddress(entries)}`);
+    if (isNew(location.hash)) history.replaceState(null, '', `#${writeAddress(entries)}`);
   }, [entries]);
   useEffect(() => {
     const follow = () => {
       // Going to another place is no change of the recipe.
-      if (placeOf(location.hash) === 'make')
-        setEntries((now) => readAddress(location.hash, now.seed));
+      if (isRecipe(location.hash)) setEntries((now) => readAddress(location.hash, now.seed));
     };
     window.addEventListener('popstate', follow);
     return () => window.removeEventListener('popstate', follow);

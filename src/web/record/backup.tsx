@@ -5,9 +5,9 @@ import { FileTrigger } from 'react-aria-components/FileTrigger';
 import { type Result, refuse } from '../../base/index.ts';
 import { BACKUP_CHARACTERS, backupText, type Entry, readBackup } from '../../records/index.ts';
 import { saveFile } from '../actions/save-file.ts';
+import { today } from '../children/today.ts';
+import { objectionOf, store } from '../children/use-records.ts';
 import type { Keeping } from '../store/keeping.ts';
-import { today } from './result-draft.ts';
-import { objectionOf, store } from './use-records.ts';
 import { words } from './words.ts';
 
 /** No character takes more in UTF-8 for each unit that it counts as. */
@@ -15,6 +15,7 @@ const MOST_BYTES_PER_CHARACTER = 3;
 const MOST_BYTES = BACKUP_CHARACTERS * MOST_BYTES_PER_CHARACTER;
 
 export interface BackupProps {
+  /** The real ones; no backup holds the invented. */
   readonly entries: readonly Entry[];
   readonly keeping: Keeping | undefined;
 }
@@ -28,7 +29,7 @@ export function Backup({ entries, keeping }: BackupProps) {
     const name = words.backupName(today());
     saveFile(name, 'application/json', new TextEncoder().encode(text.value));
     setIsBackedUp(true);
-    setOutcome(words.backedUp(name, entries.filter(({ demo }) => !demo).length));
+    setOutcome(words.backedUp(name, entries.length));
   };
   const restore = async (file: File | undefined) => {
     if (file !== undefined) setOutcome(await restored(file));

@@ -6,10 +6,11 @@ import { Form } from 'react-aria-components/Form';
 import { Heading } from 'react-aria-components/Heading';
 import type { Refusal } from '../../base/index.ts';
 import type { Child, Id } from '../../records/index.ts';
+import { Chips } from '../children/chips.tsx';
+import { TextField } from '../children/text-field.tsx';
+import { useGround } from '../children/use-ground.ts';
+import { objectionOf } from '../children/use-records.ts';
 import { type ChildDraft, childDraftOf, childEntryOf } from './child-draft.ts';
-import { Chips } from './chips.tsx';
-import { TextField } from './text-field.tsx';
-import { objectionOf, store } from './use-records.ts';
 import { words } from './words.ts';
 
 export interface ChildFormProps {
@@ -27,6 +28,7 @@ interface Objections {
 }
 
 export function ChildForm({ child, onSaved, onCancel }: ChildFormProps) {
+  const { append } = useGround();
   const [draft, setDraft] = useState(() => childDraftOf(child));
   const [objections, setObjections] = useState<Objections>({});
   const change = (part: Partial<ChildDraft>) => setDraft((now) => ({ ...now, ...part }));
@@ -34,7 +36,7 @@ export function ChildForm({ child, onSaved, onCancel }: ChildFormProps) {
     event.preventDefault();
     if (draft.nickname.trim() === '') return setObjections({ nickname: words.nicknameMissing });
     const entry = childEntryOf(draft, child);
-    const saved = entry.ok ? await store.append([entry.value]) : entry;
+    const saved = entry.ok ? await append([entry.value]) : entry;
     if (!saved.ok) return setObjections(objectionsOf(saved.refusals));
     const [first] = saved.value;
     if (first?.kind === 'child') onSaved(first.child, draft.nickname.trim());

@@ -1,23 +1,25 @@
 // The children: choosing whose record it is, adding, changing, deleting.
 import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
-import type { Child, Id, View } from '../../records/index.ts';
+import type { Id, View } from '../../records/index.ts';
+import { ChildChoice } from '../children/child-chooser.tsx';
+import { TryDemo } from '../children/try-demo.tsx';
+import { useGround } from '../children/use-ground.ts';
 import { ChildForm } from './child-form.tsx';
-import { Chips } from './chips.tsx';
 import { DeleteChild } from './delete-child.tsx';
 import { words } from './words.ts';
 
 export interface ChildrenProps {
   readonly view: View;
-  readonly child: Child | undefined;
-  readonly onChoose: (id: Id) => void;
+  readonly onChoose: () => void;
   readonly onSaved: (id: Id, nickname: string) => void;
   readonly onDeleted: (nickname: string) => void;
 }
 
 type Open = 'nothing' | 'new' | 'change';
 
-export function Children({ view, child, onChoose, onSaved, onDeleted }: ChildrenProps) {
+export function Children({ view, onChoose, onSaved, onDeleted }: ChildrenProps) {
+  const { child, shelf } = useGround();
   const [open, setOpen] = useState<Open>('nothing');
   const saved = (id: Id, nickname: string) => {
     setOpen('nothing');
@@ -25,22 +27,14 @@ export function Children({ view, child, onChoose, onSaved, onDeleted }: Children
   };
   return (
     <section className="children" aria-label={words.children}>
-      {view.children.length === 0 ? (
-        <p className="empty">{words.noChild}</p>
+      {child === undefined ? (
+        <p className="empty">{shelf === 'demo' ? words.noChildOfDemo : words.noChild}</p>
       ) : (
-        <Chips
-          label={words.chooseChild}
-          names={Object.fromEntries(view.children.map(({ id, nickname }) => [id, nickname]))}
-          chosen={child === undefined ? [] : [child.id]}
-          isNeeded
-          onChange={([id]) => id !== undefined && onChoose(id)}
-        />
+        <ChildChoice label={words.chooseChild} onChoose={onChoose} />
       )}
       {open === 'nothing' ? (
         <div className="row outward">
-          <Button className={child === undefined ? 'next' : 'quiet'} onPress={() => setOpen('new')}>
-            {words.addChild}
-          </Button>
+          <AddChild onAdd={() => setOpen('new')} />
           {child === undefined ? null : (
             <>
               <Button className="quiet" onPress={() => setOpen('change')}>
@@ -64,5 +58,19 @@ export function Children({ view, child, onChoose, onSaved, onDeleted }: Children
         />
       )}
     </section>
+  );
+}
+
+/** Not among invented children: a real one added there would go with them. */
+function AddChild({ onAdd }: { readonly onAdd: () => void }) {
+  const { child, shelf } = useGround();
+  if (shelf === 'demo') return null;
+  return (
+    <>
+      <Button className={child === undefined ? 'next' : 'quiet'} onPress={onAdd}>
+        {words.addChild}
+      </Button>
+      {child === undefined ? <TryDemo /> : null}
+    </>
   );
 }

@@ -2,10 +2,10 @@
 import { Button } from 'react-aria-components/Button';
 import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
 import { Heading } from 'react-aria-components/Heading';
-import { Chips } from './chips.tsx';
+import { Chips } from '../children/chips.tsx';
+import { TextField } from '../children/text-field.tsx';
 import type { OutcomesProps } from './outcomes.tsx';
 import { takesInstead } from './result-draft.ts';
-import { TextField } from './text-field.tsx';
 import { words } from './words.ts';
 
 export function MoreToNote({ sheet, draft, change }: OutcomesProps) {

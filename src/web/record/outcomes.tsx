@@ -1,6 +1,7 @@
 // How it went: one tap for the whole sheet, or one for each task.
+
+import { Chips } from '../children/chips.tsx';
 import type { Shown } from '../making/protocol.ts';
-import { Chips } from './chips.tsx';
 import { allAs, type ResultDraft, wholeOf } from './result-draft.ts';
 import { type Tried, words } from './words.ts';
 

@@ -3,28 +3,30 @@ import { type FormEvent, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Form } from 'react-aria-components/Form';
 import type { Child, ResultEntry } from '../../records/index.ts';
-import type { Maker } from '../making/maker.ts';
+import { TextField } from '../children/text-field.tsx';
+import { today } from '../children/today.ts';
+import { useGround } from '../children/use-ground.ts';
+import { objectionOf } from '../children/use-records.ts';
 import type { Catalogue, Shown } from '../making/protocol.ts';
+import type { Planner } from '../planning/planner.ts';
 import { Paper } from '../table/paper.tsx';
 import { MoreToNote } from './more-to-note.tsx';
 import { Outcomes } from './outcomes.tsx';
-import { emptyDraft, type ResultDraft, resultEntryOf, today } from './result-draft.ts';
+import { emptyDraft, type ResultDraft, resultEntryOf } from './result-draft.ts';
 import { nameOf } from './sheet-names.ts';
-import { TextField } from './text-field.tsx';
-import { objectionOf, store } from './use-records.ts';
 import { useSheetOfCode } from './use-sheet-of-code.ts';
 import { words } from './words.ts';
 
 export interface RecordSheetProps {
-  readonly maker: Maker;
+  readonly planner: Planner;
   readonly catalogue: Catalogue | undefined;
   readonly child: Child;
   readonly onSaved: (result: ResultEntry, sheet: string) => void;
 }
 
-export function RecordSheet({ maker, catalogue, child, onSaved }: RecordSheetProps) {
+export function RecordSheet({ planner, catalogue, child, onSaved }: RecordSheetProps) {
   const [code, setCode] = useState('');
-  const { sheet, objection, isLooking } = useSheetOfCode(maker, code);
+  const { sheet, objection, isLooking } = useSheetOfCode(planner, code);
   return (
     <section className="record-sheet" aria-label={words.recordSheet(child.nickname)}>
       <h2 className="record-title">{words.recordSheet(child.nickname)}</h2>
@@ -98,6 +100,7 @@ interface HowItWentProps {
 }
 
 function HowItWent({ sheet, child, onSaved }: HowItWentProps) {
+  const { append } = useGround();
   const [draft, setDraft] = useState(() => emptyDraft(today()));
   const [objection, setObjection] = useState('');
   const change = (part: Partial<ResultDraft>) => {
@@ -108,7 +111,7 @@ function HowItWent({ sheet, child, onSaved }: HowItWentProps) {
     event.preventDefault();
     if (Object.keys(draft.outcomes).length === 0) return setObjection(words.nothingChosen);
     const entry = resultEntryOf(draft, child.id, sheet.code, sheet.tasks);
-    const saved = await store.append([entry]);
+    const saved = await append([entry]);
     if (!saved.ok) return setObjection(objectionOf(saved));
     const [first] = saved.value;
     if (first?.kind === 'result') onSaved(first);

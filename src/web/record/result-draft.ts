@@ -58,10 +58,3 @@ function taskOf({ outcomes, instead }: ResultDraft, task: number): TaskResult {
 export function takesInstead(outcome: Outcome | undefined): boolean {
   return outcome === 'with-help' || outcome === 'not-yet';
 }
-
-/** The day in the calendar of this place. */
-export function today(): string {
-  const now = new Date();
-  const twoDigits = (number: number) => String(number).padStart(2, '0');
-  return `${now.getFullYear()}-${twoDigits(now.getMonth() + 1)}-${twoDigits(now.getDate())}`;
-}

@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import type { Child, ResultInView } from '../../records/index.ts';
+import { words as common } from '../children/words.ts';
 import type { Maker } from '../making/maker.ts';
 import type { Catalogue } from '../making/protocol.ts';
 import { capital } from '../words.ts';
@@ -69,7 +70,7 @@ function Item({ result, sheet, onUndo }: ItemProps) {
         {result.alsoRecorded.length > 0 ? <p className="help">{words.alsoRecorded}</p> : null}
       </div>
       <Button className="quiet" aria-label={words.undoOf(`${sheet}, ${day}`)} onPress={onUndo}>
-        {words.undo}
+        {common.undo}
       </Button>
     </li>
   );

@@ -1,8 +1,8 @@
-// The sheet that a written code stands for, made again by the maker a moment after the last key.
+// The sheet that a written code stands for, made again by the planner a moment after the last key.
 
 import { useEffect, useState } from 'react';
-import type { Maker } from '../making/maker.ts';
 import type { Reply, Shown } from '../making/protocol.ts';
+import type { Planner } from '../planning/planner.ts';
 import { capital } from '../words.ts';
 
 /** A pause in typing long enough to be one (common practice, no source). */
@@ -17,7 +17,7 @@ export interface SheetOfCode {
 
 const NOTHING: SheetOfCode = { objection: '', isLooking: false };
 
-export function useSheetOfCode(maker: Maker, code: string): SheetOfCode {
+export function useSheetOfCode(planner: Planner, code: string): SheetOfCode {
   const [found, setFound] = useState(NOTHING);
   const wanted = code.trim();
   useEffect(() => {
@@ -28,20 +28,15 @@ export function useSheetOfCode(maker: Maker, code: string): SheetOfCode {
     let isWanted = true;
     setFound({ objection: '', isLooking: true });
     const pause = setTimeout(async () => {
-      const reply = await sheetOf(maker, wanted);
+      const reply = await planner.ask('sheet', { code: wanted });
       if (isWanted) setFound(foundOf(reply));
     }, PAUSE_MS);
     return () => {
       isWanted = false;
       clearTimeout(pause);
     };
-  }, [maker, wanted]);
+  }, [planner, wanted]);
   return found;
-}
-
-async function sheetOf(maker: Maker, code: string): Promise<Reply<Shown>> {
-  const opened = await maker.ask('open', { code });
-  return opened.ok ? maker.ask('show', { entries: opened.value, view: 'sheet', sheet: 1 }) : opened;
 }
 
 function foundOf(reply: Reply<Shown>): SheetOfCode {

@@ -104,6 +104,7 @@ export const words = {
   noChild:
     'No child yet. Here you keep what each child did with a sheet. A nickname is enough to begin, and all of it stays in this browser.',
   addChild: 'Add a child',
+  noChildOfDemo: 'No invented child is left.',
   changeChild: (name: string) => `Change ${name}`,
   deleteChild: (name: string) => `Delete ${name}`,
   nickname: 'Nickname',
@@ -136,8 +137,6 @@ export const words = {
     `Delete ${name} and ${counted(results, 'record')} for good?`,
   deleteFacts:
     'They go from this browser and cannot be brought back. A backup file made earlier still holds them: delete such files too if nothing is to be left.',
-  deleteForGood: 'Delete for good',
-  keep: 'Keep',
   deleted: (name: string) => `${name} and all that was recorded are deleted.`,
 
   recordSheet: (name: string) => `Record a sheet for ${name}`,
@@ -168,11 +167,7 @@ export const words = {
   nothingChosen: 'Say first how it went: one tap for the whole sheet, or one for each task.',
   savedResult: (name: string, sheet: string, tasks: readonly TaskResult[]) =>
     `Saved for ${name}, ${sheet}: ${inCounts(tasks)}.`,
-  undo: 'Undo',
   undoOf: (what: string) => `Undo: ${what}`,
-  bringBack: 'Bring it back',
-  takenBack: 'Taken back.',
-  broughtBack: 'It is back.',
 
   results: (name: string) => `Records of ${name}`,
   noResults: 'Nothing recorded yet.',
@@ -208,6 +203,4 @@ export const words = {
   notRestored: (reason: string) => `Nothing was restored, and nothing was changed. ${reason}`,
   fileUnreadable: 'The browser could not read this file. Nothing was changed.',
   backupName: (day: string) => `samewise-records-${day}.json`,
-  tryAgain: 'Try again',
-  loading: 'Opening the records …',
 } as const;

@@ -1,8 +1,8 @@
-// The record store of this browser as the screen sees it: what is in view, or why there is nothing.
+// The record store of this browser as the screens see it: what it holds, or why nothing can be read.
 
 import { useCallback, useEffect, useState } from 'react';
 import type { Refusal, Result } from '../../base/index.ts';
-import { type Entry, type View, viewOf } from '../../records/index.ts';
+import type { Entry } from '../../records/index.ts';
 import { sentenceOf } from '../../words/index.ts';
 import { type Keeping, keepingNow } from '../store/keeping.ts';
 import { openRecordStore } from '../store/record-store.ts';
@@ -12,9 +12,8 @@ import { capital } from '../words.ts';
 export const store = openRecordStore();
 
 export interface Records {
-  /** Absent until they are read. */
+  /** All of both shelves; absent until they are read. */
   readonly entries?: readonly Entry[];
-  readonly view?: View;
   readonly keeping?: Keeping;
   /** Why nothing can be read, in words; empty where all is well. */
   readonly objection: string;
@@ -37,7 +36,7 @@ export function useRecords(): Records {
     return store.onChange(() => void read());
   }, [read]);
   return {
-    ...(entries === undefined ? {} : { entries, view: viewOf(entries) }),
+    ...(entries === undefined ? {} : { entries }),
     ...(keeping === undefined ? {} : { keeping }),
     objection,
     read,
@@ -53,7 +52,7 @@ export function objectionOf<T>(result: Result<T>): string {
   return result.ok ? '' : result.refusals.slice(0, MOST_TOLD).map(toldOf).join(' ');
 }
 
-/** That it is about the records is plain on this screen. */
+/** That it is about the records is plain on these screens. */
 function toldOf(refusal: Refusal): string {
   return capital(sentenceOf(refusal).replace(/^records: /, ''));
 }

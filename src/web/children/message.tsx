@@ -1,32 +1,27 @@
 // What was just done, with a way to take it back; it takes the focus, so that it is heard and at hand.
 import { useEffect, useRef } from 'react';
 import { Button } from 'react-aria-components/Button';
-import type { Id } from '../../records/index.ts';
+import type { Said, SaidState } from './use-said.ts';
 import { words } from './words.ts';
-
-export interface Said {
-  readonly text: string;
-  /** The entry that can be taken back. */
-  readonly undo?: Id;
-  readonly isTakenBack?: boolean;
-}
 
 export interface MessageProps {
   readonly said: Said | undefined;
-  readonly onUndo: (said: Said) => void;
+  /** Absent where nothing can be taken back. */
+  readonly undo?: SaidState['undo'];
 }
 
-export function Message({ said, onUndo }: MessageProps) {
+export function Message({ said, undo }: MessageProps) {
   const place = useRef<HTMLOutputElement>(null);
   useEffect(() => {
     if (said !== undefined) place.current?.focus();
   }, [said]);
+  const entry = said?.undo;
   return (
     <output ref={place} className="message" tabIndex={-1}>
       <span>{said?.text}</span>
-      {said?.undo === undefined ? null : (
-        <Button className="plain" onPress={() => onUndo(said)}>
-          {said.isTakenBack ? words.bringBack : words.undo}
+      {entry === undefined || undo === undefined ? null : (
+        <Button className="plain" onPress={() => void undo(entry, said?.isTakenBack)}>
+          {said?.isTakenBack ? words.bringBack : words.undo}
         </Button>
       )}
     </output>

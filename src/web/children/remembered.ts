@@ -1,0 +1,33 @@
+// What this browser remembers from visit to visit beside the records; one that refuses storage just forgets.
+import type { Shelf } from '../../records/index.ts';
+
+const PREFIX = 'samewise.';
+
+/** The shelf in view, and the chosen child of each shelf. */
+export type Remembered = 'shelf' | `child.${Shelf}`;
+
+export function recall(name: Remembered): string | undefined {
+  try {
+    return localStorage.getItem(PREFIX + name) ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Remembers the value; forgets it where there is none. */
+export function remember(name: Remembered, value: string | undefined): void {
+  try {
+    if (value === undefined) localStorage.removeItem(PREFIX + name);
+    else localStorage.setItem(PREFIX + name, value);
+  } catch {}
+}
+
+/** The shelf that was last in view. */
+export function recallShelf(): Shelf {
+  return recall('shelf') === 'demo' ? 'demo' : 'real';
+}
+
+/** Whether there was a child in view at the end of the last visit. */
+export function remembersChild(): boolean {
+  return recall(`child.${recallShelf()}`) !== undefined;
+}

@@ -1,0 +1,30 @@
+// The sheet that a code stands for: as a recipe of its own, and as it is to be shown.
+import { accept, type Result } from '../../base/index.ts';
+import { readCode } from '../../sheets/index.ts';
+import type { Entries } from '../recipe/entries.ts';
+import type { Shown } from './protocol.ts';
+import { show } from './show.ts';
+
+/** A pack of the one sheet that the code stands for. Refuses a code that cannot be read. */
+export function entriesOfCode(code: string): Result<Entries> {
+  const read = readCode(code);
+  if (!read.ok) return read;
+  const { activity, step, values, seed, tasks, page, print } = read.value;
+  return accept({
+    activity,
+    step,
+    changes: values,
+    tasks,
+    sheets: 1,
+    seed,
+    first: seed,
+    paper: page.paper,
+    orientation: page.orientation,
+    print,
+  });
+}
+
+export function sheetOfCode(code: string): Result<Shown> {
+  const entries = entriesOfCode(code);
+  return entries.ok ? show(entries.value, 'sheet', 1) : entries;
+}
