@@ -23,14 +23,17 @@ export interface OpenOptions extends BrowserContextOptions {
   readonly waitFor?: 'page' | 'objection' | 'record';
 }
 
-/** Builds, serves and opens what the tests of the calling file need, and closes it after them. */
-export function startApp(): App {
+/**
+ * Builds, serves and opens what the tests of the calling file or block need, and closes it after them;
+ * `flags` are further switches of the browser.
+ */
+export function startApp(flags: readonly string[] = []): App {
   let browser: Browser;
   let served: Served;
   beforeAll(async () => {
     if (!buildWeb()) throw new Error('the app could not be built');
     served = await serveWeb({ folder: WEB_FOLDER });
-    browser = await chromium.launch({ executablePath: CHROMIUM, args: ARGUMENTS });
+    browser = await chromium.launch({ executablePath: CHROMIUM, args: [...ARGUMENTS, ...flags] });
   });
   afterEach(async () => {
     await Promise.all(browser.contexts().map((context) => context.close()));

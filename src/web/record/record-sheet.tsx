@@ -5,6 +5,7 @@ import { Form } from 'react-aria-components/Form';
 import type { Child, ResultEntry } from '../../records/index.ts';
 import type { Maker } from '../making/maker.ts';
 import type { Catalogue, Shown } from '../making/protocol.ts';
+import { ScanCode } from '../scanning/scan-code.tsx';
 import { Paper } from '../table/paper.tsx';
 import { MoreToNote } from './more-to-note.tsx';
 import { Outcomes } from './outcomes.tsx';
@@ -28,7 +29,7 @@ export function RecordSheet({ maker, catalogue, child, onSaved }: RecordSheetPro
   return (
     <section className="record-sheet" aria-label={words.recordSheet(child.nickname)}>
       <h2 className="record-title">{words.recordSheet(child.nickname)}</h2>
-      <CodeField code={code} objection={objection} onChange={setCode} />
+      <CodeField maker={maker} code={code} objection={objection} onChange={setCode} />
       <div className="sheet-place">
         {sheet === undefined ? null : <Paper shown={sheet} isMaking={false} />}
         <p className={sheet === undefined ? 'no-sheet' : 'sheet-found'} aria-live="polite">
@@ -61,13 +62,14 @@ function sheetWords(
 }
 
 interface CodeFieldProps {
+  readonly maker: Maker;
   readonly code: string;
   readonly objection: string;
   readonly onChange: (code: string) => void;
 }
 
 /** A code half typed is no fault: it is objected to once the person has done with it. */
-function CodeField({ code, objection, onChange }: CodeFieldProps) {
+function CodeField({ maker, code, objection, onChange }: CodeFieldProps) {
   const [finished, setFinished] = useState('');
   return (
     <Form
@@ -87,6 +89,7 @@ function CodeField({ code, objection, onChange }: CodeFieldProps) {
         onChange={onChange}
         onBlur={() => setFinished(code)}
       />
+      <ScanCode maker={maker} code={code} onCode={onChange} />
     </Form>
   );
 }
