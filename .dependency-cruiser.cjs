@@ -9,6 +9,7 @@ const LADDER = [
   'sheets',
   'press',
   'records',
+  'plan',
   'words',
   'cli',
 ];

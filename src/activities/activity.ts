@@ -3,6 +3,8 @@ import type { z } from 'zod';
 import { accept, type Random, type Refusal, type Result, refuse } from '../base/index.ts';
 import type { Group, PrintStyle } from '../page/index.ts';
 import type { ColourName } from '../palette/index.ts';
+import { MOST_CHANCE } from './chance.ts';
+import type { Decision } from './decision.ts';
 import type { Features } from './features.ts';
 import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './parameters.ts';
 import type { Skill } from './skills.ts';
@@ -98,6 +100,10 @@ export interface ActivityParts<Id extends string, S extends ParameterSpecs, P, A
   readonly sameAnswer: (one: A, other: A) => boolean;
   /** What makes the task easy or hard, measured from what is printed. */
   readonly features: (printed: P) => Features;
+  /** Probability that a child who answers blindly, in the form asked for, gets the whole of a fit task right: 0 to 1. */
+  readonly chance: (printed: P) => number;
+  /** Where a choice in the printed task shows what was chosen; absent: nowhere. */
+  readonly decisions?: (printed: P, answer: A) => readonly Decision[];
   /** The least room one task needs, furniture of the sheet not counted. */
   readonly room: (printed: P) => Size;
   /** The task from (0, 0) to `size`, which is at least its room; with `answer`, the answer drawn in. */
@@ -141,6 +147,10 @@ export interface Activity {
   readonly solve: (printed: unknown) => Findings<unknown>;
   readonly prove: (task: Task) => Proof;
   readonly features: (printed: unknown) => Features;
+  /** Probability that a child who answers blindly gets the whole of a proven task right: 0 to `MOST_CHANCE`. */
+  readonly chance: (printed: unknown) => number;
+  /** Where the child decides between things of which a wrong one can be noted; `draw` marks all that they name. */
+  readonly decisions: (task: Task) => readonly Decision[];
   readonly room: (printed: unknown) => Size;
   readonly draw: (task: Task, size: Size, style: PrintStyle, withAnswer: boolean) => Group;
   readonly materials: (task: Task) => readonly Material[];
@@ -176,6 +186,8 @@ export function defineActivity<const Id extends string, const S extends Paramete
     prove: (task) =>
       prove(parts, parts.printed.parse(task.printed), parts.answer.parse(task.answer)),
     features: (printed) => parts.features(printed as P),
+    chance: (printed) => Math.min(MOST_CHANCE, parts.chance(printed as P)),
+    decisions: (task) => parts.decisions?.(task.printed as P, task.answer as A) ?? [],
     room: (printed) => parts.room(printed as P),
     draw: (task, size, style, withAnswer) =>
       parts.draw(task.printed as P, size, style, ...(withAnswer ? [task.answer as A] : [])),

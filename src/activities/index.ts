@@ -1,4 +1,6 @@
 export * from './activity.ts';
+export { chanceAmong, chanceEachTime, chanceOfLaying, MOST_CHANCE } from './chance.ts';
+export type { Decision, Option } from './decision.ts';
 export * from './features.ts';
 export { DEEDS, type Deed, handLevel, hardestHand } from './hand.ts';
 export { withNearestContent } from './nearest-content.ts';

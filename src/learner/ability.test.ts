@@ -151,8 +151,8 @@ describe('time', () => {
     expect(abilityOf(onDay(NEW, 400), 'colour').sd).toBeCloseTo(THETA_SD, 12);
   });
 
-  test('the 90 % interval leaves out one in twenty at each end', () => {
+  test('the interval that is told is a fifth wider than the belief’s 90 %', () => {
     const [least, most] = ninetyPercent({ mean: 1, sd: 2 });
-    expect([least, most]).toEqual([1 - 2 * 1.6449, 1 + 2 * 1.6449]);
+    expect([least, most]).toEqual([1 - 2.4 * 1.6449, 1 + 2.4 * 1.6449]);
   });
 });

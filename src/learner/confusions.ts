@@ -5,6 +5,8 @@ import { afterError, evidenceOf, NEW_STAKES, partOf, type Stakes } from './confu
 export interface Offered {
   /** What it shows: red, b, three. */
   readonly label: string;
+  /** What the right figure shows beside this one, where that is not `right` of the look. */
+  readonly beside?: string;
   /** Expected share of the wrong choices, from likeness; in any unit, above 0. */
   readonly share: number;
 }
@@ -74,9 +76,10 @@ interface Tally {
 
 function count(tallies: Map<string, Tally>, { right, offered, chosen }: Look): void {
   const shares = sharesOf(right, offered);
+  const beside = new Map(offered.map((each) => [each.label, each.beside ?? right]));
   const isError = chosen !== undefined && shares.has(chosen);
   for (const [label, share] of shares) {
-    const tally = tallyOf(tallies, right, label);
+    const tally = tallyOf(tallies, beside.get(label) ?? right, label);
     tally.opportunities++;
     if (label === chosen) tally.times++;
     if (!isError || shares.size < 2) continue;

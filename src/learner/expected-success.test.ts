@@ -4,7 +4,7 @@ import { testSeed } from '../../tests/seed.ts';
 import { randomFrom } from '../base/index.ts';
 import { abilityOf, newBelief } from './ability.ts';
 import { expectedSuccess, logitsFor, SUCCESS_BAND, WANTED_SUCCESS } from './expected-success.ts';
-import { chanceAmong, LAPSE } from './response-model.ts';
+import { LAPSE } from './response-model.ts';
 
 const SEED = testSeed('expected success');
 
@@ -60,9 +60,4 @@ test('what cannot be had gets the nearest', () => {
 test('the band holds what is wanted', () => {
   expect(SUCCESS_BAND.least).toBeLessThan(WANTED_SUCCESS);
   expect(SUCCESS_BAND.most).toBeGreaterThan(WANTED_SUCCESS);
-});
-
-test('chance of the right ones among the figures', () => {
-  expect([chanceAmong(4), chanceAmong(5, 2), chanceAmong(6, 3)]).toEqual([0.25, 0.1, 1 / 20]);
-  expect(() => chanceAmong(2, 3)).toThrow('at least as many choices as answers');
 });

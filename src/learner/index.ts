@@ -39,7 +39,6 @@ export { explainDifficulty } from './explain.ts';
 export { meanDifficulty, type Sample, sampleSeeds } from './mean-difficulty.ts';
 export {
   type Answer,
-  chanceAmong,
   FORM_SD,
   HELP_LEVELS,
   HELP_LOGITS,
@@ -50,4 +49,5 @@ export {
   rightProbability,
 } from './response-model.ts';
 export { differentRungs, meansOf, placeThatFails } from './rungs.ts';
+export { type DatedSheet, riseOver } from './trend.ts';
 export * from './weights.ts';

@@ -1,4 +1,5 @@
 // How probable each outcome of a task is for a child of known ability: guessing, slips and help included.
+import { MOST_CHANCE } from '../activities/index.ts';
 
 /** Right alone; not right alone but then with help; not yet. */
 export const OUTCOMES = ['right', 'with-help', 'not-yet'] as const;
@@ -13,7 +14,7 @@ export interface Answer {
   readonly skill: string;
   /** The task's difficulty. */
   readonly logits: number;
-  /** Probability of being right by chance alone, 0 to 1; see `chanceAmong`. */
+  /** Probability of being right by chance alone, 0 to 1: that of its activity. */
   readonly chance: number;
   readonly outcome: Outcome;
   /** Absent: none for `right` and `not-yet`, a hint for `with-help`. */
@@ -46,24 +47,6 @@ const LAPSE_LEFT_BY_HELP = 0.5;
  * Common practice, no source.
  */
 export const FORM_SD = 0.5;
-
-/** A task that chance alone gets right more often than this would tell nothing at all. */
-const MOST_CHANCE = 0.9;
-
-/**
- * Chance of pointing at exactly the right `answers` of `choices` figures when that many are asked for. A defect if
- * there are fewer choices than answers.
- */
-export function chanceAmong(choices: number, answers = 1): number {
-  if (!(answers >= 0 && choices >= answers)) {
-    throw new Error(
-      `learner › chance: expected at least as many choices as answers, got ${choices} for ${answers}`,
-    );
-  }
-  let ways = 1;
-  for (let taken = 0; taken < answers; taken++) ways *= (choices - taken) / (taken + 1);
-  return 1 / ways;
-}
 
 /** Probability of being right: chance c, slips l, ability raised by help: c + (1 − c − l) logistic(θ + h − b). */
 export function rightProbability(

@@ -7,6 +7,11 @@ export function group(role: string, children: readonly SceneNode[], alt?: string
   return { kind: 'group', role, children, ...(alt === undefined ? {} : { alt }) };
 }
 
+/** The group as one of the things that a task's decisions are about; see `Group.mark`. */
+export function marked(node: Group, mark: number): Group {
+  return { ...node, mark };
+}
+
 export function filled(path: Path, fill: Paint, stroke?: Stroke): Shape {
   return { kind: 'shape', path, fill, ...(stroke ? { stroke } : {}) };
 }

@@ -44,6 +44,8 @@ export interface Group {
   readonly alt?: string;
   /** What it is, for tests and for the app to find it again: `task`, `box`, `figure`, `answer`, `foot`… */
   readonly role?: string;
+  /** Which of its task's marks this is, a whole number from 0: what was tapped on a picture is found again by it. */
+  readonly mark?: number;
 }
 
 export type SceneNode = Shape | Text | Group;

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { sheetPageOf } from '../../tests/outside/press-pages.ts';
 import { FONTS, pdfOf } from '../../tests/outside/press-reading.ts';
-import type { Page } from '../page/index.ts';
+import { marked, type Page } from '../page/index.ts';
 import { writePdf } from './index.ts';
 
 test('the same pages give the same bytes', async () => {
@@ -14,6 +14,13 @@ test('another page gives other bytes', async () => {
   expect(await pdfOf([sheetPageOf('ABCD-2345')])).not.toEqual(
     await pdfOf([sheetPageOf('ABCD-2346')]),
   );
+});
+
+test('marks, which are for the screen, change no byte', async () => {
+  const page = sheetPageOf('ABCD-2345');
+  const withMarks = page.nodes.map((node) => (node.kind === 'group' ? marked(node, 3) : node));
+  expect(withMarks).not.toEqual(page.nodes);
+  expect(await pdfOf([{ ...page, nodes: withMarks }])).toEqual(await pdfOf([page]));
 });
 
 describe('fifty pages', () => {

@@ -2,7 +2,7 @@
 import { Resvg } from '@resvg/resvg-js';
 import { describe, expect, test } from 'vitest';
 import { circlePath, compose, moveBy, scaleBy } from '../base/index.ts';
-import { filled, group, line, type Page, type SceneNode, text } from '../page/index.ts';
+import { filled, group, line, marked, type Page, type SceneNode, text } from '../page/index.ts';
 import { svgOf } from './index.ts';
 
 function pageOf(...nodes: readonly SceneNode[]): Page {
@@ -43,6 +43,19 @@ describe('for readers', () => {
     const svg = svgOf(pageOf(group('task', [group('figure', [dot], 'red circle')], 'one box')));
     expect(svg).toContain('<g data-role="task" role="group" aria-label="one box">');
     expect(svg).toContain('<g data-role="figure" role="img" aria-label="red circle">');
+  });
+});
+
+describe('for the app', () => {
+  test('a mark is written on its group alone, the mark 0 too', () => {
+    const choices = [0, 7].map((mark) => marked(group('choice', [dot]), mark));
+    const svg = svgOf(pageOf(group('task', [...choices, group('choice', [dot])])));
+    expect(svg.match(/<g [^>]*>/g)).toEqual([
+      '<g data-role="task">',
+      '<g data-role="choice" data-mark="0">',
+      '<g data-role="choice" data-mark="7">',
+      '<g data-role="choice">',
+    ]);
   });
 });
 

@@ -44,6 +44,7 @@ function svgGroup(group: Group, outer: Transform, writing: Writing): string {
   const children = group.children.map((child) => svgNode(child, transform, writing)).join('');
   const open = `<g${attributes({
     'data-role': group.role,
+    'data-mark': group.mark === undefined ? undefined : String(group.mark),
     role: group.alt === undefined ? undefined : hasAlt(group.children) ? 'group' : 'img',
     'aria-label': group.alt,
   })}`;

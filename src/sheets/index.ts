@@ -4,7 +4,12 @@ export { answerPages } from './answer-pages.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
 export { CODE_ALPHABET } from './code-characters.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
-export { type PackMaterials, packMaterials, type StickerCount } from './materials.ts';
+export {
+  gatheredMaterials,
+  type PackMaterials,
+  packMaterials,
+  type StickerCount,
+} from './materials.ts';
 export { makePack, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
 export {
   type Check,
@@ -16,6 +21,7 @@ export {
 export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
 export { packOfCodes } from './pack-of-codes.ts';
 export { type PackPagesOptions, packPages } from './pack-pages.ts';
+export { printedColours } from './printed-colours.ts';
 export {
   RECIPE_CHARACTERS,
   type Recipe,

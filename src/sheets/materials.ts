@@ -18,11 +18,17 @@ export interface PackMaterials {
   readonly glue: boolean;
 }
 
-/** Stickers are used up, so they add up; of all else one serves all sheets. */
+/** The things to lay out for all tasks of these sheets. */
 export function packMaterials(sheets: readonly Sheet[]): PackMaterials {
-  const materials = sheets.flatMap(({ spec, tasks }) =>
-    tasks.flatMap((task) => activityOf(spec.activity).materials(task)),
+  return gatheredMaterials(
+    sheets.flatMap(({ spec, tasks }) =>
+      tasks.flatMap((task) => activityOf(spec.activity).materials(task)),
+    ),
   );
+}
+
+/** Stickers are used up, so they add up; of all else one serves all sheets. */
+export function gatheredMaterials(materials: readonly Material[]): PackMaterials {
   const has = (kind: Material['kind']) => materials.some((material) => material.kind === kind);
   return {
     stickers: countStickers(materials),

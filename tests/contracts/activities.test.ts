@@ -4,6 +4,7 @@ import {
   ACTIVITY_IDS,
   type Activity,
   activityOf,
+  MOST_CHANCE,
   type Parameter,
   type Task,
   type Value,
@@ -75,6 +76,17 @@ describe.each(ACTIVITY_IDS.map((id) => [id, activityOf(id)] as const))('%s', (_i
           style,
         );
         expect(activity.prove(task), `step ${step}, seed ${seed}`).toEqual({ proven: true });
+      }
+    }
+  });
+
+  test('blind answers are never said to be as good as certain', () => {
+    for (const step of steps) {
+      for (let seed = 0; seed < SEEDS; seed++) {
+        const { printed } = activity.generate(valuesOf(activity, step), randomFrom(seed), COLOUR);
+        const chance = activity.chance(printed);
+        expect(chance, `step ${step}, seed ${seed}`).toBeGreaterThanOrEqual(0);
+        expect(chance, `step ${step}, seed ${seed}`).toBeLessThanOrEqual(MOST_CHANCE);
       }
     }
   });

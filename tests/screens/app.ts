@@ -31,13 +31,20 @@ const SIGNS = {
   child: '.child-choice, .no-child',
 } as const;
 
-/** Builds, serves and opens what the tests of the calling file need, and closes it after them. */
-export function startApp(build: () => string | Promise<string> = builtApp): App {
+export interface AppOptions {
+  /** Builds what is served, and gives its folder. */
+  readonly build?: () => string | Promise<string>;
+  /** Further switches of the browser. */
+  readonly flags?: readonly string[];
+}
+
+/** Builds, serves and opens what the tests of the calling file or block need, and closes it after them. */
+export function startApp({ build = builtApp, flags = [] }: AppOptions = {}): App {
   let browser: Browser;
   let served: Served;
   beforeAll(async () => {
     served = await serveWeb({ folder: await build() });
-    browser = await chromium.launch({ executablePath: CHROMIUM, args: ARGUMENTS });
+    browser = await chromium.launch({ executablePath: CHROMIUM, args: [...ARGUMENTS, ...flags] });
   });
   afterEach(async () => {
     await Promise.all(browser.contexts().map((context) => context.close()));

@@ -9,7 +9,7 @@ import { pagesIn, pdfOf } from './files.ts';
 import { keptEntries } from './kept-entries.ts';
 import { buildParts } from './parts-page.ts';
 
-const app = startApp(buildParts);
+const app = startApp({ build: buildParts });
 const CODES = [codeOf('in-every-box', 1), codeOf('by-key', 2), codeOf('mirror-half', 3)];
 const NAMES = ['Fern', 'Wren', 'Lark', 'Heath', 'Rowan', 'Sorrel'];
 

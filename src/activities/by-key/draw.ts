@@ -6,6 +6,7 @@ import {
   type Group,
   gridPlaces,
   group,
+  marked,
   type PrintStyle,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
@@ -57,9 +58,12 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     group(
       'items',
       cells.map((place, index) =>
-        group(
-          'item',
-          drawUnit(items[index] ?? {}, place, ways, key[answer?.[index] ?? -1]?.response),
+        marked(
+          group(
+            'item',
+            drawUnit(items[index] ?? {}, place, ways, key[answer?.[index] ?? -1]?.response),
+          ),
+          index,
         ),
       ),
     ),

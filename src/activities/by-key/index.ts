@@ -1,5 +1,7 @@
 // The activity by-key: do to each figure what the key says.
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -24,6 +26,8 @@ export const byKey = defineActivity({
   solve,
   sameAnswer,
   features,
+  chance,
+  decisions,
   room,
   draw,
   materials,

@@ -13,6 +13,7 @@ import {
   type Group,
   group,
   insetArea,
+  marked,
   type PrintStyle,
   QUIET_INK,
   type SceneNode,
@@ -22,6 +23,7 @@ import {
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { ANSWER_LINE_MM, cardPath, ringPath, stickerCellMm } from '../placing.ts';
+import { markOfEmpty } from './decisions.ts';
 import {
   hasSizes,
   type Measures,
@@ -58,11 +60,14 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const empty = places.filter((_, place) => printed.row[place] === null);
   const row = places.map((place, at) => {
     const figure = printed.row[at] ?? null;
-    return figure ? drawPlaced(figure, place, ways) : drawEmpty(place, ways);
+    if (figure) return drawPlaced(figure, place, ways);
+    const mark = markOfEmpty(printed, empty.indexOf(place));
+    const drawn = drawEmpty(place, ways);
+    return mark === undefined ? drawn : marked(drawn, mark);
   });
   const choices = (printed.offered ?? []).flatMap((figure, at) => {
     const place = offered[at];
-    return place ? [drawPlaced(figure, place, ways)] : [];
+    return place ? [marked(drawPlaced(figure, place, ways), at)] : [];
   });
   return group('task', [
     group('row', row),

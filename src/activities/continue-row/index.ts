@@ -1,6 +1,8 @@
 // The activity continue-row: what comes next?
 import { sameFigure } from '../../figures/index.ts';
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -24,6 +26,8 @@ export const continueRow = defineActivity({
   solve,
   sameAnswer,
   features,
+  chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

@@ -1,5 +1,6 @@
 // The activity copy-pattern: make the same in every box.
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -27,6 +28,7 @@ export const copyPattern = defineActivity({
   solve,
   sameAnswer,
   features,
+  chance,
   room,
   draw,
   materials: materialsOf,

@@ -1,6 +1,7 @@
 // The activity crossing-table: put each in its row and column.
 import { sameFigure } from '../../figures/index.ts';
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -24,6 +25,7 @@ export const crossingTable = defineActivity({
   solve,
   sameAnswer,
   features,
+  chance,
   room,
   draw,
   materials: materialsOf,

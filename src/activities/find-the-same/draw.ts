@@ -6,6 +6,7 @@ import {
   centreOf,
   type Group,
   group,
+  marked,
   type PrintStyle,
   QUIET_INK,
   stroked,
@@ -28,7 +29,7 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   ]);
   const choices = printed.choices.map((figure, place) => {
     const area = plan.choices[place];
-    return group('choice', area ? drawInCell(figure, area, style) : []);
+    return marked(group('choice', area ? drawInCell(figure, area, style) : []), place);
   });
   const key = answer === undefined ? [] : [drawAnswer(printed, plan, answer)];
   return group('task', [model, ...choices, ...key]);

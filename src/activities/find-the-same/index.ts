@@ -1,5 +1,7 @@
 // The activity find-the-same: which one is just like this?
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -23,6 +25,8 @@ export const findTheSame = defineActivity({
   solve,
   sameAnswer: (one, other) => one === other,
   features,
+  chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

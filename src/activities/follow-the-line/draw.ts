@@ -10,6 +10,7 @@ import {
   group,
   INK,
   LINE_MM,
+  marked,
   type PrintStyle,
   QUIET_INK,
   type Shape,
@@ -44,10 +45,13 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     group('line', drawLine(path, printed, printed.colours?.[index], style)),
   );
   const starts = printed.starts.map((figure, index) =>
-    group('start', drawStart(figure, plan.starts[index], printed, style)),
+    marked(group('start', drawStart(figure, plan.starts[index], printed, style)), index),
   );
   const ends = plan.ends.map((cell, index) =>
-    group('end', drawEnd(printed.ends?.[index], cell, printed, style)),
+    marked(
+      group('end', drawEnd(printed.ends?.[index], cell, printed, style)),
+      printed.starts.length + index,
+    ),
   );
   const key = answer === undefined ? [] : [drawAnswer(printed, plan, answer, style)];
   return group('task', [...lines, ...starts, ...ends, ...key]);

@@ -97,9 +97,7 @@ function framesOf(page: Group): readonly Bounds[] {
 /** The figures of each box, a quantity with its card. */
 function figuresOf(page: Group): readonly (readonly Bounds[])[] {
   return groupsOf(page, 'box').map((shown) => {
-    const parts = shown.children.slice(1).map((child) => boundsOf(placedIn(child)));
-    const cards = parts.filter((_, index) => shown.children[index + 1]?.kind === 'shape');
-    return cards.length > 0 ? cards : parts;
+    return groupsOf(shown, 'choice').map((choice) => boundsOf(placedIn(choice)));
   });
 }
 

@@ -8,6 +8,7 @@ import {
   FAINT_INK,
   type Group,
   group,
+  marked,
   type PrintStyle,
   QUIET_INK,
   type Shape,
@@ -48,13 +49,16 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
 function drawBox(printed: Printed, plan: PagePlan, index: number, style: PrintStyle): Group {
   const area = plan.boxes[index];
   const points = plan.figures[index] ?? [];
+  const firstMark = printed.boxes.slice(0, index).flatMap((shown) => shown.figures).length;
   const figures = printed.boxes[index]?.figures ?? [];
   const frame = area ? [box(area.left, area.top, area.width, area.height)] : [];
   return group('box', [
     ...frame,
     ...points.flatMap((point, place) => {
       const figure = figures[place];
-      return figure ? drawPlaced(figure, point, printed, plan, style) : [];
+      if (!figure) return [];
+      const drawn = drawPlaced(figure, point, printed, plan, style);
+      return [marked(group('choice', drawn), firstMark + place)];
     }),
   ]);
 }

@@ -41,7 +41,7 @@ export function features({ boxes, layout, response }: Printed): Features {
 }
 
 /** From how many boxes a figure is missing. */
-function missingFrom(kind: Figure, boxes: Printed['boxes']): number {
+export function missingFrom(kind: Figure, boxes: Printed['boxes']): number {
   const isIn = ({ figures }: { readonly figures: readonly Figure[] }) =>
     figures.some((figure) => areAlike(figure, kind));
   return boxes.filter((box) => !isIn(box)).length;

@@ -6,6 +6,7 @@ import {
   type Group,
   group,
   line,
+  marked,
   type PrintStyle,
   QUIET_INK,
   type SceneNode,
@@ -38,7 +39,7 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   });
   const choices = printed.choices.flatMap((figure, index) => {
     const cell = plan.choices[index];
-    return cell ? [group('choice', drawInCell(figure, cell, style))] : [];
+    return cell ? [marked(group('choice', drawInCell(figure, cell, style)), index)] : [];
   });
   const rings = (answer ?? []).flatMap((place) => {
     const cell = plan.choices[place];

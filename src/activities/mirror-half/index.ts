@@ -1,5 +1,6 @@
 // The activity mirror-half: finish the other half.
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -24,6 +25,7 @@ export const mirrorHalf = defineActivity({
   solve,
   sameAnswer,
   features,
+  chance,
   room,
   draw,
   materials: materialsOf,

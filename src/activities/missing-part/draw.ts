@@ -10,6 +10,7 @@ import {
   type Group,
   group,
   insetArea,
+  marked,
   type PrintStyle,
   QUIET_INK,
   type Shape,
@@ -32,10 +33,8 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const plan = planPage(printed, size);
   const pieces = (printed.offered ?? []).map((piece, index) => {
     const place = plan.pieces[index];
-    return group(
-      'piece',
-      place ? [...edge(place.area), ...figuresIn(piece, place.cells, style)] : [],
-    );
+    const drawn = place ? [...edge(place.area), ...figuresIn(piece, place.cells, style)] : [];
+    return marked(group('piece', drawn), index);
   });
   return group('task', [
     drawField(printed, plan, style),

@@ -9,6 +9,7 @@ import {
   INK,
   insetArea,
   line,
+  marked,
   type PrintStyle,
   QUIET_INK,
   type SceneNode,
@@ -30,10 +31,10 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const places = placesIn(printed, size);
   const figures = places.flatMap((place, index) => {
     const figure = printed.figures[index];
-    return figure ? drawInCell(figure, place, style) : [];
+    return figure ? [marked(group('choice', drawInCell(figure, place, style)), index)] : [];
   });
-  const marked = answer && places[answer.odd];
-  return group('task', [...figures, ...(marked ? [drawAnswer(printed, marked)] : [])]);
+  const oddPlace = answer && places[answer.odd];
+  return group('task', [...figures, ...(oddPlace ? [drawAnswer(printed, oddPlace)] : [])]);
 }
 
 /** A square for each figure, the task in the middle of the size. */

@@ -1,5 +1,7 @@
 // The activity odd-one-out: which one does not belong?
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -24,6 +26,8 @@ export const oddOneOut = defineActivity({
   solve,
   sameAnswer: (one, other) => one.odd === other.odd,
   features,
+  chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

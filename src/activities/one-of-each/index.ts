@@ -1,6 +1,7 @@
 // The activity one-of-each: fill the grid so that each row and column has one of each.
 import { sameFigure } from '../../figures/index.ts';
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -24,6 +25,7 @@ export const oneOfEach = defineActivity({
   solve,
   sameAnswer,
   features,
+  chance,
   room,
   draw,
   materials: materialsOf,

@@ -10,6 +10,7 @@ import {
   type Group,
   group,
   insetArea,
+  marked,
   type PrintStyle,
   QUIET_INK,
   type Shape,
@@ -38,7 +39,8 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
       const cell = plan.cells[side];
       return group('member', cell ? drawInCell(figure, cell, style) : []);
     });
-    return group('pair', [box(left, top, width, height), ...figures, ...drawCircle(plan)]);
+    const drawn = [box(left, top, width, height), ...figures, ...drawCircle(plan)];
+    return marked(group('pair', drawn), place);
   });
   if (answer === undefined) return group('task', pairs);
   const marks = plans.flatMap((plan, place) =>

@@ -1,5 +1,7 @@
 // The activity same-or-different: are these two the same?
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -23,6 +25,8 @@ export const sameOrDifferent = defineActivity({
   solve,
   sameAnswer: (one, other) => JSON.stringify(one) === JSON.stringify(other),
   features,
+  chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

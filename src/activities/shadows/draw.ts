@@ -7,6 +7,7 @@ import {
   filled,
   type Group,
   group,
+  marked,
   type PrintStyle,
   QUIET_INK,
   type Shape,
@@ -29,13 +30,15 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const plan = planPage(printed, size);
   const models = printed.models.map((figure, index) => {
     const [frame, cell] = [plan.frames[index], plan.models[index]];
-    if (!frame || !cell) return group('model', []);
+    if (!frame || !cell) return marked(group('model', []), index);
     const { left, top, width, height } = frame;
-    return group('model', [box(left, top, width, height), ...drawInCell(figure, cell, style)]);
+    const framed = [box(left, top, width, height), ...drawInCell(figure, cell, style)];
+    return marked(group('model', framed), index);
   });
   const shadows = printed.shadows.map((figure, place) => {
     const cell = plan.shadows[place];
-    return group('shadow', cell ? drawInCell(figure, cell, style) : []);
+    const drawn = cell ? drawInCell(figure, cell, style) : [];
+    return marked(group('shadow', drawn), printed.models.length + place);
   });
   const key = answer === undefined ? [] : [group('answer', drawAnswer(printed, plan, answer))];
   return group('task', [...models, ...shadows, ...drawEnds(printed, plan), ...key]);

@@ -10,6 +10,7 @@ import {
   group,
   LINE_MM,
   line,
+  marked,
   type PrintStyle,
   type SceneNode,
   STRONG_MM,
@@ -18,7 +19,7 @@ import {
 import type { Size } from '../activity.ts';
 import { drawAnswer, drawPlace } from './draw-answer.ts';
 import { CARD_PAD_MM, leastSize, type PagePlan, planPage, WEDGE_MM } from './page-plan.ts';
-import type { Answer, Printed } from './task.ts';
+import { type Answer, isOneAsked, type Printed } from './task.ts';
 
 /** The ground line goes so far beyond the figures, in mm. */
 const GROUND_BEYOND_MM = 3;
@@ -32,12 +33,13 @@ export function room(printed: Printed): Size {
 
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
   const plan = planPage(printed, size);
-  const figures = plan.places.map((place) =>
-    group('choice', [
+  const figures = plan.places.map((place, index) => {
+    const choice = group('choice', [
       ...(printed.response === 'cut' ? [cutLine(place.ink)] : []),
       ...drawPlace(place, style),
-    ]),
-  );
+    ]);
+    return isOneAsked(printed) ? marked(choice, index) : choice;
+  });
   const key = answer === undefined ? [] : [drawAnswer(printed, plan, answer, style)];
   return group('task', [...ground(plan), ...figures, ...below(plan), ...key]);
 }

@@ -63,6 +63,11 @@ export const printedSchema: z.ZodType<Printed> = z.strictObject({
   layout: z.enum(PARAMETERS.layout.values).optional(),
 });
 
+/** Whether one figure is to be found, and not the order of all. */
+export function isOneAsked({ asked = 'order' }: Printed): boolean {
+  return asked !== 'order';
+}
+
 export const answerSchema: z.ZodType<Answer> = z
   .array(
     z

@@ -5,6 +5,7 @@ import {
   type Group,
   group,
   INK,
+  marked,
   type PrintStyle,
   QUIET_INK,
   type Shape,
@@ -33,7 +34,10 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     group('outline', drawn(figure, plan.tangle[index])),
   );
   const candidates = printed.candidates.map((figure, place) =>
-    group('candidate', drawn(figure, plan.candidates[place]?.spot), figureName(figure)),
+    marked(
+      group('candidate', drawn(figure, plan.candidates[place]?.spot), figureName(figure)),
+      place,
+    ),
   );
   const rings = (answer ?? []).flatMap((place) => {
     const area = plan.candidates[place]?.place;

@@ -1,5 +1,7 @@
 // The activity tangle: which outlines are in this tangle?
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -23,6 +25,8 @@ export const tangle = defineActivity({
   solve,
   sameAnswer: (one, other) => one.join() === other.join(),
   features,
+  chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

@@ -5,6 +5,7 @@ import {
   box,
   type Group,
   group,
+  marked,
   type PrintStyle,
   QUIET_INK,
   stroked,
@@ -27,7 +28,7 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   ]);
   const choices = printed.choices.map((figure, place) => {
     const area = plan.choices[place];
-    return group('choice', area ? drawInCell(figure, area, style) : []);
+    return marked(group('choice', area ? drawInCell(figure, area, style) : []), place);
   });
   const key = answer?.flatMap((place) => {
     const cell = plan.choices[place];

@@ -1,5 +1,7 @@
 // The activity turned-shapes: the same shape, turned or bigger or smaller.
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -24,6 +26,8 @@ export const turnedShapes = defineActivity({
   sameAnswer: (one, other) =>
     one.length === other.length && one.every((place) => other.includes(place)),
   features,
+  chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

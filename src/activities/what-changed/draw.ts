@@ -1,11 +1,12 @@
 // Draws the two pictures, and with the answer each place that differs ringed or crossed in the second one.
-import { linePath } from '../../base/index.ts';
+import { linePath, rectanglePath } from '../../base/index.ts';
 import {
   type Area,
   box,
   type Group,
   group,
   insetArea,
+  marked,
   type PrintStyle,
   QUIET_INK,
   type Shape,
@@ -27,18 +28,43 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const [one, other] = planPage(printed, size);
   const key = answer === undefined ? [] : [drawAnswer(printed, other, answer)];
   return group('task', [
-    drawScene(printed.first, one, style),
-    drawScene(printed.second, other, style),
+    drawFirst(printed.first, one, style),
+    drawSecond(printed, other, style),
     ...key,
   ]);
 }
 
-function drawScene(scene: Scene, { frame, cells }: ScenePlan, style: PrintStyle): Group {
+function drawFirst(scene: Scene, { frame, cells }: ScenePlan, style: PrintStyle): Group {
   const figures = scene.flatMap((figure, place) => {
     const cell = cells[place];
     return figure && cell ? [group('place', drawInCell(figure, cell, style))] : [];
   });
-  return group('scene', [box(frame.left, frame.top, frame.width, frame.height), ...figures]);
+  return group('scene', [frameOf(frame), ...figures]);
+}
+
+/** Each place is marked; one from which a figure has gone shows nothing, but can be pointed to like the others. */
+function drawSecond(
+  { first, second }: Printed,
+  { frame, cells }: ScenePlan,
+  style: PrintStyle,
+): Group {
+  const places = second.flatMap((figure, place) => {
+    const cell = cells[place];
+    if (!cell || !(figure ?? first[place])) return [];
+    const drawn = figure
+      ? group('place', drawInCell(figure, cell, style))
+      : group('gone', [unpainted(cell)]);
+    return [marked(drawn, place)];
+  });
+  return group('scene', [frameOf(frame), ...places]);
+}
+
+function frameOf({ left, top, width, height }: Area): Shape {
+  return box(left, top, width, height);
+}
+
+function unpainted({ left, top, width, height }: Area): Shape {
+  return { kind: 'shape', path: rectanglePath(left, top, width, height) };
 }
 
 function drawAnswer({ response }: Printed, { cells }: ScenePlan, answer: Answer): Group {

@@ -1,5 +1,7 @@
 // The activity what-changed: what is different in the second picture?
 import { defineActivity } from '../activity.ts';
+import { chance } from './chance.ts';
+import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
 import { generate } from './generate.ts';
@@ -23,6 +25,8 @@ export const whatChanged = defineActivity({
   solve,
   sameAnswer,
   features,
+  chance,
+  decisions,
   room,
   draw,
   materials: materialsOf,

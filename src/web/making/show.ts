@@ -1,11 +1,18 @@
 // Makes the sheet that is to lie on the table, with what its proof line says.
-import { activityOf, type Task } from '../../activities/index.ts';
+import { activityOf } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
 import { difficultyOf, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
 import type { Page } from '../../page/index.ts';
-import { COLOUR_NAMES, type ColourName, mergingPairs } from '../../palette/index.ts';
+import { type ColourName, mergingPairs } from '../../palette/index.ts';
 import { svgOf } from '../../press/index.ts';
-import { adultPages, answerPages, type Pack, type Sheet, sheetPage } from '../../sheets/index.ts';
+import {
+  adultPages,
+  answerPages,
+  type Pack,
+  printedColours,
+  type Sheet,
+  sheetPage,
+} from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import { fitValues } from './fit-values.ts';
 import { packOf } from './pack-of.ts';
@@ -85,13 +92,7 @@ function isPrintedOn({ nodes }: Page, code: string): boolean {
 function alikeOn({ spec, tasks }: Sheet): readonly (readonly [ColourName, ColourName])[] {
   if (spec.print === 'grey') return [];
   const pairs = tasks
-    .flatMap((task) => mergingPairs(coloursOf(task)))
+    .flatMap((task) => mergingPairs(printedColours(task)))
     .filter(({ sight }) => sight !== 'tritan');
   return [...new Map(pairs.map(({ a, b }) => [`${a} ${b}`, [a, b] as const])).values()];
-}
-
-/** The colours of all figures that are printed, found by the one field that every figure has them in. */
-function coloursOf({ printed }: Task): readonly ColourName[] {
-  const written = JSON.stringify(printed);
-  return COLOUR_NAMES.filter((name) => written.includes(`"colour":"${name}"`));
 }

@@ -1,8 +1,34 @@
 // What the screens about children ask the worker that knows of sheets by their codes.
 import type { Reply, Shown } from '../making/protocol.ts';
+import type {
+  CardsOfAsked,
+  ChangeAsked,
+  DayCards,
+  GrowthView,
+  SheetCard,
+  TapTask,
+  TodayAsked,
+  WeekAsked,
+  WeekCards,
+} from './cards.ts';
 
 /** Questions to the planner, each with its reply. */
 export interface PlanTalk {
   /** The sheet that a code stands for. */
   readonly sheet: { readonly ask: { readonly code: string }; readonly reply: Reply<Shown> };
+  /** The plan of a day: the one that stands, or a suggestion. */
+  readonly today: { readonly ask: TodayAsked; readonly reply: Reply<DayCards> };
+  /** A sheet in place of one of the day's. */
+  readonly change: { readonly ask: ChangeAsked; readonly reply: Reply<SheetCard> };
+  /** A new plan for days of one or several children; nothing is kept by it. */
+  readonly week: { readonly ask: WeekAsked; readonly reply: Reply<readonly WeekCards[]> };
+  /** Days of one or several children as their plans stand in the records. */
+  readonly cards: { readonly ask: CardsOfAsked; readonly reply: Reply<readonly WeekCards[]> };
+  /** How a child is getting on, up to a day. */
+  readonly growth: { readonly ask: TodayAsked; readonly reply: Reply<GrowthView> };
+  /** What can be tapped on the picture of a sheet, by task. */
+  readonly taps: {
+    readonly ask: { readonly code: string };
+    readonly reply: Reply<readonly TapTask[]>;
+  };
 }

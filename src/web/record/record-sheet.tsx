@@ -9,6 +9,7 @@ import { useGround } from '../children/use-ground.ts';
 import { objectionOf } from '../children/use-records.ts';
 import type { Catalogue, Shown } from '../making/protocol.ts';
 import type { Planner } from '../planning/planner.ts';
+import { ScanCode } from '../scanning/scan-code.tsx';
 import { Paper } from '../table/paper.tsx';
 import { MoreToNote } from './more-to-note.tsx';
 import { Outcomes } from './outcomes.tsx';
@@ -30,7 +31,7 @@ export function RecordSheet({ planner, catalogue, child, onSaved }: RecordSheetP
   return (
     <section className="record-sheet" aria-label={words.recordSheet(child.nickname)}>
       <h2 className="record-title">{words.recordSheet(child.nickname)}</h2>
-      <CodeField code={code} objection={objection} onChange={setCode} />
+      <CodeField planner={planner} code={code} objection={objection} onChange={setCode} />
       <div className="sheet-place">
         {sheet === undefined ? null : <Paper shown={sheet} isMaking={false} />}
         <p className={sheet === undefined ? 'no-sheet' : 'sheet-found'} aria-live="polite">
@@ -63,13 +64,14 @@ function sheetWords(
 }
 
 interface CodeFieldProps {
+  readonly planner: Planner;
   readonly code: string;
   readonly objection: string;
   readonly onChange: (code: string) => void;
 }
 
 /** A code half typed is no fault: it is objected to once the person has done with it. */
-function CodeField({ code, objection, onChange }: CodeFieldProps) {
+function CodeField({ planner, code, objection, onChange }: CodeFieldProps) {
   const [finished, setFinished] = useState('');
   return (
     <Form
@@ -89,6 +91,7 @@ function CodeField({ code, objection, onChange }: CodeFieldProps) {
         onChange={onChange}
         onBlur={() => setFinished(code)}
       />
+      <ScanCode planner={planner} code={code} onCode={onChange} />
     </Form>
   );
 }

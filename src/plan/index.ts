@@ -1,0 +1,36 @@
+// What to give to whom and when: today, the week, and how a child is getting on.
+export type { Setting, Suggestion } from './course.ts';
+export { FEWEST_SHEETS, MOST_SHEETS_A_DAY, minutesOf, USUAL_MINUTES } from './day-plan.ts';
+export { addDays, ageOn, dayNumber, dayOf, mondayOf, weekdayOf } from './days.ts';
+export {
+  type FittingStep,
+  type Growth,
+  type GrowthPoint,
+  growthOf,
+  type SkillGrowth,
+  type Trend,
+  type Watch,
+} from './growth.ts';
+export { looksOf } from './looks.ts';
+export { pairNames } from './pair-names.ts';
+export {
+  type Known,
+  knownOf,
+  newPlanner,
+  type Planner,
+  settingFor,
+  type Wishes,
+} from './planner.ts';
+export { factsReader, type ReadFacts, type SheetFacts, type TaskFacts } from './sheet-facts.ts';
+export { type GivenSheet, type Standing, standingOn } from './standing.ts';
+export type { MaterialKind } from './suits.ts';
+export {
+  type DayAt,
+  type DayWishes,
+  movedOn,
+  notchedSheet,
+  planToday,
+  somethingElse,
+  toSuggestions,
+} from './today.ts';
+export { planWeek, type WeekWishes } from './week.ts';

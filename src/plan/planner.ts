@@ -1,0 +1,73 @@
+// What every plan is made with: the child's records, the things and the paper, and what is measured once.
+import { randomFrom } from '../base/index.ts';
+import type { PrintStyle } from '../page/index.ts';
+import type { Child, Day, Id, PlanEntry, ResultInView, View } from '../records/index.ts';
+import type { PageChoice } from '../sheets/index.ts';
+import type { Setting } from './course.ts';
+import { type RungBook, rungBook } from './rung-book.ts';
+import { seedOf } from './seed.ts';
+import { factsReader, type ReadFacts } from './sheet-facts.ts';
+import { standingOn } from './standing.ts';
+import { boundsOf, type MaterialKind } from './suits.ts';
+
+/** All that is recorded of one child. */
+export interface Known {
+  readonly child: Child;
+  readonly results: readonly ResultInView[];
+  readonly plans: ReadonlyMap<Day, PlanEntry>;
+}
+
+/** What a person wishes of a plan. */
+export interface Wishes {
+  readonly page: PageChoice;
+  readonly print: PrintStyle['print'];
+  /** Kinds of things that are in the house; absent: all. */
+  readonly supplies?: ReadonlySet<MaterialKind>;
+}
+
+/** What is slow to find out and stays true: rungs and sheets. Keep one for as long as plans are made. */
+export interface Planner {
+  readonly read: ReadFacts;
+  readonly book: (print: PrintStyle['print']) => RungBook;
+}
+
+export function newPlanner(): Planner {
+  const books = new Map<PrintStyle['print'], RungBook>();
+  return {
+    read: factsReader(),
+    book: (print) => {
+      const book = books.get(print) ?? rungBook({ print });
+      books.set(print, book);
+      return book;
+    },
+  };
+}
+
+export function knownOf(view: View, id: Id): Known | undefined {
+  const child = view.children.find((each) => each.id === id);
+  return (
+    child && {
+      child,
+      results: view.results.get(id) ?? [],
+      plans: view.plans.get(id) ?? new Map(),
+    }
+  );
+}
+
+/** The setting for a child's plans on a day; `turn` tells plans for the same day apart. */
+export function settingFor(
+  planner: Planner,
+  { child, results }: Known,
+  day: Day,
+  { page, print, supplies }: Wishes,
+  turn = '',
+): Setting {
+  return {
+    standing: standingOn(day, child, results, planner.read),
+    bounds: boundsOf(child, day, supplies),
+    book: planner.book(print),
+    page,
+    print,
+    random: randomFrom(seedOf(child.id, day, turn)),
+  };
+}

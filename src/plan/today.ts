@@ -1,0 +1,117 @@
+// Today for one child: the plan that stands, or a new one, and the changes that a person makes to it.
+import type { ActivityId } from '../activities/index.ts';
+import { activityOf } from '../activities/index.ts';
+import { accept, type Result } from '../base/index.ts';
+import { notch } from '../learner/index.ts';
+import type { Day, PlannedSheet, Why } from '../records/index.ts';
+import { readCode } from '../sheets/index.ts';
+import { nextSheet, type Suggestion, sheetOf, successAt } from './course.ts';
+import { planDay } from './day-plan.ts';
+import { addDays, dayNumber } from './days.ts';
+import { type Known, type Planner, settingFor, type Wishes } from './planner.ts';
+import { lastGiven, type Standing } from './standing.ts';
+
+/** Sheets that were not done move on for so many days. */
+const MOVES_FOR_DAYS = 7;
+/** So many sheets from earlier days stand on a day at most; common practice, no source. */
+const MOST_MOVED = 2;
+
+export interface DayWishes extends Wishes {
+  readonly day: Day;
+  readonly minutes: number;
+}
+
+/** The day in a place's calendar on which something was recorded, from its milliseconds since 1970. */
+export type DayAt = (at: number) => Day;
+
+/**
+ * The sheets for a day. A plan that a person made on the day itself stands as it is. One made before is led by what was
+ * not done on earlier days; where there is none, it is made. The same until records of earlier days change.
+ */
+export function planToday(
+  planner: Planner,
+  known: Known,
+  wishes: DayWishes,
+  dayAt: DayAt,
+): readonly Suggestion[] {
+  const { day, minutes } = wishes;
+  const setting = settingFor(planner, known, day, wishes);
+  const plan = known.plans.get(day);
+  const planned = toSuggestions(planner, setting.standing, plan?.sheets ?? []);
+  if (plan && dayAt(plan.at) >= day) return planned;
+  const moved = toSuggestions(planner, setting.standing, movedOn(known, day));
+  if (plan) return [...moved, ...planned];
+  const before = beforeDay(planner, known, day);
+  return planDay(setting, { day, minutes, before, standing: moved });
+}
+
+/** Sheets that were planned for the last days and neither done nor planned again, the latest first. */
+export function movedOn({ plans, results }: Known, day: Day): readonly PlannedSheet[] {
+  const from = addDays(day, -MOVES_FOR_DAYS);
+  const done = new Set(results.map(({ code }) => code));
+  const ahead = [...plans].filter(([on]) => on >= day).flatMap(([, { sheets }]) => sheets);
+  const settled = new Set([...done, ...ahead.map(({ code }) => code)]);
+  const left = [...plans]
+    .filter(([on]) => on >= from && on < day)
+    .sort(([one], [other]) => Number(one < other) - Number(one > other))
+    .flatMap(([, { sheets }]) => sheets)
+    .filter(({ code }) => !settled.has(code));
+  return [...new Set(left.map(({ code }) => code))]
+    .slice(0, MOST_MOVED)
+    .map((code) => ({ code, why: 'moved-on' as const }));
+}
+
+/** What was given or planned on the last day before `day`, to follow it with something else. */
+function beforeDay(planner: Planner, { results }: Known, day: Day) {
+  const last = results.filter((result) => result.day < day).at(-1);
+  const facts = last && planner.read(last.code);
+  return facts ? [{ day: last.day, activity: facts.activity }] : [];
+}
+
+/** Planned sheets as they look to a child's standing; codes that cannot be read are left out. */
+export function toSuggestions(
+  planner: Planner,
+  standing: Standing,
+  sheets: readonly PlannedSheet[],
+): readonly Suggestion[] {
+  const last = lastGiven(standing.given);
+  return sheets.flatMap(({ code, why }) => {
+    const facts = planner.read(code);
+    if (!facts) return [];
+    const day = last.get(facts.activity);
+    const rested =
+      day === undefined ? {} : { restedDays: dayNumber(standing.day) - dayNumber(day) };
+    return [{ facts, why, success: successAt(standing, facts), ...rested }];
+  });
+}
+
+/** Another sheet in place of the one with `code`, of none of the activities in `without`. */
+export function somethingElse(
+  planner: Planner,
+  known: Known,
+  wishes: DayWishes,
+  code: string,
+  without: ReadonlySet<ActivityId>,
+): Suggestion | undefined {
+  const setting = settingFor(planner, known, wishes.day, wishes, code);
+  return nextSheet(setting, { day: wishes.day, planned: [], without });
+}
+
+/** The sheet about half a logit easier or harder. Refuses where there is no such sheet. */
+export function notchedSheet(
+  planner: Planner,
+  known: Known,
+  wishes: DayWishes,
+  code: string,
+  direction: 'easier' | 'harder',
+): Result<Suggestion | undefined> {
+  const read = readCode(code);
+  if (!read.ok) return read;
+  const { activity, step, values, print } = read.value;
+  const aim = notch(activityOf(activity), step, values, direction, { print });
+  if (!aim.ok) return aim;
+  const setting = settingFor(planner, known, wishes.day, wishes, `${code} ${direction}`);
+  const facts = sheetOf(setting, { activity, step: aim.value.step, values: aim.value.values });
+  const why: Why = 'asked';
+  return accept(facts && { facts, why, success: successAt(setting.standing, facts) });
+}

@@ -1,0 +1,112 @@
+// What the screens of plans and growth are told: plain data with names in words, so that it can cross between threads.
+import type { Skill } from '../../activities/index.ts';
+import type { Growth, MaterialKind } from '../../plan/index.ts';
+import type { Day, Entry, Id, Shelf, Why } from '../../records/index.ts';
+import type { PackMaterials, PageChoice } from '../../sheets/index.ts';
+
+/** The records that an answer is made from. */
+export interface RecordsAsked {
+  readonly entries: readonly Entry[];
+  readonly shelf: Shelf;
+}
+
+/** What a person wishes of plans; remembered between visits. */
+export interface PlanWishes {
+  /** Minutes a day. */
+  readonly minutes: number;
+  readonly page: PageChoice;
+  readonly print: 'colour' | 'grey';
+  /** Kinds of things that are in the house; absent: all. */
+  readonly supplies?: readonly MaterialKind[];
+}
+
+export interface TodayAsked extends RecordsAsked {
+  readonly child: Id;
+  readonly day: Day;
+  readonly wishes: PlanWishes;
+}
+
+export interface ChangeAsked extends TodayAsked {
+  /** The sheet that is to be another one. */
+  readonly code: string;
+  readonly how: 'easier' | 'harder' | 'something-else';
+  /** Activities that are not wanted, for something else: those of the day, and those declined before. */
+  readonly without: readonly string[];
+}
+
+export interface CardsOfAsked extends RecordsAsked {
+  readonly children: readonly Id[];
+  readonly days: readonly Day[];
+  readonly wishes: PlanWishes;
+}
+
+export interface WeekAsked extends CardsOfAsked {
+  readonly favoured: readonly Skill[];
+}
+
+/** A sheet in a plan. */
+export interface SheetCard {
+  readonly code: string;
+  readonly activity: string;
+  /** Name of the activity, such as `odd one out`. */
+  readonly name: string;
+  readonly skill: Skill;
+  readonly step: number;
+  readonly steps: number;
+  /** What it is about, such as `colours`. */
+  readonly content: string;
+  readonly tasks: number;
+  readonly why: Why;
+  /** Days since the activity was last given; absent: never. */
+  readonly restedDays?: number;
+  /** Expected share of right answers, 0 to 1. */
+  readonly success: number;
+  /** About how many minutes it takes this child. */
+  readonly minutes: number;
+  readonly materials: PackMaterials;
+  /** Whether it has been recorded for the child on its day or later. */
+  readonly isDone: boolean;
+}
+
+export interface DayCards {
+  readonly day: Day;
+  readonly sheets: readonly SheetCard[];
+  /** All that is to be laid out for the sheets that are not done. */
+  readonly materials: PackMaterials;
+  /** Whether the plan stands in the records; else it is a suggestion. */
+  readonly isKept: boolean;
+}
+
+export interface WeekCards {
+  readonly child: Id;
+  readonly days: readonly DayCards[];
+}
+
+export interface FittingWords {
+  readonly name: string;
+  readonly step: number;
+  readonly steps: number;
+}
+
+/** Growth with the names of activities. */
+export type GrowthView = Omit<Growth, 'skills'> & {
+  readonly skills: readonly (Omit<Growth['skills'][number], 'fitting'> & {
+    readonly fitting: readonly FittingWords[];
+  })[];
+};
+
+/** What can be tapped in one task of a sheet. */
+export interface TapTask {
+  /** Marks that are chosen by tapping them, with what each shows. */
+  readonly choices: readonly {
+    readonly mark: number;
+    readonly name: string;
+    readonly isRight: boolean;
+  }[];
+  /** Marks of figures that something was decided about; tapped, one of the names is chosen. */
+  readonly about: readonly {
+    readonly mark: number;
+    readonly name: string;
+    readonly wrong: readonly string[];
+  }[];
+}

@@ -1,0 +1,168 @@
+// Makes the cards of plans with the core.
+import { type ActivityId, activityOf, isActivityId } from '../../activities/index.ts';
+import { accept, type Result, refuse } from '../../base/index.ts';
+import {
+  type DayAt,
+  type Known,
+  knownOf,
+  notchedSheet,
+  type Planner,
+  planToday,
+  planWeek,
+  type Suggestion,
+  settingFor,
+  somethingElse,
+  toSuggestions,
+  type Wishes,
+} from '../../plan/index.ts';
+import { type Day, type Id, viewOf } from '../../records/index.ts';
+import { gatheredMaterials } from '../../sheets/index.ts';
+import type {
+  CardsOfAsked,
+  ChangeAsked,
+  DayCards,
+  PlanWishes,
+  RecordsAsked,
+  SheetCard,
+  TodayAsked,
+  WeekAsked,
+  WeekCards,
+} from './cards.ts';
+
+/** What is recorded of a child in view. Refuses one that is not. */
+export function knownIn({ entries, shelf }: RecordsAsked, child: Id): Result<Known> {
+  const known = knownOf(viewOf(entries, shelf), child);
+  return known
+    ? accept(known)
+    : refuse({ code: 'unreadable', at: 'child', got: child, expected: 'a child of the records' });
+}
+
+export function wishesOf({ page, print, supplies }: PlanWishes): Wishes {
+  return { page, print, ...(supplies === undefined ? {} : { supplies: new Set(supplies) }) };
+}
+
+/** The day of a moment in this place's calendar. */
+const dayAt: DayAt = (at) => {
+  const moment = new Date(at);
+  const twoDigits = (number: number) => String(number).padStart(2, '0');
+  return `${moment.getFullYear()}-${twoDigits(moment.getMonth() + 1)}-${twoDigits(moment.getDate())}`;
+};
+
+export function todayCards(
+  planner: Planner,
+  { child, day, wishes, ...records }: TodayAsked,
+): Result<DayCards> {
+  const known = knownIn(records, child);
+  if (!known.ok) return known;
+  const { minutes } = wishes;
+  const sheets = planToday(planner, known.value, { ...wishesOf(wishes), day, minutes }, dayAt);
+  return accept(dayCards(planner, known.value, day, sheets, wishes));
+}
+
+/** The cards of days as they stand in the records, nothing made anew. */
+export function standingCards(
+  planner: Planner,
+  { children, days, wishes, ...records }: CardsOfAsked,
+): Result<readonly WeekCards[]> {
+  const view = viewOf(records.entries, records.shelf);
+  const weeks = children.flatMap((child) => {
+    const known = knownOf(view, child);
+    if (!known) return [];
+    const cards = days.map((day) => {
+      const { standing } = settingFor(planner, known, day, wishesOf(wishes));
+      const planned = known.plans.get(day)?.sheets ?? [];
+      return dayCards(planner, known, day, toSuggestions(planner, standing, planned), wishes);
+    });
+    return [{ child, days: cards }];
+  });
+  return accept(weeks);
+}
+
+export function weekCards(
+  planner: Planner,
+  { children, days, favoured, wishes, ...records }: WeekAsked,
+): Result<readonly WeekCards[]> {
+  const view = viewOf(records.entries, records.shelf);
+  const weeks = children.flatMap((child) => {
+    const known = knownOf(view, child);
+    if (!known) return [];
+    const week = planWeek(planner, known, {
+      ...wishesOf(wishes),
+      days,
+      minutes: wishes.minutes,
+      favoured: new Set(favoured),
+    });
+    const cards = [...week].map(([day, sheets]) => dayCards(planner, known, day, sheets, wishes));
+    return [{ child, days: cards }];
+  });
+  return accept(weeks);
+}
+
+/** One sheet in place of another. Refuses where no other can be had. */
+export function changedCard(
+  planner: Planner,
+  { child, day, wishes, code, how, without, ...records }: ChangeAsked,
+): Result<SheetCard> {
+  const known = knownIn(records, child);
+  if (!known.ok) return known;
+  const dayWishes = { ...wishesOf(wishes), day, minutes: wishes.minutes };
+  const made =
+    how === 'something-else'
+      ? accept(somethingElse(planner, known.value, dayWishes, code, activitiesOf(without)))
+      : notchedSheet(planner, known.value, dayWishes, code, how);
+  if (!made.ok) return made;
+  if (made.value === undefined) {
+    const expected = 'another sheet that suits this child';
+    return refuse({ code: 'missing', at: 'plan', expected });
+  }
+  const { pace } = settingFor(planner, known.value, day, dayWishes).standing;
+  return accept(cardOf(made.value, known.value, day, pace));
+}
+
+function activitiesOf(names: readonly string[]): ReadonlySet<ActivityId> {
+  return new Set(names.filter(isActivityId));
+}
+
+function dayCards(
+  planner: Planner,
+  known: Known,
+  day: Day,
+  sheets: readonly Suggestion[],
+  wishes: PlanWishes,
+): DayCards {
+  const { standing } = settingFor(planner, known, day, wishesOf(wishes));
+  const cards = sheets.map((sheet) => cardOf(sheet, known, day, standing.pace));
+  const left = sheets.filter((_, place) => !cards[place]?.isDone);
+  return {
+    day,
+    sheets: cards,
+    materials: gatheredMaterials(left.flatMap(({ facts }) => facts.materials)),
+    isKept: known.plans.has(day),
+  };
+}
+
+function cardOf(
+  { facts, why, success, restedDays }: Suggestion,
+  { results }: Known,
+  day: Day,
+  pace: number,
+): SheetCard {
+  const activity = activityOf(facts.activity);
+  const { name, parameters } = activity.words.en;
+  return {
+    code: facts.code,
+    activity: facts.activity,
+    name,
+    skill: facts.skill,
+    step: facts.step,
+    steps: activity.ladder.length,
+    content: parameters.content?.choices?.[facts.content] ?? facts.content,
+    tasks: facts.tasks.length,
+    why,
+    ...(restedDays === undefined ? {} : { restedDays }),
+    success,
+    minutes: pace * facts.minutes,
+    materials: gatheredMaterials(facts.materials),
+    isDone: results.some((result) => result.code === facts.code && result.day >= day),
+  };
+}
