@@ -47,7 +47,7 @@ export const CAST: readonly Invented[] = [
       languages: ['en'],
       deeds: ['point', 'sticker', 'colour-in', 'ring', 'join', 'cut', 'sign-plus'],
     },
-    seed: 37,
+    seed: 5,
     weeks: 13,
     weekdays: [0, 2, 4],
     minutes: 8,
