@@ -6,7 +6,7 @@ import { notch } from '../learner/index.ts';
 import type { Day, PlannedSheet, Why } from '../records/index.ts';
 import { readCode } from '../sheets/index.ts';
 import { nextSheet, type Suggestion, sheetOf, successAt } from './course.ts';
-import { planDay } from './day-plan.ts';
+import { FEWEST_SHEETS, planDay } from './day-plan.ts';
 import { addDays, dayNumber } from './days.ts';
 import { type Known, type Planner, settingFor, type Wishes } from './planner.ts';
 import { lastGiven, type Standing } from './standing.ts';
@@ -45,10 +45,13 @@ export function planToday(
   return planDay(setting, { day, minutes, before, standing: moved });
 }
 
-/** Sheets that were planned for the last days and neither done nor planned again, the latest first. */
+/**
+ * Sheets that were planned for the last days and neither done before `day` nor planned again, the latest first. What is
+ * done on the day itself stays, as all of its plan does.
+ */
 export function movedOn({ plans, results }: Known, day: Day): readonly PlannedSheet[] {
   const from = addDays(day, -MOVES_FOR_DAYS);
-  const done = new Set(results.map(({ code }) => code));
+  const done = new Set(results.filter((result) => result.day < day).map(({ code }) => code));
   const ahead = [...plans].filter(([on]) => on >= day).flatMap(([, { sheets }]) => sheets);
   const settled = new Set([...done, ...ahead.map(({ code }) => code)]);
   const left = [...plans]
@@ -59,6 +62,24 @@ export function movedOn({ plans, results }: Known, day: Day): readonly PlannedSh
   return [...new Set(left.map(({ code }) => code))]
     .slice(0, MOST_MOVED)
     .map((code) => ({ code, why: 'moved-on' as const }));
+}
+
+/**
+ * A plan that a person asked for in place of the one with the sheets of `codes`: of none of the activities in `without`
+ * where there is enough else, and led by nothing of earlier days.
+ */
+export function planAnew(
+  planner: Planner,
+  known: Known,
+  wishes: DayWishes,
+  codes: readonly string[],
+  without: ReadonlySet<ActivityId>,
+): readonly Suggestion[] {
+  const { day, minutes } = wishes;
+  const setting = settingFor(planner, known, day, wishes, codes.join(' '));
+  const wanted = { day, minutes, before: beforeDay(planner, known, day), standing: [] };
+  const other = planDay(setting, { ...wanted, without });
+  return other.length < FEWEST_SHEETS ? planDay(setting, wanted) : other;
 }
 
 /** What was given or planned on the last day before `day`, to follow it with something else. */
