@@ -135,6 +135,18 @@ describe('what was not done', () => {
     expect(onTheDay.map(({ facts }) => facts.code)).toEqual([codes[3]]);
   });
 
+  test('and was put off to a day leads that day, and the rest of it is planned', () => {
+    const both = withPlan(planned, day, [{ code: codes[3] ?? '', why: 'moved-on' }]);
+    const next = planToday(planner, both, { ...wishes, day }, () => START);
+    expect(next.slice(0, 3).map(({ facts }) => facts.code)).toEqual([codes[3], codes[0], codes[1]]);
+    const nothing = withPlan(newKnown(), day, []);
+    expect(planToday(planner, nothing, { ...wishes, day }, () => START)).toEqual([]);
+    const alone = withPlan(newKnown(), day, [{ code: codes[0] ?? '', why: 'moved-on' }]);
+    const filled = planToday(planner, alone, { ...wishes, day }, () => START);
+    expect(filled.length).toBeGreaterThanOrEqual(FEWEST_SHEETS);
+    expect(filled[0]?.facts.code).toBe(codes[0]);
+  });
+
   test('leads still once it is done on the day, and no other sheet comes for it', () => {
     if (!first) throw new Error('no plan');
     const next = planToday(planner, planned, { ...wishes, day }, dayAtNever);

@@ -3,7 +3,7 @@ import type { ActivityId } from '../activities/index.ts';
 import { activityOf } from '../activities/index.ts';
 import { accept, type Result } from '../base/index.ts';
 import { notch } from '../learner/index.ts';
-import type { Day, PlannedSheet, Why } from '../records/index.ts';
+import type { Day, PlanEntry, PlannedSheet, Why } from '../records/index.ts';
 import { readCode } from '../sheets/index.ts';
 import { nextSheet, type Suggestion, sheetOf, successAt } from './course.ts';
 import { FEWEST_SHEETS, planDay } from './day-plan.ts';
@@ -26,7 +26,8 @@ export type DayAt = (at: number) => Day;
 
 /**
  * The sheets for a day. A plan that a person made on the day itself stands as it is. One made before is led by what was
- * not done on earlier days; where there is none, it is made. The same until records of earlier days change.
+ * not done on earlier days; where there is none, or only what was put off to the day, it is made. The same until records
+ * of earlier days change.
  */
 export function planToday(
   planner: Planner,
@@ -40,9 +41,13 @@ export function planToday(
   const planned = toSuggestions(planner, setting.standing, plan?.sheets ?? []);
   if (plan && dayAt(plan.at) >= day) return planned;
   const moved = toSuggestions(planner, setting.standing, movedOn(known, day));
-  if (plan) return [...moved, ...planned];
+  if (plan && !isOnlyPutOff(plan)) return [...moved, ...planned];
   const before = beforeDay(planner, known, day);
-  return planDay(setting, { day, minutes, before, standing: moved });
+  return planDay(setting, { day, minutes, before, standing: [...planned, ...moved] });
+}
+
+function isOnlyPutOff({ sheets }: PlanEntry): boolean {
+  return sheets.length > 0 && sheets.every(({ why }) => why === 'moved-on');
 }
 
 /**

@@ -48,7 +48,8 @@ function rememberWishes({ minutes, page, print, supplies = THINGS }: PlanWishes)
 function objectIn(text = '{}'): object {
   try {
     const value: unknown = JSON.parse(text);
-    return typeof value === 'object' && value !== null ? value : {};
+    const isObject = typeof value === 'object' && value !== null && !Array.isArray(value);
+    return isObject ? value : {};
   } catch {
     return {};
   }
