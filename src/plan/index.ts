@@ -29,6 +29,7 @@ export {
   type DayWishes,
   movedOn,
   notchedSheet,
+  planAnew,
   planToday,
   somethingElse,
   toSuggestions,

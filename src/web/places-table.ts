@@ -6,6 +6,7 @@ import type { ScreenProps } from './screen-props.ts';
 
 /** A place without a screen is not there, and nothing leads to it. */
 export const SCREENS: Readonly<Partial<Record<PlaceName, ComponentType<ScreenProps>>>> = {
+  today: lazy(() => import('./today/today-screen.tsx')),
   make: MakeScreen,
   record: lazy(() => import('./record/record-screen.tsx')),
 };

@@ -34,6 +34,13 @@ export interface ChangeAsked extends TodayAsked {
   readonly without: readonly string[];
 }
 
+export interface AnewAsked extends TodayAsked {
+  /** The sheets that the new ones are to take the place of. */
+  readonly codes: readonly string[];
+  /** Activities that are not wanted where there is enough else. */
+  readonly without: readonly string[];
+}
+
 export interface CardsOfAsked extends RecordsAsked {
   readonly children: readonly Id[];
   readonly days: readonly Day[];
