@@ -28,9 +28,11 @@ export {
   type DayAt,
   type DayWishes,
   movedOn,
+  movesOnTo,
   notchedSheet,
   planToday,
   somethingElse,
+  standingToday,
   toSuggestions,
 } from './today.ts';
 export { planWeek, type WeekWishes } from './week.ts';

@@ -22,7 +22,7 @@ import {
 } from './known-to-test.ts';
 import { newPlanner } from './planner.ts';
 import { boundsOf, isSeen } from './suits.ts';
-import { movedOn, notchedSheet, planToday, somethingElse } from './today.ts';
+import { movedOn, movesOnTo, notchedSheet, planToday, somethingElse } from './today.ts';
 
 const seed = testSeed('today');
 const planner = newPlanner();
@@ -133,6 +133,18 @@ describe('what was not done', () => {
     expect(before.map(({ facts }) => facts.code)).toEqual([codes[0], codes[1], codes[3]]);
     const onTheDay = planToday(planner, both, { ...wishes, day }, () => day);
     expect(onTheDay.map(({ facts }) => facts.code)).toEqual([codes[3]]);
+  });
+
+  test('is told to move on to where it will be met again, today at the earliest', () => {
+    const later = addDays(day, 2);
+    const both = withPlan(
+      withPlan(planned, day, [{ code: codes[3] ?? '', why: 'rested' }]),
+      later,
+      [{ code: codes[2] ?? '', why: 'moved-on' }],
+    );
+    const told = (dayMade: string) => codes.map(movesOnTo(both, day, () => dayMade));
+    expect(told(START)).toEqual([day, day, later, day]);
+    expect(told(day)).toEqual([undefined, undefined, later, day]);
   });
 
   test('is forgotten after a week', () => {

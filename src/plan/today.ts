@@ -36,13 +36,32 @@ export function planToday(
 ): readonly Suggestion[] {
   const { day, minutes } = wishes;
   const setting = settingFor(planner, known, day, wishes);
+  const standing = toSuggestions(planner, setting.standing, standingToday(known, day, dayAt));
+  if (known.plans.has(day)) return standing;
+  const before = givenBefore(planner, known, day);
+  return planDay(setting, { day, minutes, before, standing });
+}
+
+/** What stands on a day before anything is made: its plan, led by what moves on to it. */
+export function standingToday(known: Known, day: Day, dayAt: DayAt): readonly PlannedSheet[] {
   const plan = known.plans.get(day);
-  const planned = toSuggestions(planner, setting.standing, plan?.sheets ?? []);
-  if (plan && dayAt(plan.at) >= day) return planned;
-  const moved = toSuggestions(planner, setting.standing, movedOn(known, day));
-  if (plan) return [...moved, ...planned];
-  const before = beforeDay(planner, known, day);
-  return planDay(setting, { day, minutes, before, standing: moved });
+  const moved = plan && dayAt(plan.at) >= day ? [] : movedOn(known, day);
+  return [...moved, ...(plan?.sheets ?? [])];
+}
+
+/** The first day from `today` on with a sheet that was not done: where it is planned again, or today. */
+export function movesOnTo(
+  known: Known,
+  today: Day,
+  dayAt: DayAt,
+): (code: string) => Day | undefined {
+  const days: readonly (readonly [Day, readonly PlannedSheet[]])[] = [
+    [today, standingToday(known, today, dayAt)],
+    ...[...known.plans].flatMap(([day, { sheets }]) =>
+      day > today ? [[day, sheets] as const] : [],
+    ),
+  ];
+  return (wanted) => days.find(([, sheets]) => sheets.some(({ code }) => code === wanted))?.[0];
 }
 
 /** Sheets that were planned for the last days and neither done nor planned again, the latest first. */
@@ -61,8 +80,8 @@ export function movedOn({ plans, results }: Known, day: Day): readonly PlannedSh
     .map((code) => ({ code, why: 'moved-on' as const }));
 }
 
-/** What was given or planned on the last day before `day`, to follow it with something else. */
-function beforeDay(planner: Planner, { results }: Known, day: Day) {
+/** What was given last before `day`, to follow it with something else. */
+export function givenBefore(planner: Planner, { results }: Known, day: Day) {
   const last = results.filter((result) => result.day < day).at(-1);
   const facts = last && planner.read(last.code);
   return facts ? [{ day: last.day, activity: facts.activity }] : [];
