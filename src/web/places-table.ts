@@ -7,6 +7,7 @@ import type { ScreenProps } from './screen-props.ts';
 /** A place without a screen is not there, and nothing leads to it. */
 export const SCREENS: Readonly<Partial<Record<PlaceName, ComponentType<ScreenProps>>>> = {
   make: MakeScreen,
+  week: lazy(() => import('./week/week-screen.tsx')),
   record: lazy(() => import('./record/record-screen.tsx')),
 };
 
