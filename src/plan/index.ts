@@ -28,10 +28,12 @@ export {
   type DayAt,
   type DayWishes,
   movedOn,
+  movesOnTo,
   notchedSheet,
   planAnew,
   planToday,
   somethingElse,
+  standingToday,
   toSuggestions,
 } from './today.ts';
 export { planWeek, type WeekWishes } from './week.ts';

@@ -22,7 +22,7 @@ import {
 } from './known-to-test.ts';
 import { newPlanner } from './planner.ts';
 import { boundsOf, isSeen } from './suits.ts';
-import { movedOn, notchedSheet, planAnew, planToday, somethingElse } from './today.ts';
+import { movedOn, movesOnTo, notchedSheet, planAnew, planToday, somethingElse } from './today.ts';
 
 const seed = testSeed('today');
 const planner = newPlanner();
@@ -152,6 +152,18 @@ describe('what was not done', () => {
     const next = planToday(planner, planned, { ...wishes, day }, dayAtNever);
     const done = withResults(planned, [resultOf(first, planned.child.id, day, () => true)]);
     expect(planToday(planner, done, { ...wishes, day }, dayAtNever)).toEqual(next);
+  });
+
+  test('is told to move on to where it will be met again, today at the earliest', () => {
+    const later = addDays(day, 2);
+    const both = withPlan(
+      withPlan(planned, day, [{ code: codes[3] ?? '', why: 'rested' }]),
+      later,
+      [{ code: codes[2] ?? '', why: 'moved-on' }],
+    );
+    const told = (dayMade: string) => codes.map(movesOnTo(both, day, () => dayMade));
+    expect(told(START)).toEqual([day, day, later, day]);
+    expect(told(day)).toEqual([undefined, undefined, later, day]);
   });
 
   test('is forgotten after a week', () => {

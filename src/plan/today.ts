@@ -39,15 +39,35 @@ export function planToday(
 ): readonly Suggestion[] {
   const { day, minutes } = wishes;
   const setting = settingFor(planner, known, day, wishes);
+  const standing = toSuggestions(planner, setting.standing, standingToday(known, day, dayAt));
   const plan = known.plans.get(day);
-  const planned = toSuggestions(planner, setting.standing, plan?.sheets ?? []);
-  if (plan && dayAt(plan.at) >= day) return planned;
-  const moved = toSuggestions(planner, setting.standing, movedOn(known, day));
-  if (plan && !isOnlyPutOff(plan)) return [...moved, ...planned];
-  const before = beforeDay(planner, known, day);
+  if (plan && !(isOnlyPutOff(plan) && dayAt(plan.at) < day)) return standing;
+  const before = givenBefore(planner, known, day);
   const first = skillsRested(setting.standing);
-  const standing = [...planned, ...moved];
   return planDay(setting, { day, minutes, before, standing, first });
+}
+
+/** What stands on a day before anything is made: its plan, led by what moves on to it. */
+export function standingToday(known: Known, day: Day, dayAt: DayAt): readonly PlannedSheet[] {
+  const plan = known.plans.get(day);
+  const moved = plan && dayAt(plan.at) >= day ? [] : movedOn(known, day);
+  const sheets = plan?.sheets ?? [];
+  return plan && isOnlyPutOff(plan) ? [...sheets, ...moved] : [...moved, ...sheets];
+}
+
+/** The first day from `today` on with a sheet that was not done: where it is planned again, or today. */
+export function movesOnTo(
+  known: Known,
+  today: Day,
+  dayAt: DayAt,
+): (code: string) => Day | undefined {
+  const days: readonly (readonly [Day, readonly PlannedSheet[]])[] = [
+    [today, standingToday(known, today, dayAt)],
+    ...[...known.plans].flatMap(([day, { sheets }]) =>
+      day > today ? [[day, sheets] as const] : [],
+    ),
+  ];
+  return (wanted) => days.find(([, sheets]) => sheets.some(({ code }) => code === wanted))?.[0];
 }
 
 /** Skills that the child has had before, and not for a week: otherwise one that is hard for it would hardly come. */
@@ -94,13 +114,13 @@ export function planAnew(
 ): readonly Suggestion[] {
   const { day, minutes } = wishes;
   const setting = settingFor(planner, known, day, wishes, codes.join(' '));
-  const wanted = { day, minutes, before: beforeDay(planner, known, day), standing: [] };
+  const wanted = { day, minutes, before: givenBefore(planner, known, day), standing: [] };
   const other = planDay(setting, { ...wanted, without });
   return other.length < FEWEST_SHEETS ? planDay(setting, wanted) : other;
 }
 
-/** What was given or planned on the last day before `day`, to follow it with something else. */
-function beforeDay(planner: Planner, { results }: Known, day: Day) {
+/** What was given last before `day`, to follow it with something else. */
+export function givenBefore(planner: Planner, { results }: Known, day: Day) {
   const last = results.filter((result) => result.day < day).at(-1);
   const facts = last && planner.read(last.code);
   return facts ? [{ day: last.day, activity: facts.activity }] : [];

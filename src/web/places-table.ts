@@ -8,6 +8,7 @@ import type { ScreenProps } from './screen-props.ts';
 export const SCREENS: Readonly<Partial<Record<PlaceName, ComponentType<ScreenProps>>>> = {
   today: lazy(() => import('./today/today-screen.tsx')),
   make: MakeScreen,
+  week: lazy(() => import('./week/week-screen.tsx')),
   record: lazy(() => import('./record/record-screen.tsx')),
 };
 

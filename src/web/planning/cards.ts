@@ -44,6 +44,7 @@ export interface AnewAsked extends TodayAsked {
 export interface CardsOfAsked extends RecordsAsked {
   readonly children: readonly Id[];
   readonly days: readonly Day[];
+  readonly today: Day;
   readonly wishes: PlanWishes;
 }
 
@@ -73,6 +74,8 @@ export interface SheetCard {
   readonly materials: PackMaterials;
   /** Whether it has been recorded for the child on its day or later. */
   readonly isDone: boolean;
+  /** The first day from today on with a sheet of an earlier day that was not done; absent: none, or not asked for. */
+  readonly movesOnTo?: Day;
 }
 
 export interface DayCards {

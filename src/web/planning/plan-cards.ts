@@ -5,6 +5,7 @@ import {
   type DayAt,
   type Known,
   knownOf,
+  movesOnTo,
   notchedSheet,
   type Planner,
   planAnew,
@@ -13,6 +14,7 @@ import {
   type Suggestion,
   settingFor,
   somethingElse,
+  standingToday,
   toSuggestions,
   type Wishes,
 } from '../../plan/index.ts';
@@ -61,28 +63,44 @@ export function todayCards(
   return accept(dayCards(planner, known.value, day, sheets, wishes));
 }
 
-/** The cards of days as they stand in the records, nothing made anew. */
+/** The cards of days as they stand in the records, nothing made anew; today is led by what moves on to it. */
 export function standingCards(
   planner: Planner,
-  { children, days, wishes, ...records }: CardsOfAsked,
+  { children, days, today, wishes, ...records }: CardsOfAsked,
 ): Result<readonly WeekCards[]> {
   const view = viewOf(records.entries, records.shelf);
   const weeks = children.flatMap((child) => {
     const known = knownOf(view, child);
-    if (!known) return [];
-    const cards = days.map((day) => {
-      const { standing } = settingFor(planner, known, day, wishesOf(wishes));
-      const planned = known.plans.get(day)?.sheets ?? [];
-      return dayCards(planner, known, day, toSuggestions(planner, standing, planned), wishes);
-    });
-    return [{ child, days: cards }];
+    return known
+      ? [{ child, days: days.map((day) => standingDay(planner, known, day, today, wishes)) }]
+      : [];
   });
   return accept(weeks);
 }
 
+function standingDay(
+  planner: Planner,
+  known: Known,
+  day: Day,
+  today: Day,
+  wishes: PlanWishes,
+): DayCards {
+  const planned =
+    day === today ? standingToday(known, day, dayAt) : (known.plans.get(day)?.sheets ?? []);
+  const { standing } = settingFor(planner, known, day, wishesOf(wishes));
+  const cards = dayCards(planner, known, day, toSuggestions(planner, standing, planned), wishes);
+  if (day >= today) return cards;
+  const movesOn = movesOnTo(known, today, dayAt);
+  const sheets = cards.sheets.map((card) => {
+    const next = card.isDone ? undefined : movesOn(card.code);
+    return next === undefined ? card : { ...card, movesOnTo: next };
+  });
+  return { ...cards, sheets };
+}
+
 export function weekCards(
   planner: Planner,
-  { children, days, favoured, wishes, ...records }: WeekAsked,
+  { children, days, today, favoured, wishes, ...records }: WeekAsked,
 ): Result<readonly WeekCards[]> {
   const view = viewOf(records.entries, records.shelf);
   const weeks = children.flatMap((child) => {
@@ -91,6 +109,7 @@ export function weekCards(
     const week = planWeek(planner, known, {
       ...wishesOf(wishes),
       days,
+      today,
       minutes: wishes.minutes,
       favoured: new Set(favoured),
     });

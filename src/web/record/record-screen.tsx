@@ -32,7 +32,7 @@ function Desk({ maker, planner, catalogue, view }: DeskProps) {
     if (shelf === 'real' && keeping !== 'kept') void askToKeep().then(setKeeping);
   };
   const saved = ({ id, tasks }: ResultEntry, sheet: string) =>
-    say({ text: words.savedResult(child?.nickname ?? '', sheet, tasks), undo: id });
+    say({ text: words.savedResult(child?.nickname ?? '', sheet, tasks), undo: [id] });
   return (
     <>
       <Children
@@ -51,7 +51,7 @@ function Desk({ maker, planner, catalogue, view }: DeskProps) {
             catalogue={catalogue}
             child={child}
             results={results}
-            onUndo={({ id }) => void undo(id)}
+            onUndo={({ id }) => void undo([id])}
           />
         </>
       )}
