@@ -8,6 +8,7 @@ import type { ScreenProps } from './screen-props.ts';
 export const SCREENS: Readonly<Partial<Record<PlaceName, ComponentType<ScreenProps>>>> = {
   make: MakeScreen,
   record: lazy(() => import('./record/record-screen.tsx')),
+  growth: lazy(() => import('./growth/growth-screen.tsx')),
 };
 
 export const PLACES_THERE: readonly PlaceName[] = PLACE_NAMES.filter((place) => place in SCREENS);
