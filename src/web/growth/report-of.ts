@@ -81,15 +81,12 @@ function notMetPart(skills: readonly SkillView[]): readonly ReportPart[] {
 
 function pairsPart({ pairs }: GrowthView): readonly ReportPart[] {
   if (pairs.length === 0) return [];
-  const shown = pairs.slice(0, MOST_PAIRS);
-  const facts = words.mixedUpFacts + words.report.pairsShown(shown.length, pairs.length);
-  return [
-    {
-      heading: words.report.pairs,
-      paragraphs: [facts],
-      rows: shown.map(words.report.pairRow),
-    },
-  ];
+  const rows = {
+    items: pairs.slice(0, MOST_PAIRS).map(words.report.pairRow),
+    more: words.report.morePairs,
+  };
+  const of = pairs.length > MOST_PAIRS ? ` ${words.report.pairsOf(pairs.length)}` : '';
+  return [{ heading: words.mixedUp, paragraphs: [`${words.mixedUpFacts}${of}`], rows }];
 }
 
 function watchPart({ watch }: GrowthView): readonly ReportPart[] {
@@ -100,7 +97,7 @@ function watchPart({ watch }: GrowthView): readonly ReportPart[] {
 function notesOf(notes: readonly DatedNote[]): NonNullable<Report['notes']> {
   return {
     heading: words.report.notesHeading,
-    notes: [...notes].reverse().map(({ day, note }) => words.report.note(day, shortened(note))),
+    items: [...notes].reverse().map(({ day, note }) => words.report.note(day, shortened(note))),
     more: words.report.moreNotes,
   };
 }

@@ -16,15 +16,13 @@ function longDay(day: Day): string {
 const counted = (count: number, one: string, many = `${one}s`) =>
   `${count} ${count === 1 ? one : many}`;
 
-const FALLING =
-  'less goes right than some weeks ago, or as much only at easier sheets. That can have many reasons';
-
 /** Of all skills together, after a colon. */
 const TRENDS: Readonly<Record<Trend, string>> = {
-  unknown: 'too few sheets over too few weeks so far to say whether it moved',
-  unclear: 'too few answers so far to say whether it moved',
+  unknown: 'too few answers so far to say whether it moved',
+  unclear: 'the answers so far do not tell whether it moved',
   rising: 'more goes right than some weeks ago, or as much at harder sheets',
-  falling: FALLING,
+  falling:
+    'less goes right than some weeks ago, or as much only at easier sheets. That can have many reasons',
 };
 
 /** Of one skill; where nothing can be said, in few words, since it is so of most. */
@@ -141,14 +139,13 @@ export const words = {
     howToRead:
       'Of each skill the steps of its sheets that fit now are named. In the drawings the line is what fitted best, week by week; the pale band is where it probably lies, nine times in ten.',
     notMet: 'Not met yet',
-    pairs: 'Mixed up',
-    pairsShown: (shown: number, all: number) =>
-      shown < all ? ` The ${shown} most telling of ${all} pairs are shown.` : '',
+    pairsOf: (all: number) => `Of ${all} pairs these are the most telling.`,
+    morePairs: 'There was no room for further pairs.',
     pairRow: (pair: Pair) =>
       `${pairName(pair)}: ${pairCounts(pair)}${pair.isConfused ? `, ${CONFUSED}` : ''}`,
     notesHeading: 'Notes',
     note: (day: Day, note: string) => `${longDay(day)}: ${note}`,
-    moreNotes: 'Earlier notes had no room here.',
+    moreNotes: 'There was no room for further notes.',
     care: 'What this is, and what it is not',
     careFurther:
       'Colours or letters that are mixed up at three or four prove nothing. If you worry about how a child sees or develops, ask an eye-care or child-development professional.',
