@@ -13,7 +13,7 @@ import {
   paragraph,
   picture,
   QUIET_INK,
-  stackBlocks,
+  together,
 } from '../page/index.ts';
 import { packMaterials } from './materials.ts';
 import type { Pack } from './pack.ts';
@@ -112,15 +112,4 @@ export function proofBlock(pack: Pack, language: Language, width: number): Block
 /** Whether any sheet shows a picture, whose licence asks to be named. */
 function hasPictures({ sheets }: Pack): boolean {
   return sheets.some(({ tasks }) => JSON.stringify(tasks).includes('"form":"picture-'));
-}
-
-/** Blocks that no end of a page parts. */
-function together(blocks: readonly Block[], beforeMm: number): Block {
-  const endless = { width: Number.POSITIVE_INFINITY, height: Number.POSITIVE_INFINITY };
-  const stackAt = (left: number, top: number) => stackBlocks(blocks, { left, top, ...endless });
-  return {
-    heightMm: stackAt(0, 0).heightMm,
-    beforeMm,
-    draw: (left, top) => stackAt(left, top).group,
-  };
 }

@@ -10,6 +10,7 @@ export const SCREENS: Readonly<Partial<Record<PlaceName, ComponentType<ScreenPro
   make: MakeScreen,
   week: lazy(() => import('./week/week-screen.tsx')),
   record: lazy(() => import('./record/record-screen.tsx')),
+  growth: lazy(() => import('./growth/growth-screen.tsx')),
 };
 
 export const PLACES_THERE: readonly PlaceName[] = PLACE_NAMES.filter((place) => place in SCREENS);
