@@ -27,6 +27,7 @@ export type { MaterialKind } from './suits.ts';
 export {
   type DayAt,
   type DayWishes,
+  leftUndone,
   movedOn,
   notchedSheet,
   planToday,

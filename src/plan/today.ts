@@ -45,8 +45,21 @@ export function planToday(
   return planDay(setting, { day, minutes, before, standing: moved });
 }
 
-/** Sheets that were planned for the last days and neither done nor planned again, the latest first. */
-export function movedOn({ plans, results }: Known, day: Day): readonly PlannedSheet[] {
+/** Sheets of the last days that stand on `day` besides its own. */
+export function movedOn(
+  known: Pick<Known, 'plans' | 'results'>,
+  day: Day,
+): readonly PlannedSheet[] {
+  return leftUndone(known, day)
+    .slice(0, MOST_MOVED)
+    .map((code) => ({ code, why: 'moved-on' as const }));
+}
+
+/** Codes of the sheets that were planned for the last days and neither done nor planned again, the latest first. */
+export function leftUndone(
+  { plans, results }: Pick<Known, 'plans' | 'results'>,
+  day: Day,
+): readonly string[] {
   const from = addDays(day, -MOVES_FOR_DAYS);
   const done = new Set(results.map(({ code }) => code));
   const ahead = [...plans].filter(([on]) => on >= day).flatMap(([, { sheets }]) => sheets);
@@ -56,9 +69,7 @@ export function movedOn({ plans, results }: Known, day: Day): readonly PlannedSh
     .sort(([one], [other]) => Number(one < other) - Number(one > other))
     .flatMap(([, { sheets }]) => sheets)
     .filter(({ code }) => !settled.has(code));
-  return [...new Set(left.map(({ code }) => code))]
-    .slice(0, MOST_MOVED)
-    .map((code) => ({ code, why: 'moved-on' as const }));
+  return [...new Set(left.map(({ code }) => code))];
 }
 
 /** What was given or planned on the last day before `day`, to follow it with something else. */

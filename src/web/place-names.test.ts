@@ -8,6 +8,10 @@ test('a place is found by its name', () => {
   ]);
 });
 
+test('what a place is asked for does not hide its name', () => {
+  expect(placeOf('#record?code=3CFR-YRT7', PLACE_NAMES, false)).toBe('record');
+});
+
 test.each(['#seed=7&step=2', '#make', '#nonsense', '#growth'])('%s is Make', (hash) => {
   expect(placeOf(hash, ['today', 'make', 'record'], true)).toBe('make');
 });
