@@ -31,6 +31,7 @@ export type { MaterialKind } from './suits.ts';
 export {
   type DayAt,
   type DayWishes,
+  leftUndone,
   movedOn,
   movesOnTo,
   notchedSheet,

@@ -82,11 +82,24 @@ function isOnlyPutOff({ sheets }: PlanEntry): boolean {
   return sheets.length > 0 && sheets.every(({ why }) => why === 'moved-on');
 }
 
+/** Sheets of the last days that stand on `day` besides its own. */
+export function movedOn(
+  known: Pick<Known, 'plans' | 'results'>,
+  day: Day,
+): readonly PlannedSheet[] {
+  return leftUndone(known, day)
+    .slice(0, MOST_MOVED)
+    .map((code) => ({ code, why: 'moved-on' as const }));
+}
+
 /**
- * Sheets that were planned for the last days and neither done before `day` nor planned again, the latest first. What is
- * done on the day itself stays, as all of its plan does.
+ * Codes of the sheets that were planned for the last days and neither done before `day` nor planned again, the latest
+ * first. What is done on the day itself stays, as all of its plan does.
  */
-export function movedOn({ plans, results }: Known, day: Day): readonly PlannedSheet[] {
+export function leftUndone(
+  { plans, results }: Pick<Known, 'plans' | 'results'>,
+  day: Day,
+): readonly string[] {
   const from = addDays(day, -MOVES_FOR_DAYS);
   const done = new Set(results.filter((result) => result.day < day).map(({ code }) => code));
   const ahead = [...plans].filter(([on]) => on >= day).flatMap(([, { sheets }]) => sheets);
@@ -96,9 +109,7 @@ export function movedOn({ plans, results }: Known, day: Day): readonly PlannedSh
     .sort(([one], [other]) => Number(one < other) - Number(one > other))
     .flatMap(([, { sheets }]) => sheets)
     .filter(({ code }) => !settled.has(code));
-  return [...new Set(left.map(({ code }) => code))]
-    .slice(0, MOST_MOVED)
-    .map((code) => ({ code, why: 'moved-on' as const }));
+  return [...new Set(left.map(({ code }) => code))];
 }
 
 /**

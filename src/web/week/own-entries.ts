@@ -6,7 +6,8 @@ export function ownEntries(entries: readonly Entry[], child: Id): readonly Entry
   const own = new Set<Id>();
   // Ids rise with time, and only what is there can be taken back.
   for (const entry of entries) {
-    const isOwn = entry.kind === 'undone' ? own.has(entry.entry) : entry.child === child;
+    const isOwn =
+      entry.kind === 'undone' ? own.has(entry.entry) : 'child' in entry && entry.child === child;
     if (isOwn) own.add(entry.id);
   }
   return entries.filter(({ id }) => own.has(id));
