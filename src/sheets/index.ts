@@ -10,6 +10,7 @@ export {
   packMaterials,
   type StickerCount,
 } from './materials.ts';
+export { minutesFor } from './minutes.ts';
 export { makePack, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
 export {
   type Check,
