@@ -1,6 +1,7 @@
 // The kinds of sheet in a pack: sheets that are given in the same words stand together.
 import { type ActivityId, activityOf, type Language } from '../activities/index.ts';
-import type { PartName } from './page-words.ts';
+import { minutesFor } from './minutes.ts';
+import type { MinutesRange, PartName } from './page-words.ts';
 import type { Sheet } from './sheet.ts';
 
 /** Sheets of one activity that are given in the same words, whatever their step. */
@@ -13,6 +14,12 @@ export interface PackPart {
   readonly show: string;
   /** Number of that sheet, where the others are shown otherwise. */
   readonly showSheet: number | undefined;
+  /** What one of the sheets takes at a usual pace, in whole minutes. */
+  readonly minutes: MinutesRange;
+  readonly help: readonly string[];
+  readonly easierNow: string;
+  readonly harderNow: string;
+  readonly lookFor: readonly string[];
 }
 
 /** The parts in the order in which they first come. */
@@ -20,14 +27,15 @@ export function packParts(sheets: readonly Sheet[], language: Language): readonl
   const kindOf = (sheet: Sheet) =>
     JSON.stringify([sheet.spec.activity, spokenOf(sheet, language).say]);
   return grouped(sheets, kindOf).map(({ first, numbers, members }) => {
-    const { say, show } = spokenOf(first, language);
+    const { show, ...spoken } = spokenOf(first, language);
     const isAlike = members.every((sheet) => spokenOf(sheet, language).show === show);
     return {
       name: nameOf(first.spec.activity, members, language),
       sheetNumbers: rangesText(numbers),
-      say,
+      ...spoken,
       show,
       showSheet: isAlike ? undefined : numbers[0],
+      minutes: minutesOf(members),
     };
   });
 }
@@ -70,7 +78,21 @@ function nameOf(id: ActivityId, sheets: readonly Sheet[], language: Language): P
 function spokenOf({ spec, tasks }: Sheet, language: Language) {
   const words = activityOf(spec.activity).words[language];
   const printed = tasks[0]?.printed;
-  return { say: words.say(printed), show: words.show(printed) };
+  return {
+    say: words.say(printed),
+    show: words.show(printed),
+    help: words.help(printed),
+    easierNow: words.easierNow(printed),
+    harderNow: words.harderNow(printed),
+    lookFor: words.lookFor(printed),
+  };
+}
+
+function minutesOf(sheets: readonly Sheet[]): MinutesRange {
+  const minutes = sheets.map(({ spec, tasks }) =>
+    Math.round(minutesFor(tasks.map(({ printed }) => activityOf(spec.activity).features(printed)))),
+  );
+  return { least: Math.min(...minutes), most: Math.max(...minutes) };
 }
 
 /** More ranges than this are cut off: every sheet says itself what it is. */

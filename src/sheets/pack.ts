@@ -8,6 +8,7 @@ import {
   randomFrom,
   refuse,
 } from '../base/index.ts';
+import type { Framework } from './goals.ts';
 import { pathText } from './path-text.ts';
 import type { Recipe, RecipePart } from './recipe.ts';
 import { makeSheet, type Sheet } from './sheet.ts';
@@ -16,6 +17,8 @@ export interface Pack {
   /** Absent for sheets that come from their codes. */
   readonly seed?: number;
   readonly sheets: readonly Sheet[];
+  /** Curricula whose goals the adult's page names; absent: none. */
+  readonly goals?: readonly Framework[];
 }
 
 export type SeededRecipe = Recipe & { readonly seed: number };
@@ -44,7 +47,8 @@ export function makePack(recipe: SeededRecipe, onProgress: OnProgress = () => {}
       onProgress(making.sheets.length, all);
     }
   }
-  return accept({ seed: recipe.seed, sheets: making.sheets });
+  const { seed, goals } = recipe;
+  return accept({ seed, sheets: making.sheets, ...(goals === undefined ? {} : { goals }) });
 }
 
 interface Making {

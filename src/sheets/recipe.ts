@@ -11,6 +11,7 @@ import {
 import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
 import { aimAt } from '../learner/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES, type PrintStyle } from '../page/index.ts';
+import { FRAMEWORKS, type Framework } from './goals.ts';
 import { readJson } from './json-text.ts';
 import { pathText } from './path-text.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
@@ -43,6 +44,8 @@ export interface Recipe {
   readonly page: PageChoice;
   readonly print: PrintStyle['print'];
   readonly parts: readonly RecipePart[];
+  /** Curricula whose goals the adult's page names; absent: none. */
+  readonly goals?: readonly Framework[];
 }
 
 /** A recipe is written by hand or by a form; more than this is none (about 1 MB). */
@@ -91,6 +94,7 @@ export const recipeSchema = closedObject({
   page: pageSchema.optional(),
   print: z.enum(PRINT_CHOICES).optional(),
   parts: z.array(z.discriminatedUnion('activity', PART_SCHEMAS)).min(1).max(MOST_PARTS),
+  goals: z.array(z.enum(FRAMEWORKS)).max(FRAMEWORKS.length).optional(),
 });
 
 /** Reads a recipe from the text of a file; refuses too much of it before parsing. */
@@ -107,12 +111,18 @@ export function readRecipe(given: unknown): Result<Recipe> {
   if (!read.success) {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
-  const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT } = read.data;
+  const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT, goals } = read.data;
   const aimed = read.data.parts.map((part, index) => aimedPart(part, index, print));
   const notAimed = aimed.flatMap((part) => (part.ok ? [] : part.refusals));
   if (notAimed.length > 0) return refuse(...notAimed);
   const parts = aimed.flatMap((part) => (part.ok ? [part.value] : []));
-  const recipe = { ...(seed === undefined ? {} : { seed }), page, print, parts };
+  const recipe = {
+    ...(seed === undefined ? {} : { seed }),
+    page,
+    print,
+    parts,
+    ...(goals === undefined ? {} : { goals }),
+  };
   const refusals = [...partRefusals(recipe), ...countRefusals(recipe)];
   return refusals.length > 0 ? refuse(...refusals) : accept(recipe);
 }
