@@ -7,6 +7,8 @@ import {
   changesOf,
   DEFAULT_PAGE,
   DEFAULT_PRINT,
+  FRAMEWORKS,
+  type Framework,
   MOST_SHEETS,
   MOST_TASKS,
   RECIPE_CHARACTERS,
@@ -35,6 +37,7 @@ export interface RecipeOptions {
   readonly orientation?: string;
   readonly print?: string;
   readonly set: readonly string[];
+  readonly goals?: string;
   readonly recipe?: string;
 }
 
@@ -50,6 +53,7 @@ export function recipeOf(options: RecipeOptions): Recipe {
   const print = choiceOf(options.print ?? base?.print ?? DEFAULT_PRINT, '--print', PRINT_CHOICES);
   const seed =
     options.seed === undefined ? base?.seed : wholeOf(options.seed, '--seed', 0, MAX_SEED);
+  const goals = options.goals === undefined ? base?.goals : frameworksOf(options.goals);
   return {
     page: {
       paper: choiceOf(paper, '--paper', PAPER_NAMES),
@@ -58,7 +62,13 @@ export function recipeOf(options: RecipeOptions): Recipe {
     print,
     ...(seed === undefined ? {} : { seed }),
     parts: base?.parts ?? [partOf(options, print)],
+    ...(goals === undefined ? {} : { goals }),
   };
+}
+
+/** Curricula by their names, with commas between. */
+function frameworksOf(names: string): readonly Framework[] {
+  return names.split(',').map((name) => choiceOf(name.trim(), '--goals', FRAMEWORKS));
 }
 
 function recipeFromFile(path: string, options: RecipeOptions): Recipe {

@@ -6,6 +6,11 @@ import { rangesText } from './pack-parts.ts';
 import { pageWords } from './page-catalogue.ts';
 import type { ServedGoal } from './page-words.ts';
 
+/** What each curriculum is called. */
+export function frameworkNames(language: Language): Readonly<Record<Framework, string>> {
+  return pageWords(language).goals.frameworks;
+}
+
 export interface Served {
   readonly framework: Framework;
   /** In the order of the table of goals. */
@@ -19,7 +24,9 @@ export function servedGoals({ sheets, goals = [] }: Pack, language: Language): r
     const numbers = new Map<GoalId, number[]>();
     for (const [index, { spec }] of sheets.entries()) {
       for (const id of goalsOf(spec, framework)) {
-        numbers.set(id, [...(numbers.get(id) ?? []), index + 1]);
+        const places = numbers.get(id) ?? [];
+        places.push(index + 1);
+        numbers.set(id, places);
       }
     }
     const served = GOALS.flatMap(({ id }) => {

@@ -4,6 +4,7 @@ export { answerPages } from './answer-pages.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
 export { CODE_ALPHABET } from './code-characters.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
+export { frameworkNames } from './goals-served.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
 export {
   gatheredMaterials,

@@ -24,18 +24,18 @@ export interface PackPart {
 
 /** The parts in the order in which they first come. */
 export function packParts(sheets: readonly Sheet[], language: Language): readonly PackPart[] {
-  const kindOf = (sheet: Sheet) =>
-    JSON.stringify([sheet.spec.activity, spokenOf(sheet, language).say]);
+  const kindOf = (sheet: Sheet) => JSON.stringify([sheet.spec.activity, sayOf(sheet, language)]);
   return grouped(sheets, kindOf).map(({ first, numbers, members }) => {
-    const { show, ...spoken } = spokenOf(first, language);
-    const isAlike = members.every((sheet) => spokenOf(sheet, language).show === show);
+    const show = showOf(first, language);
+    const isAlike = members.every((sheet) => showOf(sheet, language) === show);
     return {
       name: nameOf(first.spec.activity, members, language),
       sheetNumbers: rangesText(numbers),
-      ...spoken,
+      say: sayOf(first, language),
       show,
       showSheet: isAlike ? undefined : numbers[0],
       minutes: minutesOf(members),
+      ...alongOf(first, language),
     };
   });
 }
@@ -75,12 +75,19 @@ function nameOf(id: ActivityId, sheets: readonly Sheet[], language: Language): P
   };
 }
 
-function spokenOf({ spec, tasks }: Sheet, language: Language) {
+function sayOf({ spec, tasks }: Sheet, language: Language): readonly string[] {
+  return activityOf(spec.activity).words[language].say(tasks[0]?.printed);
+}
+
+function showOf({ spec, tasks }: Sheet, language: Language): string {
+  return activityOf(spec.activity).words[language].show(tasks[0]?.printed);
+}
+
+/** What holds for all sheets that are given in the same words. */
+function alongOf({ spec, tasks }: Sheet, language: Language) {
   const words = activityOf(spec.activity).words[language];
   const printed = tasks[0]?.printed;
   return {
-    say: words.say(printed),
-    show: words.show(printed),
     help: words.help(printed),
     easierNow: words.easierNow(printed),
     harderNow: words.harderNow(printed),
