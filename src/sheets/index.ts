@@ -5,7 +5,10 @@ export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts
 export { CODE_ALPHABET } from './code-characters.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
 export { frameworkNames } from './goals-served.ts';
+export { EQUAL_LOGITS } from './group.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
+export { makePack } from './make-pack.ts';
+export { markingPages } from './marking-table.ts';
 export {
   gatheredMaterials,
   type PackMaterials,
@@ -13,7 +16,7 @@ export {
   type StickerCount,
 } from './materials.ts';
 export { minutesFor } from './minutes.ts';
-export { makePack, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
+export type { OnProgress, Pack, SeededRecipe } from './pack.ts';
 export {
   type Check,
   type CheckNote,
@@ -24,13 +27,19 @@ export {
 export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
 export { packOfCodes } from './pack-of-codes.ts';
 export { type PackPagesOptions, packPages } from './pack-pages.ts';
+export { packsOfChildren } from './packs-of-children.ts';
 export { printedColours } from './printed-colours.ts';
 export {
+  type GroupChild,
+  LONGEST_NAME,
+  MOST_CHILDREN,
   RECIPE_CHARACTERS,
   type Recipe,
   type RecipePart,
   readRecipe,
   readRecipeText,
+  SORTINGS,
+  type Sorting,
 } from './recipe.ts';
 export { closedObject, wholeNumber } from './schema-parts.ts';
 export { refusalsOf } from './schema-refusals.ts';
