@@ -78,16 +78,18 @@ export function picture(
 }
 
 /** One item a line, each behind a small dot. */
-export function bullets(
-  items: readonly string[],
-  widthMm: number,
-  { emMm = BODY_EM_MM }: Pick<TextStyle, 'emMm'> = {},
-): Block {
+export function bullets(items: readonly string[], widthMm: number, emMm = BODY_EM_MM): Block {
   return list(
     items.map((words) => ({ lead: '•', words })),
-    widthMm,
-    BULLET_GAP_MM,
-    emMm,
+    { widthMm, gapMm: BULLET_GAP_MM, emMm },
+  );
+}
+
+/** One item a line, numbered from 1. */
+export function numbered(items: readonly string[], widthMm: number, emMm = BODY_EM_MM): Block {
+  return list(
+    items.map((words, index) => ({ lead: `${index + 1}`, words })),
+    { widthMm, gapMm: BULLET_GAP_MM, emMm },
   );
 }
 
@@ -102,20 +104,25 @@ export interface LeadRow {
 }
 
 /** Two columns: leads, as wide as the widest needs, and text beside each, wrapped. */
-export function leadRows(rows: readonly LeadRow[], widthMm: number): Block {
-  return list(rows, widthMm, COLUMN_GAP_MM, BODY_EM_MM);
+export function leadRows(rows: readonly LeadRow[], widthMm: number, emMm = BODY_EM_MM): Block {
+  return list(rows, { widthMm, gapMm: COLUMN_GAP_MM, emMm });
 }
 
-function list(rows: readonly LeadRow[], widthMm: number, gapMm: number, emMm: number): Block {
+interface ListStyle {
+  readonly widthMm: number;
+  /** Between the widest lead and the words. */
+  readonly gapMm: number;
+  readonly emMm: number;
+}
+
+function list(rows: readonly LeadRow[], { widthMm, gapMm, emMm }: ListStyle): Block {
   const indentMm = Math.max(0, ...rows.map(({ lead }) => leadWidthMm(lead, emMm))) + gapMm;
-  const items = rows.map(({ lead, words }) =>
-    listItem(
-      leadBlockOf(lead, indentMm, emMm),
-      paragraph(words, widthMm - indentMm, { emMm }),
-      indentMm,
-      typeof lead === 'string',
-    ),
-  );
+  const items = rows.map(({ lead, words }) => {
+    const leadBlock =
+      typeof lead === 'string' ? paragraph(lead, indentMm, { emMm }) : picture(lead.drawing, lead);
+    const wordsBlock = paragraph(words, widthMm - indentMm, { emMm });
+    return listItem(leadBlock, wordsBlock, indentMm, typeof lead !== 'string');
+  });
   const stack = stackBlocks(items, { left: 0, top: 0, width: widthMm, height: Infinity });
   return {
     heightMm: stack.heightMm,
@@ -124,26 +131,19 @@ function list(rows: readonly LeadRow[], widthMm: number, gapMm: number, emMm: nu
   };
 }
 
-/** A lead and its text; the lower of the two stands in the middle of the higher. */
-function listItem(lead: Block, words: Block, indentMm: number, isWords: boolean): Block {
+/** A lead and its text. Words begin on the first line; a drawing stands in the middle beside its text. */
+function listItem(lead: Block, words: Block, indentMm: number, isDrawing: boolean): Block {
   const heightMm = Math.max(lead.heightMm, words.heightMm);
-  // Words begin on the first line; a drawing is centred beside its text.
-  const down = (block: Block) => (isWords ? 0 : (heightMm - block.heightMm) / 2);
+  const down = (block: Block) => (isDrawing ? (heightMm - block.heightMm) / 2 : 0);
   return {
     heightMm,
-    beforeMm: isWords ? WORDS_GAP_MM : DRAWINGS_GAP_MM,
+    beforeMm: isDrawing ? DRAWINGS_GAP_MM : WORDS_GAP_MM,
     draw: (left, top) =>
       group('list-item', [
         group('list-lead', [lead.draw(left, top + down(lead))]),
         group('list-words', [words.draw(left + indentMm, top + down(words))]),
       ]),
   };
-}
-
-function leadBlockOf(lead: Lead, indentMm: number, emMm: number): Block {
-  return typeof lead === 'string'
-    ? paragraph(lead, indentMm, { emMm })
-    : picture(lead.drawing, lead);
 }
 
 function leadWidthMm(lead: Lead, emMm: number): number {

@@ -117,7 +117,7 @@ function rowsBlock(rows: readonly string[], width: number): Block {
   const columns = [rows.slice(0, half), rows.slice(half)].filter((each) => each.length > 0);
   return besideBlocks(
     columns.map((each) => ({
-      block: bullets(each, columnWidth, { emMm: SMALL_EM_MM }),
+      block: bullets(each, columnWidth, SMALL_EM_MM),
       widthMm: columnWidth,
     })),
     ROWS_GAP_MM,

@@ -34,6 +34,8 @@ export interface Catalogue {
   readonly papers: readonly string[];
   readonly orientations: readonly string[];
   readonly prints: readonly string[];
+  /** Curricula by their ids, each with its name. */
+  readonly frameworks: Readonly<Record<string, string>>;
   /** Whose pictures the sheets may show, and under which licence. */
   readonly credit: string;
 }
