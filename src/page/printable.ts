@@ -25,6 +25,12 @@ export function printable(words: string): Printable {
   };
 }
 
+/** A name as it can be printed; empty, for a pen, where a letter of it is missing. */
+export function printableName(name: string): string {
+  const { words, isWhole } = printable(name.trim());
+  return isWhole ? words : '';
+}
+
 function printableLine(line: string): Printable {
   const words = line.split(/[ \t\r]+/).filter((word) => word !== '');
   const parts = words.map(knownPart).filter((part) => part !== '');
