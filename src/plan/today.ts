@@ -1,6 +1,5 @@
 // Today for one child: the plan that stands, or a new one, and the changes that a person makes to it.
-import type { ActivityId } from '../activities/index.ts';
-import { activityOf } from '../activities/index.ts';
+import { type ActivityId, activityOf, type Skill } from '../activities/index.ts';
 import { accept, type Result } from '../base/index.ts';
 import { notch } from '../learner/index.ts';
 import type { Day, PlanEntry, PlannedSheet, Why } from '../records/index.ts';
@@ -20,6 +19,9 @@ export interface DayWishes extends Wishes {
   readonly day: Day;
   readonly minutes: number;
 }
+
+/** A skill that has not come for so many days comes first; common practice, no source. */
+const RESTED_DAYS = 7;
 
 /** The day in a place's calendar on which something was recorded, from its milliseconds since 1970. */
 export type DayAt = (at: number) => Day;
@@ -43,7 +45,17 @@ export function planToday(
   const moved = toSuggestions(planner, setting.standing, movedOn(known, day));
   if (plan && !isOnlyPutOff(plan)) return [...moved, ...planned];
   const before = beforeDay(planner, known, day);
-  return planDay(setting, { day, minutes, before, standing: [...planned, ...moved] });
+  const first = skillsRested(setting.standing);
+  const standing = [...planned, ...moved];
+  return planDay(setting, { day, minutes, before, standing, first });
+}
+
+/** Skills that the child has had before, and not for a week: otherwise one that is hard for it would hardly come. */
+function skillsRested({ given, day }: Standing): ReadonlySet<Skill> {
+  const last = new Map(given.map(({ facts, result }) => [facts.skill, result.day]));
+  return new Set(
+    [...last].filter(([, on]) => on < addDays(day, -RESTED_DAYS)).map(([skill]) => skill),
+  );
 }
 
 function isOnlyPutOff({ sheets }: PlanEntry): boolean {
@@ -82,7 +94,8 @@ export function planAnew(
 ): readonly Suggestion[] {
   const { day, minutes } = wishes;
   const setting = settingFor(planner, known, day, wishes, codes.join(' '));
-  const wanted = { day, minutes, before: beforeDay(planner, known, day), standing: [] };
+  const before = beforeDay(planner, known, day);
+  const wanted = { day, minutes, before, standing: [], first: skillsRested(setting.standing) };
   const other = planDay(setting, { ...wanted, without });
   return other.length < FEWEST_SHEETS ? planDay(setting, wanted) : other;
 }
