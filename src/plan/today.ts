@@ -125,7 +125,8 @@ export function planAnew(
 ): readonly Suggestion[] {
   const { day, minutes } = wishes;
   const setting = settingFor(planner, known, day, wishes, codes.join(' '));
-  const wanted = { day, minutes, before: givenBefore(planner, known, day), standing: [] };
+  const before = givenBefore(planner, known, day);
+  const wanted = { day, minutes, before, standing: [], first: skillsRested(setting.standing) };
   const other = planDay(setting, { ...wanted, without });
   return other.length < FEWEST_SHEETS ? planDay(setting, wanted) : other;
 }

@@ -60,17 +60,6 @@ test('wishes shape the plan at once, are remembered, and a kept plan stands befo
   expect((await codesOf(page)).length).toBeGreaterThan(2);
 });
 
-test('wishes that cannot be read are as at first', async () => {
-  const page = await openToday(app);
-  const codes = await codesOf(page);
-  for (const text of ['no wishes', '{"minutes":"many","paper":"A3","things":7}', '[]', '']) {
-    await page.evaluate((text) => localStorage.setItem('samewise.wishes', text), text);
-    await page.reload();
-    await laidOut(page);
-    expect(await codesOf(page), text).toEqual(codes);
-  }
-});
-
 test('the keyboard alone changes a sheet, takes that back, and gets the PDF', async () => {
   const page = await openToday(app);
   const codes = await codesOf(page);

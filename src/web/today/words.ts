@@ -34,6 +34,9 @@ const LONG_DAY = new Intl.DateTimeFormat('en-GB', {
 const counted = (count: number, one: string, many = `${one}s`) =>
   `${count} ${count === 1 ? one : many}`;
 
+/** Names of activities are sentences themselves. */
+const quoted = (name: string) => `“${capital(name)}”`;
+
 /** Never less than one, so that it is never said to take no time. */
 const aboutMinutes = (minutes: number) =>
   `about ${counted(Math.max(1, Math.round(minutes)), 'minute')}`;
@@ -85,9 +88,9 @@ export const words = {
   changes: CHANGES,
   changed: {
     'something-else': ({ name }: SheetCard, before: SheetCard) =>
-      `${capital(name)} takes the place of ${before.name}.`,
-    easier: ({ name }: SheetCard) => `${capital(name)}, one notch easier.`,
-    harder: ({ name }: SheetCard) => `${capital(name)}, one notch harder.`,
+      `${quoted(name)} takes the place of “${before.name}”.`,
+    easier: ({ name }: SheetCard) => `${quoted(name)}, one notch easier.`,
+    harder: ({ name }: SheetCard) => `${quoted(name)}, one notch harder.`,
   },
   noOther: {
     'something-else':
@@ -95,13 +98,13 @@ export const words = {
     ...shell.noNotch,
   },
   moved: {
-    earlier: ({ name }: SheetCard) => `${capital(name)} comes earlier.`,
-    later: ({ name }: SheetCard) => `${capital(name)} comes later.`,
+    earlier: ({ name }: SheetCard) => `${quoted(name)} comes earlier.`,
+    later: ({ name }: SheetCard) => `${quoted(name)} comes later.`,
   },
   takenOut: ({ name, why }: SheetCard) =>
     why === 'moved-on'
-      ? `${capital(name)} is put off again, and planned for tomorrow.`
-      : `${capital(name)} is taken out of today.`,
+      ? `${quoted(name)} is put off again, and planned for tomorrow.`
+      : `${quoted(name)} is taken out of today.`,
   notKept: (reason: string) => `The plan could not be kept. ${reason}`,
 
   forTheDay: 'For the whole day',
