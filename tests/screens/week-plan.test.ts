@@ -102,7 +102,7 @@ test('three children have plans of their own, and the week goes onto paper as of
   const pack = packOfCodes(codes);
   if (!pack.ok) throw new Error(JSON.stringify(pack.refusals));
   expect(pagesIn(pdf.bytes)).toBe([...packPages(pack.value).pages].length);
-}, 90_000);
+});
 
 test('one day goes onto paper alone, without what is done', async () => {
   const sheets = [planned(1), planned(2, 'odd-one-out')];
