@@ -1,6 +1,5 @@
 // Today for one child: the plan that stands, or a new one, and the changes that a person makes to it.
-import type { ActivityId } from '../activities/index.ts';
-import { activityOf } from '../activities/index.ts';
+import { type ActivityId, activityOf, type Skill } from '../activities/index.ts';
 import { accept, type Result } from '../base/index.ts';
 import { notch } from '../learner/index.ts';
 import type { Day, PlannedSheet, Why } from '../records/index.ts';
@@ -21,6 +20,9 @@ export interface DayWishes extends Wishes {
   readonly minutes: number;
 }
 
+/** A skill that has not come for so many days comes first; common practice, no source. */
+const RESTED_DAYS = 7;
+
 /** The day in a place's calendar on which something was recorded, from its milliseconds since 1970. */
 export type DayAt = (at: number) => Day;
 
@@ -39,7 +41,8 @@ export function planToday(
   const standing = toSuggestions(planner, setting.standing, standingToday(known, day, dayAt));
   if (known.plans.has(day)) return standing;
   const before = givenBefore(planner, known, day);
-  return planDay(setting, { day, minutes, before, standing });
+  const first = skillsRested(setting.standing);
+  return planDay(setting, { day, minutes, before, standing, first });
 }
 
 /** What stands on a day before anything is made: its plan, led by what moves on to it. */
@@ -62,6 +65,14 @@ export function movesOnTo(
     ),
   ];
   return (wanted) => days.find(([, sheets]) => sheets.some(({ code }) => code === wanted))?.[0];
+}
+
+/** Skills that the child has had before, and not for a week: otherwise one that is hard for it would hardly come. */
+function skillsRested({ given, day }: Standing): ReadonlySet<Skill> {
+  const last = new Map(given.map(({ facts, result }) => [facts.skill, result.day]));
+  return new Set(
+    [...last].filter(([, on]) => on < addDays(day, -RESTED_DAYS)).map(([skill]) => skill),
+  );
 }
 
 /** Sheets that were planned for the last days and neither done nor planned again, the latest first. */
