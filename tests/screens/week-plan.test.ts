@@ -52,6 +52,7 @@ test('a week is planned for one child: varied, every skill, and still there in t
   expect(new Set(names.map(skillOf))).toEqual(new Set(SKILLS));
   expect(await plansKept(page)).toBe(5);
   await again(page);
+  expect(await page.getByText('Nothing is planned for this week yet.').count()).toBe(0);
   expect(await weekOf(page, 'Fern')).toEqual(week);
 });
 
@@ -190,6 +191,7 @@ test('only the days wished for are planned, and the wish is remembered', async (
   await page.getByRole('button', { name: 'For Fern, Monday, Wednesday, about' }).waitFor();
   await planWeek(page);
   await again(page);
+  expect(await weekOf(page, 'Fern')).toHaveLength(2);
   expect(await page.locator('thead .day-name').allTextContents()).toEqual(['Monday', 'Wednesday']);
   expect(await plansKept(page)).toBe(2);
 });
