@@ -46,7 +46,7 @@ function asPlanned(activity: string): PlannedSheet {
 
 const BEFORE = [
   ['Shadows', 'Tangle', 'Odd one out'],
-  ['By the key', 'Smallest to biggest'],
+  ['By key', 'Smallest to biggest'],
 ];
 
 async function openPlanned(options: Parameters<typeof openWeek>[1] = {}): Promise<Page> {
@@ -57,6 +57,17 @@ async function openPlanned(options: Parameters<typeof openWeek>[1] = {}): Promis
 
 const slip = (page: Page, name: string) => page.getByRole('row', { name, exact: true });
 const twoDays = async (page: Page) => (await weekOf(page, 'Fern')).slice(0, 2);
+
+/** What a reader hears of the place that a dragged sheet would be dropped at. */
+function dropPlace(page: Page): Promise<string> {
+  return page.evaluate(() => {
+    const place = document.activeElement;
+    if (place?.getAttribute('aria-roledescription') !== 'drop indicator') return '';
+    const ids = place.getAttribute('aria-labelledby')?.split(' ') ?? [place.id];
+    const words = ids.map((id) => document.getElementById(id)?.getAttribute('aria-label'));
+    return words.join(' ');
+  });
+}
 
 /** Opens the card of a sheet and presses one of its buttons. */
 async function press(page: Page, sheet: string, button: string): Promise<void> {
@@ -80,7 +91,7 @@ test('a sheet is dragged to another day with the mouse, that is kept, and taken 
   await said(page, /^Tangle is on Tuesday now\.$/).waitFor();
   const after = [
     ['Shadows', 'Odd one out'],
-    ['By the key', 'Tangle', 'Smallest to biggest'],
+    ['By key', 'Tangle', 'Smallest to biggest'],
   ];
   expect(await twoDays(page)).toEqual(after);
   expect((await keptPlan(page, 1, TUESDAY))[1]).toBe(planned('tangle').code);
@@ -93,11 +104,11 @@ test('a sheet is dragged to another day with the mouse, that is kept, and taken 
 
 test('a sheet is dragged to a day without any', async () => {
   const page = await openPlanned();
-  await slip(page, 'By the key').dragTo(dayOf(page, 'Fern', 3).getByRole('grid'), {
+  await slip(page, 'By key').dragTo(dayOf(page, 'Fern', 3).getByRole('grid'), {
     sourcePosition: { x: 60, y: 40 },
   });
-  await said(page, /^By the key is on Thursday now\.$/).waitFor();
-  expect(await namesIn(dayOf(page, 'Fern', 3))).toEqual(['By the key']);
+  await said(page, /^By key is on Thursday now\.$/).waitFor();
+  expect(await namesIn(dayOf(page, 'Fern', 3))).toEqual(['By key']);
 });
 
 test('a sheet is dragged with the keyboard alone, that is kept, and taken back', async () => {
@@ -107,11 +118,15 @@ test('a sheet is dragged with the keyboard alone, that is kept, and taken back',
   await page.keyboard.press('ArrowRight');
   expect(await page.evaluate(() => document.activeElement?.className)).toBe('grip');
   await page.keyboard.press('Enter');
+  await expect.poll(() => dropPlace(page)).toBe('Insert between Tangle and Odd one out');
   await page.keyboard.press('Tab');
+  await expect.poll(() => dropPlace(page)).toBe('Drop on Fern, Tuesday 10 March');
+  await page.keyboard.press('ArrowDown');
+  await expect.poll(() => dropPlace(page)).toBe('Insert before By key');
   await page.keyboard.press('Enter');
   await said(page, /^Tangle is on Tuesday now\.$/).waitFor();
-  expect((await weekOf(page, 'Fern'))[1]).toContain('Tangle');
-  expect(await keptPlan(page, 1, TUESDAY)).toContain(planned('tangle').code);
+  expect((await weekOf(page, 'Fern'))[1]).toEqual(['Tangle', 'By key', 'Smallest to biggest']);
+  expect((await keptPlan(page, 1, TUESDAY))[0]).toBe(planned('tangle').code);
   await undone(page);
 });
 
@@ -119,18 +134,18 @@ test('from its card a sheet goes to another day, comes earlier or later, and is 
   const page = await openPlanned();
   await press(page, 'Tangle', 'Move to Tuesday');
   await said(page, /^Tangle is on Tuesday now\.$/).waitFor();
-  expect((await twoDays(page))[1]).toEqual(['By the key', 'Smallest to biggest', 'Tangle']);
+  expect((await twoDays(page))[1]).toEqual(['By key', 'Smallest to biggest', 'Tangle']);
   await press(page, 'Tangle', 'Earlier');
   await said(page, /^Tangle comes as number 2/).waitFor();
-  expect((await twoDays(page))[1]).toEqual(['By the key', 'Tangle', 'Smallest to biggest']);
-  await press(page, 'By the key', 'Later');
-  await said(page, /^By the key comes as number 2/).waitFor();
-  expect((await twoDays(page))[1]).toEqual(['Tangle', 'By the key', 'Smallest to biggest']);
+  expect((await twoDays(page))[1]).toEqual(['By key', 'Tangle', 'Smallest to biggest']);
+  await press(page, 'By key', 'Later');
+  await said(page, /^By key comes as number 2/).waitFor();
+  expect((await twoDays(page))[1]).toEqual(['Tangle', 'By key', 'Smallest to biggest']);
   await press(page, 'Tangle', 'Take out');
   await said(page, /^Tangle is taken out of Tuesday\.$/).waitFor();
   expect(await twoDays(page)).toEqual([
     ['Shadows', 'Odd one out'],
-    ['By the key', 'Smallest to biggest'],
+    ['By key', 'Smallest to biggest'],
   ]);
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect.poll(async () => (await twoDays(page))[1]).toHaveLength(3);
@@ -177,7 +192,7 @@ test('on a phone a sheet is moved from its card, one child at a time', async () 
   await page.locator('.slip-name', { hasText: 'Tangle' }).tap();
   await page.getByRole('button', { name: 'Move to Tuesday' }).tap();
   await said(page, /^Tangle is on Tuesday now\.$/).waitFor();
-  expect(await namesIn(tuesday)).toEqual(['By the key', 'Smallest to biggest', 'Tangle']);
+  expect(await namesIn(tuesday)).toEqual(['By key', 'Smallest to biggest', 'Tangle']);
   await page.getByRole('button', { name: /^For Fern, Monday/ }).tap();
   await page.getByRole('button', { name: 'Wren', exact: true }).tap();
   await page.getByRole('button', { name: 'Next child' }).tap();

@@ -23,6 +23,8 @@ export interface WeekInView {
   readonly columns: readonly Day[];
   /** The days that a plan can be made for. */
   readonly planDays: readonly Day[];
+  /** Those of the chosen children of whom a plan is kept for one of the days in view. */
+  readonly planned: readonly Child[];
   /** Those of the chosen children who have no plan for any of the days to come. */
   readonly lacking: readonly Child[];
 }
@@ -35,6 +37,7 @@ export function useWeek(view: View, child: Child, today: Day): WeekInView {
   const [monday, turnTo] = useState(() => weekToPlan(today, weekWishes.weekdays));
   const wanted = daysNamed(monday, weekWishes.weekdays);
   const columns = useDays([...wanted, ...plannedDays(view, chosen, monday)]);
+  const ahead = columns.filter((day) => day >= today);
   return {
     today,
     monday,
@@ -47,7 +50,8 @@ export function useWeek(view: View, child: Child, today: Day): WeekInView {
     setWeekWishes,
     columns,
     planDays: wanted.filter((day) => day >= today),
-    lacking: chosen.filter((each) => !hasPlan(view, each, columns, today)),
+    planned: chosen.filter((each) => hasPlan(view, each, columns)),
+    lacking: chosen.filter((each) => !hasPlan(view, each, ahead)),
   };
 }
 
@@ -82,6 +86,6 @@ function plannedDays({ plans }: View, children: readonly Child[], monday: Day): 
   );
 }
 
-function hasPlan({ plans }: View, { id }: Child, columns: readonly Day[], today: Day): boolean {
-  return columns.some((day) => day >= today && (plans.get(id)?.get(day)?.sheets.length ?? 0) > 0);
+function hasPlan({ plans }: View, { id }: Child, days: readonly Day[]): boolean {
+  return days.some((day) => (plans.get(id)?.get(day)?.sheets.length ?? 0) > 0);
 }

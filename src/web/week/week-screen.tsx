@@ -42,16 +42,18 @@ function Week({ planner, view, child }: DeskProps & { readonly child: Child }) {
   const week = useWeek(view, child, today());
   const plans = usePlans(planner, week);
   const { chosen, columns } = week;
-  const hasSheets = chosen.some(({ id }) => hasAny(plans, id, week));
-  const isToPrint = chosen.some(({ id }) => hasAny(plans, id, week, week.today));
+  // A plan that is kept and not read yet is no missing plan.
+  const isAwaited = week.planned.some(({ id }) => !plans.cards.has(id));
+  const hasSheets = isAwaited || chosen.some(({ id }) => hasAny(plans, id, week));
+  const isNext = !isAwaited && !chosen.some(({ id }) => hasAny(plans, id, week, week.today));
   return (
     <>
       <WeekBar week={week} />
       <Wanted week={week} isPlanned={week.lacking.length === 0 && chosen.length > 0}>
-        {isToPrint ? <PlanButtons week={week} plans={plans} isNext={false} /> : null}
+        {isNext ? null : <PlanButtons week={week} plans={plans} isNext={false} />}
       </Wanted>
-      {isToPrint ? null : <PlanButtons week={week} plans={plans} isNext />}
-      {isToPrint ? <OnPaper week={week} cards={plans.cards} /> : null}
+      {isNext ? <PlanButtons week={week} plans={plans} isNext /> : null}
+      {isNext ? null : <OnPaper week={week} cards={plans.cards} />}
       {hasSheets ? (
         <Calendar
           chosen={chosen}
