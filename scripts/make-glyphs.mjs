@@ -11,10 +11,15 @@ const RANGES = [
   [0x20, 0x7e],
   [0xa0, 0xff],
 ];
+/** For names, in the regular weight alone: Latin Extended-A, and the Romanian letters with a comma below. */
+const NAME_RANGES = [
+  [0x100, 0x17f],
+  [0x218, 0x21b],
+];
 const TYPOGRAPHIC = [...'–—‘’‚“”„…•×→←↑↓✓ŒœŸ−≈€'];
 
-function charactersOf(font) {
-  const ranged = RANGES.flatMap(([first, last]) =>
+function charactersOf(font, ranges) {
+  const ranged = ranges.flatMap(([first, last]) =>
     Array.from({ length: last - first + 1 }, (_, index) => String.fromCodePoint(first + index)),
   );
   const wanted = [...new Set([...ranged, ...TYPOGRAPHIC])];
@@ -37,9 +42,9 @@ function outlineOf(glyph) {
     .join('');
 }
 
-function weightTable(font) {
+function weightTable(font, ranges) {
   return Object.fromEntries(
-    charactersOf(font).map((character) => {
+    charactersOf(font, ranges).map((character) => {
       const glyph = font.glyphForCodePoint(character.codePointAt(0));
       return [character, [glyph.advanceWidth, outlineOf(glyph)]];
     }),
@@ -58,8 +63,8 @@ const table = {
   unitsPerEm,
   capHeight,
   xHeight,
-  regular: weightTable(fonts.regular),
-  bold: weightTable(fonts.bold),
+  regular: weightTable(fonts.regular, [...RANGES, ...NAME_RANGES]),
+  bold: weightTable(fonts.bold, RANGES),
 };
 writeFileSync(
   TARGET,

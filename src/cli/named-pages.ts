@@ -1,6 +1,6 @@
 // The pages of a pack with names for files: in print order when sorted, each sheet with its code.
 import type { Page } from '../page/index.ts';
-import { adultPages, answerPages, type Pack, sheetPage } from '../sheets/index.ts';
+import { adultPages, answerPages, markingPages, type Pack, sheetPage } from '../sheets/index.ts';
 
 export interface NamedPage {
   readonly name: string;
@@ -12,9 +12,12 @@ export interface PageWishes {
   readonly adultPage: boolean;
 }
 
-/** `adult-1`, then `sheet-01-CODE` and so on, then `answers-1`; each page is made when it is asked for. */
+/** `adult-1`, for a group `group-1`, then `sheet-01-CODE` and so on, then `answers-1`; each page is made when it is asked for. */
 export function* namedPages(pack: Pack, { answers, adultPage }: PageWishes): Generator<NamedPage> {
-  if (adultPage) yield* numbered('adult', adultPages(pack), 1);
+  if (adultPage) {
+    yield* numbered('adult', adultPages(pack), 1);
+    yield* numbered('group', markingPages(pack.sheets), 1);
+  }
   const digits = String(pack.sheets.length).length;
   for (const [index, sheet] of pack.sheets.entries()) {
     const number = String(index + 1).padStart(digits, '0');

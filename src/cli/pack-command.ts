@@ -1,8 +1,8 @@
 // `samewise pack`: from options or a recipe file to a proven pack on disk.
 import { getRandomValues } from 'node:crypto';
-import { makePack, type Pack } from '../sheets/index.ts';
+import { makePack, type Pack, type Recipe } from '../sheets/index.ts';
 import { shellWords } from '../words/index.ts';
-import { accepted } from './failure.ts';
+import { accepted, Refused } from './failure.ts';
 import { checkOutputs, type Outputs } from './outputs.ts';
 import { type RecipeOptions, recipeOf } from './recipe-options.ts';
 import { showProgress, tell } from './terminal.ts';
@@ -13,11 +13,19 @@ const words = shellWords('en');
 
 export async function runPack(options: PackOptions): Promise<void> {
   const recipe = recipeOf(options);
+  refuseNoGroup(recipe, options);
   checkOutputs(options);
   const seed = recipe.seed ?? chosenSeed();
   const pack = accepted(makePack({ ...recipe, seed }, showProgress(words.proving)));
   if (recipe.seed === undefined) tell(words.seedChosen(seed));
   await writeProven(pack, options, 'pack');
+}
+
+/** One PDF for each child needs children. */
+function refuseNoGroup({ children }: Recipe, { perChild }: Outputs): void {
+  if (perChild === undefined || children !== undefined) return;
+  const expected = 'a group (--children "Wren, Moss")';
+  throw new Refused({ code: 'missing', at: '--per-child', expected });
 }
 
 /** Tells what was proven and writes it. What writes PDF is loaded only here: it is half of the start. */

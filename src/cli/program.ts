@@ -76,7 +76,10 @@ function addPack(program: Command): void {
     .option('--orientation <name>', options.orientation)
     .option('--print <name>', options.print)
     .option('--set <name=value>', options.set, collect, [])
-    .option('--recipe <file>', options.recipe);
+    .option('--recipe <file>', options.recipe)
+    .option('--children <names>', options.children)
+    .option('--sorted <by>', options.sorted)
+    .option('--per-child <folder>', options.perChild);
   addOutputs(pack).action((given: PackOptions) => runPack(given));
 }
 

@@ -18,12 +18,13 @@ import {
 } from '../sheets/index.ts';
 import { shellWords } from '../words/index.ts';
 import { accepted, Refused } from './failure.ts';
+import { type GroupOptions, groupOf } from './group-options.ts';
 import { activityIdOf, choiceOf, numberOf, parameterValues, wholeOf } from './option-values.ts';
 import { readText } from './read-text.ts';
 import { tell } from './terminal.ts';
 
 /** The options that say what to make, as they are typed. */
-export interface RecipeOptions {
+export interface RecipeOptions extends GroupOptions {
   readonly activity?: string;
   readonly step?: string;
   readonly age?: string;
@@ -58,6 +59,7 @@ export function recipeOf(options: RecipeOptions): Recipe {
     print,
     ...(seed === undefined ? {} : { seed }),
     parts: base?.parts ?? [partOf(options, print)],
+    ...groupOf(options, base),
   };
 }
 

@@ -3,7 +3,13 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page, Pages } from '../page/index.ts';
 import { svgOf, writePdf } from '../press/index.ts';
-import { PACK_CHARACTERS, type Pack, packFileText, packPages } from '../sheets/index.ts';
+import {
+  PACK_CHARACTERS,
+  type Pack,
+  packFileText,
+  packPages,
+  packsOfChildren,
+} from '../sheets/index.ts';
 import { shellWords } from '../words/index.ts';
 import { Refused } from './failure.ts';
 import { namedPages } from './named-pages.ts';
@@ -13,10 +19,12 @@ import { openStaging, type Staging } from './staging.ts';
 import { print, showProgress, tell } from './terminal.ts';
 
 const words = shellWords('en');
+/** A character takes up to four bytes, a file's name at most 255. */
+const LONGEST_FILE_WORDS = 40;
 
 /** Writes the pack; without any output to the first free name of `usual` (`pack.pdf`, `pack-2.pdf`, …). */
 export async function writePack(pack: Pack, given: Outputs, usual: string): Promise<void> {
-  const isNowhere = (given.out ?? given.json ?? given.svg) === undefined;
+  const isNowhere = (given.out ?? given.json ?? given.svg ?? given.perChild) === undefined;
   const outputs = isNowhere ? { ...given, out: freeName(usual) } : given;
   const staging = openStaging();
   try {
@@ -37,15 +45,16 @@ function freeName(usual: string): string {
 }
 
 async function writeAside(pack: Pack, outputs: Outputs, staging: Staging): Promise<string[]> {
-  const { out, json, svg } = outputs;
+  const { out, json, svg, perChild } = outputs;
   if (json !== undefined) await writeJson(pack, json, staging);
   if (svg !== undefined) await writeSvgs(pack, outputs, svg, staging);
+  if (perChild !== undefined) await writePerChild(pack, outputs, perChild, staging);
   const pdf = out === STANDARD_OUTPUT ? undefined : out;
   if (pdf !== undefined) {
     const fonts = readFonts();
     await staging.write(pdf, (write) => writePdf(pagesOf(pack, outputs), fonts, write));
   }
-  return [pdf, json, svg].filter((path) => path !== undefined);
+  return [pdf, json, svg, perChild].filter((path) => path !== undefined);
 }
 
 function pagesOf(pack: Pack, { answers, adultPage }: Outputs): Pages {
@@ -71,6 +80,31 @@ async function writeJson(pack: Pack, path: string, staging: Staging): Promise<vo
     throw new Refused({ code: 'too-big', at: path, got, max, unit: 'characters of a pack file' });
   }
   await staging.write(path, async (write) => write(Buffer.from(text)));
+}
+
+/** Numbered in the order of the group; of the name what is safe in a file's name anywhere. */
+async function writePerChild(
+  pack: Pack,
+  outputs: Outputs,
+  folder: string,
+  staging: Staging,
+): Promise<void> {
+  staging.folder(folder);
+  const fonts = readFonts();
+  const packs = packsOfChildren(pack);
+  const digits = String(packs.length).length;
+  for (const { child, pack: own } of packs) {
+    const name = [String(child.number).padStart(digits, '0'), ...fileWords(child.name)].join('-');
+    const path = join(folder, `${name}.pdf`);
+    await staging.write(path, (write) => writePdf(pagesOf(own, outputs), fonts, write));
+  }
+}
+
+/** Letters and digits of any script, no more than a file system takes. */
+function fileWords(name: string): readonly string[] {
+  const words = name.normalize('NFC').match(/[\p{L}\p{N}]+/gu) ?? [];
+  const joined = [...words.join('-')].slice(0, LONGEST_FILE_WORDS).join('');
+  return joined === '' ? [] : [joined];
 }
 
 async function writeSvgs(

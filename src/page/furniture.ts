@@ -7,7 +7,7 @@ import { group, line, text } from './nodes.ts';
 import { type Orientation, type PaperName, printArea } from './paper.ts';
 import { drawQr } from './qr.ts';
 import type { Group, SceneNode, Text } from './scene.ts';
-import { textWidthMm } from './type.ts';
+import { isPrintable, textWidthMm } from './type.ts';
 
 /** Height of the foot in mm: the QR code of a sheet code of forty characters, 29 modules of 0.45 mm. */
 export const FOOT_MM = 13.05;
@@ -16,6 +16,9 @@ export const FOOT_GAP_MM = 5;
 
 const EM_MM = 3.1;
 const LEAST_EM_MM = 2.4;
+const NAME_EM_MM = 4;
+/** From the line up to the feet of the letters. */
+const NAME_RISE_MM = 0.4;
 const GAP_MM = 4;
 const LABEL_GAP_MM = 1.5;
 const RULE_MM = 0.25;
@@ -33,6 +36,8 @@ export interface Foot {
   /** What the sheet is, such as `in every box · step 3`. */
   readonly about?: string | undefined;
   readonly labels?: FootLabels | undefined;
+  /** Whose sheet it is; the line stays blank, for a pen, where the font cannot print it. */
+  readonly child?: string | undefined;
 }
 
 export interface FootLabels {
@@ -61,6 +66,7 @@ export function drawFoot({
   question = '',
   about = '',
   labels = ENGLISH,
+  child = '',
 }: Foot): Group {
   const area = printArea(paper, orientation);
   const [right, bottom] = [area.left + area.width, area.top + area.height];
@@ -69,7 +75,7 @@ export function drawFoot({
   const lowerMm = bottom - 1.2;
   return group('foot', [
     ...upperRow(question, about, row, lowerMm - 6.4),
-    ...lowerRow(code, labels, row, lowerMm),
+    ...lowerRow({ code, labels, child }, row, lowerMm),
     { ...qr.group, transform: moveBy(right - qr.sideMm, bottom - qr.sideMm) },
   ]);
 }
@@ -90,8 +96,14 @@ function upperRow(question: string, about: string, row: Row, baselineMm: number)
   ].filter((run) => run.text !== '');
 }
 
+interface LowerRow {
+  readonly code: string;
+  readonly labels: FootLabels;
+  readonly child: string;
+}
+
 /** Lines to write the name and the date on, then the code; the lines take what the words leave. */
-function lowerRow(code: string, labels: FootLabels, row: Row, baselineMm: number): SceneNode[] {
+function lowerRow({ code, labels, child }: LowerRow, row: Row, baselineMm: number): SceneNode[] {
   const codeEmMm = fitEm(code, (row.right - row.left) * 0.6, EM_MM, LEAST_EM_MM);
   const widthOf = (words: string, emMm: number) => textWidthMm(words, emMm, 'regular');
   const [nameMm, dateMm] = [widthOf(labels.name, EM_MM), widthOf(labels.date, EM_MM)];
@@ -109,9 +121,21 @@ function lowerRow(code: string, labels: FootLabels, row: Row, baselineMm: number
       { colour: QUIET_INK, widthMm: RULE_MM },
     ),
   ];
+  const nameLeft = row.left + nameMm + LABEL_GAP_MM;
   return [
     ...field(labels.name, row.left, nameMm, nameRuleMm),
+    ...writtenName(child, nameLeft, nameRuleMm, baselineMm),
     ...field(labels.date, dateLeft, dateMm, nameRuleMm * DATE_SHARE),
     text(code, row.right, baselineMm, codeEmMm, { anchor: 'end', colour: INK }),
+  ];
+}
+
+/** The name on its line: smaller, then shortened with an ellipsis, where it is too long. */
+function writtenName(child: string, left: number, widthMm: number, baselineMm: number): Text[] {
+  const name = child.trim();
+  if (name === '' || !isPrintable(name)) return [];
+  const emMm = fitEm(name, widthMm, NAME_EM_MM, LEAST_EM_MM);
+  return [
+    text(fitText(name, widthMm, emMm), left, baselineMm - NAME_RISE_MM, emMm, { colour: INK }),
   ];
 }

@@ -1,7 +1,7 @@
 // Days of the calendar as numbers, so that they can be counted between; no clock is read.
 import type { Day, Month } from '../records/index.ts';
 
-const MS_A_DAY = 86_400_000;
+export const MS_A_DAY = 86_400_000;
 const DAYS_A_WEEK = 7;
 /** 1 January 1970 was a Thursday, the fourth day from Monday. */
 const FIRST_WEEKDAY = 3;

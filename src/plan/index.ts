@@ -35,3 +35,6 @@ export {
   toSuggestions,
 } from './today.ts';
 export { planWeek, type WeekWishes } from './week.ts';
+
+/** The invented group for trying out is fetched only when someone asks for it. */
+export const loadDemo = () => import('./demo/demo-entries.ts');

@@ -1,6 +1,5 @@
 // Today for one child: the plan that stands, or a new one, and the changes that a person makes to it.
-import type { ActivityId } from '../activities/index.ts';
-import { activityOf } from '../activities/index.ts';
+import { type ActivityId, activityOf, type Skill } from '../activities/index.ts';
 import { accept, type Result } from '../base/index.ts';
 import { notch } from '../learner/index.ts';
 import type { Day, PlannedSheet, Why } from '../records/index.ts';
@@ -20,6 +19,9 @@ export interface DayWishes extends Wishes {
   readonly day: Day;
   readonly minutes: number;
 }
+
+/** A skill that has not come for so many days comes first; common practice, no source. */
+const RESTED_DAYS = 7;
 
 /** The day in a place's calendar on which something was recorded, from its milliseconds since 1970. */
 export type DayAt = (at: number) => Day;
@@ -42,7 +44,16 @@ export function planToday(
   const moved = toSuggestions(planner, setting.standing, movedOn(known, day));
   if (plan) return [...moved, ...planned];
   const before = beforeDay(planner, known, day);
-  return planDay(setting, { day, minutes, before, standing: moved });
+  const first = skillsRested(setting.standing);
+  return planDay(setting, { day, minutes, before, standing: moved, first });
+}
+
+/** Skills that the child has had before, and not for a week: otherwise one that is hard for it would hardly come. */
+function skillsRested({ given, day }: Standing): ReadonlySet<Skill> {
+  const last = new Map(given.map(({ facts, result }) => [facts.skill, result.day]));
+  return new Set(
+    [...last].filter(([, on]) => on < addDays(day, -RESTED_DAYS)).map(([skill]) => skill),
+  );
 }
 
 /** Sheets of the last days that stand on `day` besides its own. */

@@ -13,6 +13,7 @@ import {
   heading,
   INK,
   insetArea,
+  isPrintable,
   type Page,
   pageSize,
   printArea,
@@ -105,15 +106,30 @@ function smallSheet(sheet: Sheet, number: number, place: Area, language: Languag
   ]);
 }
 
-function label({ spec, code }: Sheet, number: number, place: Area, language: Language): Group {
+function label(
+  { spec, code, child }: Sheet,
+  number: number,
+  place: Area,
+  language: Language,
+): Group {
   const baseline = place.top + LABEL_EM_MM;
   const activity = activityOf(spec.activity).words[language].name;
+  const name = child && isPrintable(child.name) ? `${child.name.trim()} · ` : '';
   const about = pageWords(language).answerLabel(number, activity, spec.step);
   const room = place.width - textWidthMm(code, LABEL_EM_MM) - LABEL_GAP_MM;
+  const whose = fitText(name, room / 2, LABEL_EM_MM);
+  const whoseMm = whose === '' ? 0 : textWidthMm(whose, LABEL_EM_MM);
   return group('answer-label', [
-    text(fitText(about, room, LABEL_EM_MM, 'bold'), place.left, baseline, LABEL_EM_MM, {
-      weight: 'bold',
-    }),
+    ...(whose === '' ? [] : [text(whose, place.left, baseline, LABEL_EM_MM)]),
+    text(
+      fitText(about, room - whoseMm, LABEL_EM_MM, 'bold'),
+      place.left + whoseMm,
+      baseline,
+      LABEL_EM_MM,
+      {
+        weight: 'bold',
+      },
+    ),
     text(code, place.left + place.width, baseline, LABEL_EM_MM, { anchor: 'end', colour: INK }),
   ]);
 }

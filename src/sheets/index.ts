@@ -3,14 +3,17 @@ export { adultPages } from './adult-page.ts';
 export { answerPages } from './answer-pages.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
 export { CODE_ALPHABET } from './code-characters.ts';
+export { EQUAL_LOGITS } from './group.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
+export { makePack } from './make-pack.ts';
+export { markingPages } from './marking-table.ts';
 export {
   gatheredMaterials,
   type PackMaterials,
   packMaterials,
   type StickerCount,
 } from './materials.ts';
-export { makePack, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
+export type { OnProgress, Pack, SeededRecipe } from './pack.ts';
 export {
   type Check,
   type CheckNote,
@@ -21,13 +24,19 @@ export {
 export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
 export { packOfCodes } from './pack-of-codes.ts';
 export { type PackPagesOptions, packPages } from './pack-pages.ts';
+export { packsOfChildren } from './packs-of-children.ts';
 export { printedColours } from './printed-colours.ts';
 export {
+  type GroupChild,
+  LONGEST_NAME,
+  MOST_CHILDREN,
   RECIPE_CHARACTERS,
   type Recipe,
   type RecipePart,
   readRecipe,
   readRecipeText,
+  SORTINGS,
+  type Sorting,
 } from './recipe.ts';
 export { closedObject, wholeNumber } from './schema-parts.ts';
 export { refusalsOf } from './schema-refusals.ts';

@@ -1,7 +1,8 @@
 // What checking a pack file promises: every task judged from what is printed, every hostile file refused by path.
 import { describe, expect, it } from 'vitest';
 import { BASE_LOGITS } from '../learner/index.ts';
-import { makePack, type SeededRecipe } from './pack.ts';
+import { makePack } from './make-pack.ts';
+import type { SeededRecipe } from './pack.ts';
 import { checkPackText } from './pack-check.ts';
 import { packFileText } from './pack-file.ts';
 

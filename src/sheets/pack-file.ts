@@ -13,9 +13,9 @@ export function packFileText(pack: Pack): string {
   return `{"format":"samewise.pack","version":1,"sheets":[\n${sheets}\n]}\n`;
 }
 
-function sheetText({ code, spec, tasks }: Sheet): string {
+function sheetText({ code, spec, tasks, child }: Sheet): string {
   const { activity, step, page } = spec;
-  const facts = JSON.stringify({ code, activity, step, page }).slice(0, -1);
+  const facts = JSON.stringify({ code, activity, step, page, child }).slice(0, -1);
   const lines = tasks.map((task) =>
     JSON.stringify({ ...taskFacts(task), difficulty: difficultyFacts(activityOf(activity), task) }),
   );

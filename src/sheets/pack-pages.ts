@@ -3,6 +3,7 @@ import type { Language } from '../activities/index.ts';
 import type { Page, Pages } from '../page/index.ts';
 import { adultPages } from './adult-page.ts';
 import { answerPages } from './answer-pages.ts';
+import { markingPages } from './marking-table.ts';
 import type { Pack } from './pack.ts';
 import { partNames } from './pack-parts.ts';
 import { pageWords } from './page-catalogue.ts';
@@ -14,7 +15,7 @@ export interface PackPagesOptions {
   readonly language?: Language;
 }
 
-/** The adult's page, the sheets, the answer pages. */
+/** The adult's page, for a group the table for marking, the sheets, the answer pages. */
 export function packPages(pack: Pack, options: PackPagesOptions = {}): Pages {
   const { language = 'en' } = options;
   const names = partNames(pack.sheets, language);
@@ -29,7 +30,10 @@ function* pagesOf(
   pack: Pack,
   { withAdultPage = true, withAnswers = true, language = 'en' }: PackPagesOptions,
 ): Generator<Page> {
-  if (withAdultPage) yield* adultPages(pack, language);
+  if (withAdultPage) {
+    yield* adultPages(pack, language);
+    yield* markingPages(pack.sheets, language);
+  }
   for (const sheet of pack.sheets) yield sheetPage(sheet, language);
   if (withAnswers) yield* answerPages(pack.sheets, language);
 }

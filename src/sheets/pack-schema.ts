@@ -1,7 +1,7 @@
 // The form of a pack file: the sheet here, its tasks as each activity prints them.
 import { z } from 'zod';
 import { ACTIVITY_IDS, type ActivityId, activityOf, FEATURE_NAMES } from '../activities/index.ts';
-import { pageSchema } from './recipe.ts';
+import { LONGEST_NAME, MOST_CHILDREN, pageSchema } from './recipe.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
 import { MOST_SHEETS, MOST_TASKS } from './sheet-spec.ts';
 
@@ -21,6 +21,10 @@ function sheetSchema(id: ActivityId) {
     activity: z.literal(id),
     step: wholeNumber(1, activityOf(id).ladder.length),
     page: pageSchema,
+    child: closedObject({
+      number: wholeNumber(1, MOST_CHILDREN),
+      name: z.string().min(1).max(LONGEST_NAME),
+    }).optional(),
     tasks: z.array(z.record(z.string(), z.unknown())).min(1).max(MOST_TASKS),
   });
 }

@@ -1,6 +1,7 @@
 // What making a pack promises: the same recipe the same pack, all sheets different, more of them changes none.
 import { describe, expect, it } from 'vitest';
-import { makePack, type SeededRecipe } from './pack.ts';
+import { makePack } from './make-pack.ts';
+import type { SeededRecipe } from './pack.ts';
 import { packFileText } from './pack-file.ts';
 
 const RECIPE: SeededRecipe = {

@@ -11,6 +11,7 @@ import {
 import { pathText } from './path-text.ts';
 import type { Recipe, RecipePart } from './recipe.ts';
 import { makeSheet, type Sheet } from './sheet.ts';
+import { shownOn } from './shown-on.ts';
 
 export interface Pack {
   /** Absent for sheets that come from their codes. */
@@ -27,11 +28,14 @@ export type OnProgress = (made: number, all: number) => void;
 const MOST_DRAWS = 60;
 
 /**
- * The pack of a recipe: always the same one. Each part has a stream of its own, so that the first
+ * The pack of a recipe that is for nobody in particular: always the same one. Each part has a stream of its own, so that the first
  * sheets of a part stay as they are when more are asked for. Refuses what `makeSheet` refuses, and
  * more different sheets than the values allow.
  */
-export function makePack(recipe: SeededRecipe, onProgress: OnProgress = () => {}): Result<Pack> {
+export function makePlainPack(
+  recipe: SeededRecipe,
+  onProgress: OnProgress = () => {},
+): Result<Pack> {
   const random = randomFrom(recipe.seed);
   const all = recipe.parts.reduce((sum, part) => sum + part.sheets, 0);
   const making: Making = { recipe, seen: new Set(), sheets: [] };
@@ -64,7 +68,7 @@ function addSheet(
   for (let draw = 0; draw < MOST_DRAWS; draw++) {
     const made = makePartSheet(making.recipe, part, random.int(0, MAX_SEED));
     if (!made.ok) return made.refusals;
-    const shown = JSON.stringify([part.activity, made.value.tasks.map((task) => task.printed)]);
+    const shown = shownOn(made.value);
     if (making.seen.has(shown)) continue;
     making.seen.add(shown);
     making.sheets.push(made.value);

@@ -1,5 +1,5 @@
 // English words of the pages that go round the tasks.
-import type { AdultWords, PageWords, PartName } from './page-words.ts';
+import type { AdultWords, MarkingWords, PageWords, PartName } from './page-words.ts';
 
 /** `1 sheet`, `2 sheets`. */
 function counted(count: number, one: string, many = `${one}s`): string {
@@ -58,6 +58,15 @@ const adult: AdultWords = {
     'A sheet is made again from the code at its foot.',
 };
 
+const marking: MarkingWords = {
+  title: 'The group',
+  how: 'For each sheet write how many were right without help. Sheets in a column are different and equally hard.',
+  pageTitle: (page, pages) => (pages === 1 ? 'The group' : `The group, page ${page} of ${pages}`),
+  column: (number, activity, steps) =>
+    `${number} · ${activity}, ${steps.count === 1 ? 'step' : 'steps'} ${steps.text}`,
+  outOf: (tasks) => `of ${tasks}`,
+};
+
 export const ENGLISH: PageWords = {
   foot: { name: 'Name', date: 'Date', qr: 'The sheet code as a QR code' },
   about: (activity, step) => `${activity} · step ${step}`,
@@ -65,5 +74,6 @@ export const ENGLISH: PageWords = {
   answersTitle: (page, pages) => (pages === 1 ? 'Answers' : `Answers, page ${page} of ${pages}`),
   answerLabel: (number, activity, step) => `${number} · ${activity} · step ${step}`,
   documentTitle: (parts) => `Samewise: ${listed(parts.map(partText))}`,
+  marking,
   adult,
 };

@@ -7,8 +7,18 @@ export interface PageWords {
   readonly sheetTitle: (activity: string, step: number, code: string) => string;
   readonly answersTitle: (page: number, pages: number) => string;
   readonly answerLabel: (number: number, activity: string, step: number) => string;
+  readonly marking: MarkingWords;
   readonly documentTitle: (parts: readonly PartName[]) => string;
   readonly adult: AdultWords;
+}
+
+export interface MarkingWords {
+  readonly title: string;
+  readonly how: string;
+  readonly pageTitle: (page: number, pages: number) => string;
+  readonly column: (number: number, activity: string, steps: PartName['steps']) => string;
+  /** Out of how many tasks. */
+  readonly outOf: (tasks: number) => string;
 }
 
 export interface AdultWords {

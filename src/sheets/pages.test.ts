@@ -11,7 +11,8 @@ import {
 } from '../page/index.ts';
 import { adultPages } from './adult-page.ts';
 import { answerPages } from './answer-pages.ts';
-import { makePack, type Pack } from './pack.ts';
+import { makePack } from './make-pack.ts';
+import type { Pack } from './pack.ts';
 import { packPages } from './pack-pages.ts';
 import { rangesText } from './pack-parts.ts';
 import type { PageChoice } from './sheet-spec.ts';

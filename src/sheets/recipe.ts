@@ -37,13 +37,34 @@ export interface RecipePart {
   readonly sheets: number;
 }
 
+/** A child of a group. */
+export interface GroupChild {
+  readonly name: string;
+  /** How many steps above (or, negative, below) the recipe's its sheets are; absent: none. */
+  readonly shift?: number;
+}
+
+export const SORTINGS = ['child', 'activity'] as const;
+export type Sorting = (typeof SORTINGS)[number];
+
 export interface Recipe {
   /** Absent: whoever makes the pack chooses one. */
   readonly seed?: number;
   readonly page: PageChoice;
   readonly print: PrintStyle['print'];
   readonly parts: readonly RecipePart[];
+  /** Each child gets all parts, on sheets of its own; absent: the pack is for nobody in particular. */
+  readonly children?: readonly GroupChild[];
+  /** How the sheets of a group lie; absent: by child. */
+  readonly sortedBy?: Sorting;
 }
+
+/** A school has more; make a pack for each room. */
+export const MOST_CHILDREN = 500;
+/** Longer than any name; a limit against slips. */
+export const LONGEST_NAME = 200;
+/** No ladder is longer. */
+const MOST_SHIFT = 31;
 
 /** A recipe is written by hand or by a form; more than this is none (about 1 MB). */
 export const RECIPE_CHARACTERS = 1_000_000;
@@ -79,6 +100,11 @@ const PART_SCHEMAS = ACTIVITY_IDS.map(partSchema) as unknown as readonly [
   ...ReturnType<typeof partSchema>[],
 ];
 
+const childSchema = closedObject({
+  name: z.string().min(1).max(LONGEST_NAME),
+  shift: wholeNumber(-MOST_SHIFT, MOST_SHIFT).optional(),
+});
+
 export const pageSchema = closedObject({
   paper: z.enum(PAPER_NAMES),
   orientation: z.enum(ORIENTATIONS),
@@ -91,6 +117,8 @@ export const recipeSchema = closedObject({
   page: pageSchema.optional(),
   print: z.enum(PRINT_CHOICES).optional(),
   parts: z.array(z.discriminatedUnion('activity', PART_SCHEMAS)).min(1).max(MOST_PARTS),
+  children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
+  sortedBy: z.enum(SORTINGS).optional(),
 });
 
 /** Reads a recipe from the text of a file; refuses too much of it before parsing. */
@@ -107,12 +135,19 @@ export function readRecipe(given: unknown): Result<Recipe> {
   if (!read.success) {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
-  const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT } = read.data;
+  const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT, children, sortedBy } = read.data;
   const aimed = read.data.parts.map((part, index) => aimedPart(part, index, print));
   const notAimed = aimed.flatMap((part) => (part.ok ? [] : part.refusals));
   if (notAimed.length > 0) return refuse(...notAimed);
   const parts = aimed.flatMap((part) => (part.ok ? [part.value] : []));
-  const recipe = { ...(seed === undefined ? {} : { seed }), page, print, parts };
+  const recipe = {
+    ...(seed === undefined ? {} : { seed }),
+    page,
+    print,
+    parts,
+    ...(children === undefined ? {} : { children: children.map(groupChild) }),
+    ...(sortedBy === undefined ? {} : { sortedBy }),
+  };
   const refusals = [...partRefusals(recipe), ...countRefusals(recipe)];
   return refusals.length > 0 ? refuse(...refusals) : accept(recipe);
 }
@@ -171,8 +206,13 @@ function partRefusals({ parts, print }: Recipe): readonly Refusal[] {
   });
 }
 
-function countRefusals({ parts }: Recipe): readonly Refusal[] {
-  const sheets = parts.reduce((sum, part) => sum + part.sheets, 0);
+function groupChild({ name, shift }: z.infer<typeof childSchema>): GroupChild {
+  return { name, ...(shift === undefined ? {} : { shift }) };
+}
+
+function countRefusals({ parts, children }: Recipe): readonly Refusal[] {
+  const each = parts.reduce((sum, part) => sum + part.sheets, 0);
+  const sheets = each * (children?.length ?? 1);
   return sheets > MOST_SHEETS
     ? [{ code: 'too-big', at: 'recipe › parts', got: sheets, max: MOST_SHEETS, unit: 'sheets' }]
     : [];

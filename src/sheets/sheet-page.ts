@@ -32,6 +32,7 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
     question: footQuestion(say, about, printArea(paper, orientation).width),
     about,
     labels: words.foot,
+    child: sheet.child?.name,
   });
   return {
     ...pageSize(paper, orientation),

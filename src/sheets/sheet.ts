@@ -16,6 +16,15 @@ export interface Sheet {
   readonly spec: SheetSpec;
   readonly code: string;
   readonly tasks: readonly Task[];
+  /** Whose sheet it is; absent: for anyone. */
+  readonly child?: SheetChild;
+}
+
+/** A child of the group that a pack is for. */
+export interface SheetChild {
+  /** Place in the group, 1 upward: tells two of one name apart. */
+  readonly number: number;
+  readonly name: string;
 }
 
 /** A spec in which the number of tasks may be left to the step and the page. */

@@ -1,5 +1,7 @@
 // The app: its name, its places, and the screen that is open.
 import { lazy, Suspense } from 'react';
+import type { Result } from '../base/index.ts';
+import type { Day, Entry } from '../records/index.ts';
 import type { Maker } from './making/maker.ts';
 import { useCatalogue } from './making/use-shown.ts';
 import type { PlaceName } from './place-names.ts';
@@ -43,11 +45,18 @@ function Screen({ place, ...props }: ScreenProps & { readonly place: PlaceName }
   const opening = <main aria-busy="true">{words.opening}</main>;
   return (
     <Suspense fallback={opening}>
-      <Ground place={place}>
+      <Ground place={place} onTryDemo={(day) => demoGroup(props.planner, day)}>
         <Suspense fallback={opening}>
           <There {...props} />
         </Suspense>
       </Ground>
     </Suspense>
   );
+}
+
+async function demoGroup(planner: Planner, day: Day): Promise<Result<readonly Entry[]>> {
+  const reply = await planner.ask('demo', { day });
+  if (reply.ok) return { ok: true, value: reply.value };
+  const refusal = { code: 'missing', at: 'demo group', expected: 'a group to show' } as const;
+  return { ok: false, refusals: [refusal] };
 }

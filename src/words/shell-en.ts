@@ -29,6 +29,10 @@ export const ENGLISH: ShellWords = {
     print: 'colour or grey (default: colour)',
     set: 'a parameter of the activity, such as boxes=4; may be repeated',
     recipe: 'a recipe in JSON, to mix activities in one pack',
+    children:
+      'a group: names with commas between; +1 or -2 behind a name gives that child steps above or below',
+    sorted: 'how the sheets of a group lie: child or activity (default: child)',
+    perChild: 'a folder for one PDF for each child of the group',
     out: 'the PDF to write; - for standard output',
     json: 'the pack file to write',
     svg: 'a folder for one SVG a page',
@@ -48,6 +52,7 @@ Examples:
   samewise pack --activity by-key --age 4 --set entries=3 --paper Letter
   samewise pack --activity find-the-same --difficulty -2.2 --set content=pictures
   samewise pack --recipe recipe.json --out pack.pdf --json pack.json
+  samewise pack --activity odd-one-out --step 4 --children "Wren, Moss+1, Fern" --out group.pdf
   samewise check pack.json
 `,
   seedChosen: (seed) => `seed ${seed}; the same pack again with --seed ${seed}`,

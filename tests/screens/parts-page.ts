@@ -1,17 +1,18 @@
 // Builds the screen for tests that uses the parts which the screens about children share.
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
-import { ROOT } from '../../scripts/install.mjs';
+import { WEB_FOLDER } from '../../scripts/build-web.mjs';
 
 const PARTS = fileURLToPath(new URL('parts', import.meta.url));
-const FOLDER = join(ROOT, 'dist', 'parts');
+const CONFIG = fileURLToPath(new URL('../../vite.config.ts', import.meta.url));
+const FOLDER = join(dirname(WEB_FOLDER), 'parts');
 
 /** The folder of the built page, as the app itself would be built. */
 export async function buildParts(): Promise<string> {
   await build({
     root: PARTS,
-    configFile: join(ROOT, 'vite.config.ts'),
+    configFile: CONFIG,
     logLevel: 'warn',
     build: { outDir: FOLDER, emptyOutDir: true },
   });

@@ -20,6 +20,6 @@ export interface Answer<T extends Talk<T>> {
 }
 
 export interface Asker<T extends Talk<T>> {
-  /** Asks one question; a reply always comes, in the order of the questions. */
+  /** Asks one question; a reply always comes. */
   readonly ask: <K extends keyof T>(kind: K, what: T[K]['ask']) => Promise<T[K]['reply']>;
 }

@@ -1,6 +1,8 @@
 // Answers the questions of the screens about children with the core; never throws.
 
-import { newPlanner } from '../../plan/index.ts';
+import { accept } from '../../base/index.ts';
+import { loadDemo, newPlanner } from '../../plan/index.ts';
+import type { Day } from '../../records/index.ts';
 import type { Question } from '../asking/talk.ts';
 import { replyOf, replyOrBroken } from '../making/reply.ts';
 import { sheetOfCode } from '../making/sheet-of-code.ts';
@@ -12,11 +14,21 @@ import { tapTasks } from './tap-tasks.ts';
 /** Kept as long as the worker lives: rungs and sheets are measured once. */
 const planner = newPlanner();
 
-export function answer(question: Question<PlanTalk>): PlanTalk[keyof PlanTalk]['reply'] {
-  return replyOrBroken(() => answered(question));
+type PlanReply = PlanTalk[keyof PlanTalk]['reply'];
+
+export function answer(question: Question<PlanTalk>): PlanReply | Promise<PlanReply> {
+  return question.kind === 'demo'
+    ? demoGroup(question.day)
+    : replyOrBroken(() => answered(question));
 }
 
-function answered(question: Question<PlanTalk>): PlanTalk[keyof PlanTalk]['reply'] {
+/** Fetched only here, since few look at it. */
+async function demoGroup(day: Day): Promise<PlanReply> {
+  const { demoEntries } = await loadDemo();
+  return replyOrBroken(() => replyOf(accept(demoEntries(day)), ''));
+}
+
+function answered(question: Exclude<Question<PlanTalk>, { readonly kind: 'demo' }>): PlanReply {
   switch (question.kind) {
     case 'sheet':
       return replyOf(sheetOfCode(question.code), '');

@@ -1,4 +1,5 @@
 // What the screens about children ask the worker that knows of sheets by their codes.
+import type { Day, Entry } from '../../records/index.ts';
 import type { Reply, Shown } from '../making/protocol.ts';
 import type {
   CardsOfAsked,
@@ -26,6 +27,8 @@ export interface PlanTalk {
   readonly cards: { readonly ask: CardsOfAsked; readonly reply: Reply<readonly WeekCards[]> };
   /** How a child is getting on, up to a day. */
   readonly growth: { readonly ask: TodayAsked; readonly reply: Reply<GrowthView> };
+  /** The entries of the invented group, up to the day before a day. */
+  readonly demo: { readonly ask: { readonly day: Day }; readonly reply: Reply<readonly Entry[]> };
   /** What can be tapped on the picture of a sheet, by task. */
   readonly taps: {
     readonly ask: { readonly code: string };

@@ -1,0 +1,167 @@
+// A pack for a group: each child's own sheets, different ones and equally hard for all at the same step.
+import { activityOf } from '../activities/index.ts';
+import {
+  accept,
+  MAX_SEED,
+  type Random,
+  type Refusal,
+  type Result,
+  randomFrom,
+  refuse,
+} from '../base/index.ts';
+import { difficultyOf, sheetDifficulty } from '../learner/index.ts';
+import type { OnProgress, Pack, SeededRecipe } from './pack.ts';
+import { pathText } from './path-text.ts';
+import type { GroupChild, RecipePart, Sorting } from './recipe.ts';
+import { makeSheet, type Sheet, type SheetChild } from './sheet.ts';
+import { shownOn } from './shown-on.ts';
+
+/** All sheets of one part at one step are within so many logits of each other. */
+export const EQUAL_LOGITS = 0.25;
+/** Sheets that the middle is taken from. */
+const LEAST_DRAWN = 9;
+/** Seeds tried for each sheet that is wanted before the values are taken to hold no more that are equally hard. */
+const MOST_DRAWS = 60;
+
+/** Sheets of one part that are wanted at one step. */
+interface Lot {
+  readonly part: RecipePart;
+  readonly step: number;
+  /** Places of the children who are at the step. */
+  readonly children: readonly number[];
+  readonly wanted: number;
+  readonly random: Random;
+}
+
+/**
+ * The pack of a group, sheets by child or by activity as the recipe asks, each with its child's name. No two sheets
+ * are alike. Those of one part and step differ by at most `EQUAL_LOGITS`. The sheets of a step stay as they are when
+ * a child of another step is added. Refuses what `makeSheet` refuses, and more equally hard sheets than there are.
+ */
+export function makeGroupPack(
+  recipe: SeededRecipe,
+  onProgress: OnProgress = () => {},
+): Result<Pack> {
+  const { children = [], parts, sortedBy = 'child' } = recipe;
+  const random = randomFrom(recipe.seed);
+  const all = children.length * parts.reduce((sum, { sheets }) => sum + sheets, 0);
+  const seen = new Set<string>();
+  const table: Table = children.map(() => parts.map(() => []));
+  let made = 0;
+  onProgress(0, all);
+  for (const [place, part] of parts.entries()) {
+    for (const lot of lotsOf(part, children, random.fork())) {
+      const sheets = equalSheets(recipe, lot, seen);
+      if (!sheets.ok) return refuse(...placed(sheets.refusals, place, parts.length));
+      deal(table, sheets.value, lot, place);
+      made += lot.wanted;
+      onProgress(made, all);
+    }
+  }
+  const named = table.map((row, child) =>
+    row.map((sheets) => sheets.map((sheet) => ({ ...sheet, child: sheetChild(children, child) }))),
+  );
+  return accept({ seed: recipe.seed, sheets: sorted(named, sortedBy) });
+}
+
+function sheetChild(children: readonly GroupChild[], place: number): SheetChild {
+  return { number: place + 1, name: children[place]?.name ?? '' };
+}
+
+/** By child, by part, its sheets. */
+type Table = readonly (readonly Sheet[][])[];
+
+/** Each child of the lot gets as many as the part has. */
+function deal(
+  table: Table,
+  sheets: readonly Sheet[],
+  { part, children }: Lot,
+  place: number,
+): void {
+  for (const [turn, child] of children.entries()) {
+    const own = sheets.slice(turn * part.sheets, (turn + 1) * part.sheets);
+    table[child]?.[place]?.push(...own);
+  }
+}
+
+/** A lot for each step that some child is at, in the order of the steps; each step has a stream of its own. */
+function lotsOf(part: RecipePart, children: readonly GroupChild[], random: Random): readonly Lot[] {
+  const { ladder } = activityOf(part.activity);
+  const stepOf = ({ shift = 0 }: GroupChild) =>
+    Math.min(ladder.length, Math.max(1, part.step + shift));
+  return ladder
+    .map((_, index) => ({ step: index + 1, random: random.fork() }))
+    .map(({ step, random }) => {
+      const places = children.flatMap((child, place) => (stepOf(child) === step ? [place] : []));
+      return { part, step, random, children: places, wanted: places.length * part.sheets };
+    })
+    .filter(({ wanted }) => wanted > 0);
+}
+
+interface Drawn {
+  readonly sheet: Sheet;
+  readonly logits: number;
+}
+
+/** Different sheets, all near the middle of what the values give. */
+function equalSheets(recipe: SeededRecipe, lot: Lot, seen: Set<string>): Result<readonly Sheet[]> {
+  const drawn: Drawn[] = [];
+  const most = MOST_DRAWS * lot.wanted + LEAST_DRAWN;
+  for (let draw = 0; draw < most; draw++) {
+    const made = makeSheet(requestOf(recipe, lot, lot.random.int(0, MAX_SEED)));
+    if (!made.ok) return made;
+    const shown = shownOn(made.value);
+    if (!seen.has(shown)) {
+      seen.add(shown);
+      drawn.push({ sheet: made.value, logits: logitsOf(made.value) });
+    }
+    if (drawn.length < Math.max(LEAST_DRAWN, lot.wanted)) continue;
+    const equal = nearMiddle(drawn);
+    if (equal.length >= lot.wanted) return accept(equal.slice(0, lot.wanted));
+  }
+  return refuse(tooFew(lot, nearMiddle(drawn).length));
+}
+
+/** In the order drawn, those within half of what is equal of the median of the first ones. */
+function nearMiddle(drawn: readonly Drawn[]): readonly Sheet[] {
+  const first = drawn
+    .slice(0, LEAST_DRAWN)
+    .map(({ logits }) => logits)
+    .sort((one, other) => one - other);
+  const middle = first[Math.floor(first.length / 2)] ?? 0;
+  const isNear = ({ logits }: Drawn) => Math.abs(logits - middle) <= EQUAL_LOGITS / 2;
+  return drawn.filter(isNear).map(({ sheet }) => sheet);
+}
+
+function logitsOf({ spec, tasks }: Sheet): number {
+  const activity = activityOf(spec.activity);
+  return sheetDifficulty(tasks.map(({ printed }) => difficultyOf(activity, printed))).logits;
+}
+
+function requestOf({ page, print }: SeededRecipe, { part, step }: Lot, seed: number) {
+  const { activity, values, tasks } = part;
+  return { activity, step, values, seed, page, print, ...(tasks === undefined ? {} : { tasks }) };
+}
+
+function tooFew({ part, wanted }: Lot, max: number): Refusal {
+  return {
+    code: 'does-not-fit',
+    at: `${part.activity} › children`,
+    got: wanted,
+    max,
+    unit: 'different sheets of equal difficulty with these values',
+    advice: 'ask for fewer sheets, another step or another content',
+  };
+}
+
+function sorted(rows: readonly (readonly (readonly Sheet[])[])[], by: Sorting): readonly Sheet[] {
+  if (by === 'child') return rows.flat(2);
+  const parts = rows[0] ?? [];
+  return parts.flatMap((_, part) => rows.flatMap((row) => row[part] ?? []));
+}
+
+function placed(refusals: readonly Refusal[], part: number, parts: number): readonly Refusal[] {
+  if (parts === 1) return refusals;
+  const at = pathText('recipe', ['parts', part]);
+  return refusals.map((refusal) => ({ ...refusal, at: `${at} › ${refusal.at}` }));
+}

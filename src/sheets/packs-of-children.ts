@@ -1,0 +1,22 @@
+// The pack of a group as one pack for each child, so that each can go home by itself.
+import type { Pack } from './pack.ts';
+import type { Sheet, SheetChild } from './sheet.ts';
+
+export interface ChildPack {
+  readonly child: SheetChild;
+  readonly pack: Pack;
+}
+
+/** In the order of the group; none for a pack for nobody in particular. */
+export function packsOfChildren({ sheets }: Pack): readonly ChildPack[] {
+  const own = new Map<number, { child: SheetChild; sheets: Sheet[] }>();
+  for (const { child, ...sheet } of sheets) {
+    if (child === undefined) continue;
+    const entry = own.get(child.number) ?? { child, sheets: [] };
+    entry.sheets.push({ ...sheet, child });
+    own.set(child.number, entry);
+  }
+  return [...own.values()]
+    .sort((one, other) => one.child.number - other.child.number)
+    .map(({ child, sheets }) => ({ child, pack: { sheets } }));
+}
