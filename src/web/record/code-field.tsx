@@ -10,11 +10,13 @@ export interface CodeFieldProps {
   readonly planner: Planner;
   readonly code: string;
   readonly objection: string;
+  /** Whether the code came as a whole, and not letter by letter. */
+  readonly isWhole: boolean;
   readonly onChange: (code: string) => void;
 }
 
 /** A code half typed is no fault: it is objected to once the person has done with it. */
-export function CodeField({ planner, code, objection, onChange }: CodeFieldProps) {
+export function CodeField({ planner, code, objection, isWhole, onChange }: CodeFieldProps) {
   const [finished, setFinished] = useState('');
   return (
     <Form
@@ -30,7 +32,7 @@ export function CodeField({ planner, code, objection, onChange }: CodeFieldProps
         value={code}
         most={100}
         isCode
-        objection={finished === code ? objection : ''}
+        objection={isWhole || finished === code ? objection : ''}
         onChange={onChange}
         onBlur={() => setFinished(code)}
       />

@@ -50,6 +50,7 @@ export function RecordSheet({ maker, planner, catalogue, child, onSaved }: Recor
           planner={planner}
           code={code}
           objection={objection}
+          isWhole={isPicked}
           onChange={(typed) => setAsked({ code: typed, isPicked: false })}
         />
       </div>
