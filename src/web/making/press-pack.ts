@@ -1,5 +1,5 @@
 // Makes a whole pack and presses it: as one PDF, or as drawn pages for the browser's own printing.
-import type { Result } from '../../base/index.ts';
+import { accept, type Result } from '../../base/index.ts';
 import type { Page, Pages } from '../../page/index.ts';
 import { svgOf, writePdf } from '../../press/index.ts';
 import { type OnProgress, type Pack, packOfCodes, packPages } from '../../sheets/index.ts';
@@ -33,9 +33,10 @@ export async function pressPack(
 }
 
 function packFor(what: PressWhat, onProgress: OnProgress): Result<Pack> {
-  return 'entries' in what
-    ? packOf(what.entries, what.entries.sheets, onProgress)
-    : packOfCodes(what.codes, onProgress);
+  if ('entries' in what) return packOf(what.entries, what.entries.sheets, onProgress);
+  const { codes, goals = [] } = what;
+  const pack = packOfCodes(codes, onProgress);
+  return pack.ok ? accept({ ...pack.value, goals }) : pack;
 }
 
 /** The same pages, each told of as it is taken; they are made one by one, so their number is expected only. */

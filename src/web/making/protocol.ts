@@ -1,5 +1,6 @@
 // What the app and its workers say to each other: plain data, so that it can cross between threads.
 import type { AgeHint, Parameter, Values } from '../../activities/index.ts';
+import type { Framework } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 
 /** A parameter of an activity with its words. */
@@ -103,7 +104,12 @@ export interface PrintPage {
 /** What is to be pressed: the pack of a recipe, or sheets by their codes in that order, under a name. */
 export type PressWhat =
   | { readonly entries: Entries }
-  | { readonly codes: readonly string[]; readonly name: string };
+  | {
+      readonly codes: readonly string[];
+      readonly name: string;
+      /** Curricula whose goals the adult's page names; absent: none. */
+      readonly goals?: readonly Framework[];
+    };
 
 /** One file, or pages for the browser's own printing. */
 export type PressAs = 'pdf' | 'pages';
