@@ -24,7 +24,7 @@ import { type Column, fillEach, fillLevel, type Piece } from './adult-flow.ts';
 import { goalsPieces, partPieces } from './adult-parts.ts';
 import type { Pack } from './pack.ts';
 import { pageWords } from './page-catalogue.ts';
-import { LEAST_LIST_MM, sheetList } from './sheet-list.ts';
+import { placeForList, sheetList } from './sheet-list.ts';
 import { DEFAULT_PAGE, type PageChoice } from './sheet-spec.ts';
 
 const COLUMN_GAP_MM = 10;
@@ -78,9 +78,13 @@ function firstPage(pack: Pack, language: Language, page: PageChoice, body: Area)
     .map(({ area }, index) => below(area, (heightsMm[index] ?? 0) + SECTION_GAP_MM))
     .sort((one, other) => other.width - one.width);
   const underAll = below(above, Math.max(...heightsMm) + SECTION_GAP_MM);
-  const place = [underAll, ...underColumns].find(({ height }) => height >= LEAST_LIST_MM);
+  const place = placeForList(pack.sheets, [underAll, ...underColumns], language);
   if (!place) return { nodes: [...groups, foot], rest, hasList: false };
-  return { nodes: [...groups, sheetList(pack.sheets, place, language), foot], rest, hasList: true };
+  return {
+    nodes: [...groups, sheetList(pack.sheets, place.area, language), foot],
+    rest,
+    hasList: true,
+  };
 }
 
 function firstColumns(
@@ -138,9 +142,9 @@ function furtherPages(
     rest = filled.rest;
     listArea = below(body, Math.max(...filled.heightsMm) + SECTION_GAP_MM);
   }
-  const hasRoom = pages.length > 0 && listArea.height >= LEAST_LIST_MM;
-  const list = sheetList(pack.sheets, hasRoom ? listArea : body, language);
-  const before = hasRoom ? (pages.pop() ?? [head]) : [head];
+  const place = placeForList(pack.sheets, pages.length > 0 ? [listArea] : [], language);
+  const before = place?.showsAll ? (pages.pop() ?? [head]) : [head];
+  const list = sheetList(pack.sheets, place?.showsAll ? place.area : body, language);
   return [...pages, [...before, list]];
 }
 

@@ -22,7 +22,7 @@ interface Serving {
 
 interface Goal {
   readonly framework: Framework;
-  /** As published. */
+  /** As published; no two curricula share one. */
   readonly id: string;
   /** A sheet serves the goal if any of these holds. */
   readonly servedBy: readonly Serving[];
@@ -125,8 +125,8 @@ export type GoalId = (typeof GOALS)[number]['id'];
 /** What tells which goals a sheet serves. */
 export type GoalSpec = Pick<SheetSpec, 'activity' | 'step' | 'values' | 'print'>;
 
-/** The goals of a framework that a sheet serves, in the order of the table. */
-export function goalsOf(spec: GoalSpec, framework: Framework): readonly GoalId[] {
+/** The goals that a sheet serves, of all curricula, in the order of the table. */
+export function goalsOf(spec: GoalSpec): readonly GoalId[] {
   const values = valuesOf(spec);
   if (!values.ok) return [];
   const traits: Traits = {
@@ -135,9 +135,8 @@ export function goalsOf(spec: GoalSpec, framework: Framework): readonly GoalId[]
     topics: topicsOf(String(values.value.content)),
     hands: handsOf(String(values.value.response)),
   };
-  return GOALS.filter(
-    (goal: Goal) =>
-      goal.framework === framework && goal.servedBy.some((serving) => isServed(serving, traits)),
+  return GOALS.filter(({ servedBy }: Goal) =>
+    servedBy.some((serving) => isServed(serving, traits)),
   ).map(({ id }) => id);
 }
 

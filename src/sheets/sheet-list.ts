@@ -2,6 +2,7 @@
 import { activityOf, type Language } from '../activities/index.ts';
 import {
   type Area,
+  type Block,
   fitText,
   type Group,
   group,
@@ -21,23 +22,56 @@ const COLUMN_GAP_MM = 8;
 const NUMBER_GAP_MM = 2;
 const CODE_GAP_MM = 3;
 
-/** Room kept for the heading and the first rows of the list. */
-export const LEAST_LIST_MM = 24;
+/** Room for the heading and a few rows: in less the list does not begin. */
+const LEAST_LIST_MM = 24;
+const TITLE_GAP_MM = 1;
+
+interface ListForm {
+  /** Whether sheets differ, so that each says what it is. */
+  readonly isMixed: boolean;
+  readonly columns: number;
+  /** Rows that the area has room for below the heading. */
+  readonly rows: number;
+}
+
+/** How the list lies in an area; the place of its heading counts. */
+function formIn(sheets: readonly Sheet[], area: Area, language: Language): ListForm {
+  const isMixed = new Set(sheets.map((sheet) => aboutOf(sheet, language))).size > 1;
+  const columns = columnsOf(sheets, area.width, isMixed ? widestAboutMm(sheets, language) : 0);
+  const listMm = area.height - titleOf(area, language).heightMm - TITLE_GAP_MM;
+  return { isMixed, columns, rows: Math.max(0, Math.floor(listMm / ROW_MM)) };
+}
+
+function titleOf(area: Area, language: Language): Block {
+  return heading(pageWords(language).adult.sheets, area.width, 2);
+}
+
+/** The first of the areas that shows all sheets, else the first in which the list can begin; `undefined` where none is. */
+export function placeForList(
+  sheets: readonly Sheet[],
+  areas: readonly Area[],
+  language: Language,
+): { readonly area: Area; readonly showsAll: boolean } | undefined {
+  const roomy = areas.filter(({ height }) => height >= LEAST_LIST_MM);
+  const whole = roomy.find((area) => {
+    const { columns, rows } = formIn(sheets, area, language);
+    return sheets.length <= columns * rows;
+  });
+  const area = whole ?? roomy[0];
+  return area && { area, showsAll: whole !== undefined };
+}
 
 /** The list from the top of the area; a pack too long for it ends with how many more there are. */
 export function sheetList(sheets: readonly Sheet[], area: Area, language: Language): Group {
   const words = pageWords(language).adult;
-  const title = heading(words.sheets, area.width, 2);
-  const note = paragraph(words.moreSheets(1), area.width, { emMm: EM_MM });
-  const isMixed = new Set(sheets.map((sheet) => aboutOf(sheet, language))).size > 1;
-  const columns = columnsOf(sheets, area.width, isMixed ? widestAboutMm(sheets, language) : 0);
-  const roomFor = (mm: number) => Math.max(0, Math.floor(mm / ROW_MM)) * columns;
+  const title = titleOf(area, language);
+  const { isMixed, columns, rows: mostRows } = formIn(sheets, area, language);
+  const isAll = sheets.length <= columns * mostRows;
   const numberRoom = numberMm(sheets.length);
-  const listMm = area.height - title.heightMm - 1;
-  const isAll = sheets.length <= roomFor(listMm);
-  const shown = isAll ? sheets.length : roomFor(listMm - note.heightMm - 1);
+  // The line that says how many more there are takes the place of the last two rows.
+  const shown = isAll ? sheets.length : Math.max(0, mostRows - 2) * columns;
   const rows = Math.ceil(shown / columns);
-  const top = area.top + title.heightMm + 1;
+  const top = area.top + title.heightMm + TITLE_GAP_MM;
   const width = (area.width - COLUMN_GAP_MM * (columns - 1)) / columns;
   const entries = sheets.slice(0, shown).map((sheet, index) =>
     entry(sheet, index + 1, numberRoom, isMixed ? aboutOf(sheet, language) : '', {

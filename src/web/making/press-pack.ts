@@ -51,9 +51,10 @@ function packFor(
   what: Exclude<PressWhat, { readonly report: Report }>,
   onProgress: OnProgress,
 ): Result<Pack> {
-  return 'entries' in what
-    ? packOf(what.entries, what.entries.sheets, onProgress)
-    : packOfCodes(what.codes, onProgress);
+  if ('entries' in what) return packOf(what.entries, what.entries.sheets, onProgress);
+  const { codes, goals = [] } = what;
+  const pack = packOfCodes(codes, onProgress);
+  return pack.ok ? accept({ ...pack.value, goals }) : pack;
 }
 
 /** The same pages, each told of as it is taken; they are made one by one, so their number is expected only. */

@@ -1,6 +1,7 @@
 // What the app and its workers say to each other: plain data, so that it can cross between threads.
 import type { AgeHint, Parameter, Values } from '../../activities/index.ts';
 import type { Report } from '../../plan/index.ts';
+import type { Framework } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 
 /** A parameter of an activity with its words. */
@@ -104,7 +105,12 @@ export interface PrintPage {
 /** What is to be pressed: the pack of a recipe; or under a name, sheets by their codes in that order, or a report. */
 export type PressWhat =
   | { readonly entries: Entries }
-  | { readonly codes: readonly string[]; readonly name: string }
+  | {
+      readonly codes: readonly string[];
+      readonly name: string;
+      /** Curricula whose goals the adult's page names; absent: none. */
+      readonly goals?: readonly Framework[];
+    }
   | { readonly report: Report; readonly name: string };
 
 /** One file, or pages for the browser's own printing. */
