@@ -94,8 +94,8 @@ test('sheets of three activities become one PDF by their codes, with answers and
   const pack = packOfCodes([...CODES, CODES[0] ?? '']);
   if (!pack.ok) throw new Error(JSON.stringify(pack.refusals));
   const titles = [...packPages(pack.value).pages].map(({ title }) => title);
-  // The adult's page, each sheet as often as it is listed, and the answers of A4, Letter and A4 again.
-  expect(titles).toHaveLength(1 + 4 + 3);
+  // Two pages for the adult, each sheet as often as it is listed, and the answers of A4, Letter and A4 again.
+  expect(titles).toHaveLength(2 + 4 + 3);
   expect(pagesIn(pdf.bytes)).toBe(titles.length);
   await page.getByText('Saved as Fern-2026-03-09.pdf.').waitFor();
 });
@@ -111,7 +111,7 @@ test('the same sheets go to the browser’s own printing, each on its paper', as
   await page.locator('body[data-printing]').waitFor();
   expect(await page.locator('.letter-upright').count()).toBe(2);
   const printed = await page.pdf({ preferCSSPageSize: true });
-  expect(pagesIn(printed)).toBe(1 + 3 + 3);
+  expect(pagesIn(printed)).toBe(2 + 3 + 3);
 });
 
 test('a code that cannot be read is told in its own sentence, and nothing is saved', async () => {
