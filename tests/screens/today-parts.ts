@@ -16,7 +16,7 @@ export async function openToday(app: App, options: Parameters<App['open']>[1] = 
 
 /** Waits until the plan is there and each of its sheets is drawn. */
 export async function laidOut(page: Page): Promise<void> {
-  await page.locator('.day[aria-busy="false"] .day-label').first().waitFor();
+  await page.locator('.today-day[aria-busy="false"] .day-label').first().waitFor();
   await page.waitForFunction(
     () =>
       document.querySelectorAll('.day-label').length ===

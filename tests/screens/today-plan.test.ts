@@ -48,7 +48,7 @@ test('without a child Today leads to Record', async () => {
   const page = await app.open('today', { waitFor: 'child' });
   const link = page.getByRole('link', { name: 'Add a child in Record' });
   expect(await link.getAttribute('href')).toBe('#record');
-  expect(await page.locator('.day').count()).toBe(0);
+  expect(await page.locator('.today-day').count()).toBe(0);
 });
 
 test('a new child has two to four sheets, each with its picture, a reason, a length and what to lay out', async () => {

@@ -27,7 +27,7 @@ export function DayDesk(props: DayDeskProps) {
       {codes.length === 0 ? null : (
         <>
           <div className="lay-out">
-            <h3 className="day-name">{words.layOut}</h3>
+            <h3 className="today-name">{words.layOut}</h3>
             <ul>
               {layOutWords(cards.materials).map((thing) => (
                 <li key={thing}>{thing}</li>

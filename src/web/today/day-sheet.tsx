@@ -27,7 +27,7 @@ export function DaySheet({ planner, card, child, children, ...menu }: DaySheetPr
         <Paper shown={shown} isMaking={isMaking || menu.isBusy} />
       </div>
       <div className="day-label">
-        <h3 className="day-name">{capital(name)}</h3>
+        <h3 className="today-name">{capital(name)}</h3>
         <p className="day-about">{words.about(card)}</p>
         {isDone ? <p className="day-done">{words.done}</p> : <Ahead card={card} child={child} />}
         <div className="row day-deeds">

@@ -19,7 +19,7 @@ export function DayHead({ child, day, cards }: DayHeadProps) {
   const sum = cards === undefined ? words.looking(child) : words.sum(cards.sheets);
   return (
     <div className="day-head">
-      <p className="day-date">{words.longDay(day)}</p>
+      <p className="today-date">{words.longDay(day)}</p>
       <h2 className="day-title">{words.today(child)}</h2>
       <p className="day-sum" role="status">
         {sum}

@@ -55,7 +55,7 @@ function Day({ planner, view, child, day }: DayProps) {
   const { nickname } = child;
   return (
     <>
-      <section className="day" aria-label={words.today(nickname)} aria-busy={isPlanning}>
+      <section className="today-day" aria-label={words.today(nickname)} aria-busy={isPlanning}>
         <DayHead child={nickname} day={day} cards={cards} />
         {objection === '' ? null : (
           <p className="fault" role="alert">
