@@ -171,6 +171,40 @@ export function stackBlocks(blocks: readonly Block[], area: Area): Stack {
   return { group: group('blocks', placed), heightMm, rest: blocks.slice(placed.length) };
 }
 
+/** Blocks that no end of a page parts. */
+export function together(blocks: readonly Block[], beforeMm: number): Block {
+  const endless = { width: Number.POSITIVE_INFINITY, height: Number.POSITIVE_INFINITY };
+  const stackAt = (left: number, top: number) => stackBlocks(blocks, { left, top, ...endless });
+  return {
+    heightMm: stackAt(0, 0).heightMm,
+    beforeMm,
+    draw: (left, top) => stackAt(left, top).group,
+  };
+}
+
+/** A block and how wide it is in mm. */
+export interface Column {
+  readonly block: Block;
+  readonly widthMm: number;
+}
+
+/** Blocks beside one another, their tops level, which no end of a page parts. */
+export function besideBlocks(columns: readonly Column[], gapMm: number, beforeMm: number): Block {
+  return {
+    heightMm: Math.max(0, ...columns.map(({ block }) => block.heightMm)),
+    beforeMm,
+    draw: (left, top) => {
+      let at = left;
+      const drawn = columns.map(({ block, widthMm }) => {
+        const group = block.draw(at, top);
+        at += widthMm + gapMm;
+        return group;
+      });
+      return group('beside', drawn);
+    },
+  };
+}
+
 function moved(drawing: Group, left: number, top: number): Group {
   const move = moveBy(left, top);
   return {

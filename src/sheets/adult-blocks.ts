@@ -12,7 +12,7 @@ import {
   paragraph,
   picture,
   QUIET_INK,
-  stackBlocks,
+  together,
 } from '../page/index.ts';
 import { packMaterials } from './materials.ts';
 import type { Pack } from './pack.ts';
@@ -106,15 +106,4 @@ function hasPictures({ sheets }: Pack): boolean {
 /** A heading and what belongs to it. */
 export function section(blocks: readonly Block[]): Block {
   return together(blocks, SECTION_BEFORE_MM);
-}
-
-/** Blocks that no end of a page parts. */
-export function together(blocks: readonly Block[], beforeMm: number): Block {
-  const endless = { width: Number.POSITIVE_INFINITY, height: Number.POSITIVE_INFINITY };
-  const stackAt = (left: number, top: number) => stackBlocks(blocks, { left, top, ...endless });
-  return {
-    heightMm: stackAt(0, 0).heightMm,
-    beforeMm,
-    draw: (left, top) => stackAt(left, top).group,
-  };
 }

@@ -1,7 +1,7 @@
 // What the adult's page says of each kind of sheet, and of the goals that the sheets serve.
 import type { Language } from '../activities/index.ts';
-import { type Block, heading, type LeadRow, leadRows, paragraph } from '../page/index.ts';
-import { SMALL_EM_MM, section, together } from './adult-blocks.ts';
+import { type Block, heading, type LeadRow, leadRows, paragraph, together } from '../page/index.ts';
+import { SMALL_EM_MM, section } from './adult-blocks.ts';
 import type { Piece } from './adult-flow.ts';
 import { servedGoals } from './goals-served.ts';
 import type { Pack } from './pack.ts';
