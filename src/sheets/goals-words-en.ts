@@ -9,7 +9,7 @@ export const GOALS_WORDS_EN: GoalsWords = {
     'common-core': 'Common Core Math, kindergarten, US',
     eyfs: 'EYFS, England 2021',
     'ncf-fs': 'NCF-FS, India 2022',
-    'te-whariki': 'Te Whariki, New Zealand 2017',
+    'te-whariki': 'Te Whāriki, New Zealand 2017',
   },
   meanings: {
     'P-ATL 6': 'keeps attention on a task',

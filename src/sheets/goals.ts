@@ -7,7 +7,7 @@ import { valuesOf } from './sheet-values.ts';
 /**
  * Head Start Early Learning Outcomes Framework 2015 (United States, ages 3 to 5); Common Core State Standards for
  * Mathematics, kindergarten (United States); Early Years Foundation Stage, early learning goals since 2021 (England);
- * National Curriculum Framework for the Foundational Stage 2022 (India, ages 3 to 8); Te Whariki 1996 and 2017 (New Zealand).
+ * National Curriculum Framework for the Foundational Stage 2022 (India, ages 3 to 8); Te Whāriki 1996 and 2017 (New Zealand).
  */
 export const FRAMEWORKS = ['head-start', 'common-core', 'eyfs', 'ncf-fs', 'te-whariki'] as const;
 export type Framework = (typeof FRAMEWORKS)[number];
