@@ -76,6 +76,7 @@ function addPack(program: Command): void {
     .option('--orientation <name>', options.orientation)
     .option('--print <name>', options.print)
     .option('--set <name=value>', options.set, collect, [])
+    .option('--goals <names>', options.goals)
     .option('--recipe <file>', options.recipe)
     .option('--children <names>', options.children)
     .option('--sorted <by>', options.sorted)

@@ -7,6 +7,8 @@ import {
   changesOf,
   DEFAULT_PAGE,
   DEFAULT_PRINT,
+  FRAMEWORKS,
+  type Framework,
   MOST_SHEETS,
   MOST_TASKS,
   RECIPE_CHARACTERS,
@@ -36,6 +38,7 @@ export interface RecipeOptions extends GroupOptions {
   readonly orientation?: string;
   readonly print?: string;
   readonly set: readonly string[];
+  readonly goals?: string;
   readonly recipe?: string;
 }
 
@@ -51,6 +54,7 @@ export function recipeOf(options: RecipeOptions): Recipe {
   const print = choiceOf(options.print ?? base?.print ?? DEFAULT_PRINT, '--print', PRINT_CHOICES);
   const seed =
     options.seed === undefined ? base?.seed : wholeOf(options.seed, '--seed', 0, MAX_SEED);
+  const goals = options.goals === undefined ? base?.goals : frameworksOf(options.goals);
   return {
     page: {
       paper: choiceOf(paper, '--paper', PAPER_NAMES),
@@ -59,8 +63,14 @@ export function recipeOf(options: RecipeOptions): Recipe {
     print,
     ...(seed === undefined ? {} : { seed }),
     parts: base?.parts ?? [partOf(options, print)],
+    ...(goals === undefined ? {} : { goals }),
     ...groupOf(options, base),
   };
+}
+
+/** Curricula by their names, with commas between. */
+function frameworksOf(names: string): readonly Framework[] {
+  return names.split(',').map((name) => choiceOf(name.trim(), '--goals', FRAMEWORKS));
 }
 
 function recipeFromFile(path: string, options: RecipeOptions): Recipe {

@@ -11,6 +11,7 @@ import {
 import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
 import { aimAt } from '../learner/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES, type PrintStyle } from '../page/index.ts';
+import { FRAMEWORKS, type Framework } from './goals.ts';
 import { readJson } from './json-text.ts';
 import { pathText } from './path-text.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
@@ -53,6 +54,8 @@ export interface Recipe {
   readonly page: PageChoice;
   readonly print: PrintStyle['print'];
   readonly parts: readonly RecipePart[];
+  /** Curricula whose goals the adult's page names; absent: none. */
+  readonly goals?: readonly Framework[];
   /** Each child gets all parts, on sheets of its own; absent: the pack is for nobody in particular. */
   readonly children?: readonly GroupChild[];
   /** How the sheets of a group lie; absent: by child. */
@@ -117,6 +120,7 @@ export const recipeSchema = closedObject({
   page: pageSchema.optional(),
   print: z.enum(PRINT_CHOICES).optional(),
   parts: z.array(z.discriminatedUnion('activity', PART_SCHEMAS)).min(1).max(MOST_PARTS),
+  goals: z.array(z.enum(FRAMEWORKS)).max(FRAMEWORKS.length).optional(),
   children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
   sortedBy: z.enum(SORTINGS).optional(),
 });
@@ -135,7 +139,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
   if (!read.success) {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
-  const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT, children, sortedBy } = read.data;
+  const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT, goals, children, sortedBy } = read.data;
   const aimed = read.data.parts.map((part, index) => aimedPart(part, index, print));
   const notAimed = aimed.flatMap((part) => (part.ok ? [] : part.refusals));
   if (notAimed.length > 0) return refuse(...notAimed);
@@ -145,6 +149,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
     page,
     print,
     parts,
+    ...(goals === undefined ? {} : { goals }),
     ...(children === undefined ? {} : { children: children.map(groupChild) }),
     ...(sortedBy === undefined ? {} : { sortedBy }),
   };

@@ -15,6 +15,7 @@ export interface ShellWords {
       | 'orientation'
       | 'print'
       | 'set'
+      | 'goals'
       | 'recipe'
       | 'children'
       | 'sorted'

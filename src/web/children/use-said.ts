@@ -7,23 +7,23 @@ import { words } from './words.ts';
 
 export interface Said {
   readonly text: string;
-  /** The entries that can be taken back, all together. */
-  readonly undo?: readonly Id[];
+  /** The entries that can be taken back, together. */
+  readonly undo?: Id | readonly Id[];
   readonly isTakenBack?: boolean;
 }
 
 export interface SaidState {
   readonly said: Said | undefined;
   readonly say: (said: Said | undefined) => void;
-  /** Takes entries back, or the taking back of them, and says so; that can be taken back in turn. */
-  readonly undo: (entries: readonly Id[], wasTakenBack?: boolean) => Promise<void>;
+  /** Takes entries back, or the taking back of some, and says so; that can be taken back in turn. */
+  readonly undo: (entries: Id | readonly Id[], wasTakenBack?: boolean) => Promise<void>;
 }
 
 export function useSaid(): SaidState {
   const { append } = useGround();
   const [said, say] = useState<Said>();
-  const undo = async (entries: readonly Id[], wasTakenBack = false) =>
-    say(await takenBack(append, entries, wasTakenBack));
+  const undo = async (entries: Id | readonly Id[], wasTakenBack = false) =>
+    say(await takenBack(append, [entries].flat(), wasTakenBack));
   return { said, say, undo };
 }
 

@@ -31,19 +31,20 @@ function packFrom(
   count: number,
   onProgress: OnProgress,
 ): Result<Pack> {
-  const { page, print, parts } = recipe;
+  const { page, print, parts, goals } = recipe;
   const part = parts[0];
   if (part === undefined) throw new Error('recipe › parts: expected one, got none');
   const { sheets: _sheets, ...asked } = part;
   const first = makeSheet({ ...asked, seed, page, print });
   if (!first.ok) return first;
-  if (count === 1) return accept({ sheets: [first.value] });
+  const named = goals === undefined ? {} : { goals };
+  if (count === 1) return accept({ sheets: [first.value], ...named });
   const others = makePack(withSheets(recipe, count - 1), (made) => onProgress(made + 1, count));
-  return others.ok ? accept({ sheets: [first.value, ...others.value.sheets] }) : others;
+  return others.ok ? accept({ sheets: [first.value, ...others.value.sheets], ...named }) : others;
 }
 
 function recipeOf(entries: Entries): Result<SeededRecipe> {
-  const { activity, step, tasks, sheets, seed, paper, orientation, print } = entries;
+  const { activity, step, tasks, sheets, seed, paper, orientation, print, goals } = entries;
   const values = fitValues(entries).changes;
   const recipe = readRecipe({
     format: 'samewise.recipe',
@@ -51,6 +52,7 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
     seed,
     page: { paper, orientation },
     print,
+    ...(goals === undefined ? {} : { goals }),
     parts: [{ activity, step, values, sheets, ...(tasks === undefined ? {} : { tasks }) }],
   });
   return recipe.ok ? accept({ ...recipe.value, seed }) : recipe;

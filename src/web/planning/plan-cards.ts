@@ -1,6 +1,6 @@
 // Makes the cards of plans with the core.
 import { type ActivityId, activityOf, isActivityId } from '../../activities/index.ts';
-import { accept, type Result, refuse } from '../../base/index.ts';
+import { accept, type Refusal, type Result, refuse } from '../../base/index.ts';
 import {
   type DayAt,
   type Known,
@@ -8,6 +8,7 @@ import {
   movesOnTo,
   notchedSheet,
   type Planner,
+  planAnew,
   planToday,
   planWeek,
   type Suggestion,
@@ -20,6 +21,7 @@ import {
 import { type Day, type Id, viewOf } from '../../records/index.ts';
 import { gatheredMaterials } from '../../sheets/index.ts';
 import type {
+  AnewAsked,
   CardsOfAsked,
   ChangeAsked,
   DayCards,
@@ -130,13 +132,29 @@ export function changedCard(
       ? accept(somethingElse(planner, known.value, dayWishes, code, activitiesOf(without)))
       : notchedSheet(planner, known.value, dayWishes, code, how);
   if (!made.ok) return made;
-  if (made.value === undefined) {
-    const expected = 'another sheet that suits this child';
-    return refuse({ code: 'missing', at: 'plan', expected });
-  }
+  if (made.value === undefined) return refuse(NOTHING_SUITS);
   const { pace } = settingFor(planner, known.value, day, dayWishes).standing;
   return accept(cardOf(made.value, known.value, day, pace));
 }
+
+/** Other sheets for the day. Refuses where there are none. */
+export function anewCards(
+  planner: Planner,
+  { child, day, wishes, codes, without, ...records }: AnewAsked,
+): Result<readonly SheetCard[]> {
+  const known = knownIn(records, child);
+  if (!known.ok) return known;
+  const dayWishes = { ...wishesOf(wishes), day, minutes: wishes.minutes };
+  const sheets = planAnew(planner, known.value, dayWishes, codes, activitiesOf(without));
+  if (sheets.length === 0) return refuse(NOTHING_SUITS);
+  return accept(dayCards(planner, known.value, day, sheets, wishes).sheets);
+}
+
+const NOTHING_SUITS: Refusal = {
+  code: 'missing',
+  at: 'plan',
+  expected: 'another sheet that suits this child',
+};
 
 function activitiesOf(names: readonly string[]): ReadonlySet<ActivityId> {
   return new Set(names.filter(isActivityId));

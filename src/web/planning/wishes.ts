@@ -21,34 +21,40 @@ const rememberedSchema = z.object({
 
 /** The wishes of this browser, and a way to change them for all visits to come. */
 export function usePlanWishes(): readonly [PlanWishes, (wishes: PlanWishes) => void] {
-  const [wishes, setWishes] = useState(recallWishes);
+  const [wishes, setWishes] = useState(() => wishesIn(recall('wishes')));
   const change = (next: PlanWishes) => {
     setWishes(next);
-    rememberWishes(next);
+    remember('wishes', textOf(next));
   };
   return [wishes, change];
 }
 
 /** The same wishes with these things in the house. */
-export function withThings(wishes: PlanWishes, things: readonly (typeof THINGS)[number][]) {
+export function withThings(
+  wishes: PlanWishes,
+  things: readonly (typeof THINGS)[number][],
+): PlanWishes {
   const { supplies: _before, ...others } = wishes;
   return things.length === THINGS.length ? others : { ...others, supplies: things };
 }
 
-function recallWishes(): PlanWishes {
-  const { minutes, paper, print, things } = rememberedSchema.parse(objectIn(recall('wishes')));
+/** The wishes that a text holds. */
+export function wishesIn(text: string | undefined): PlanWishes {
+  const { minutes, paper, print, things } = rememberedSchema.parse(objectIn(text));
   return withThings({ minutes, page: { ...DEFAULT_PAGE, paper }, print }, things);
 }
 
-function rememberWishes({ minutes, page, print, supplies = THINGS }: PlanWishes): void {
-  remember('wishes', JSON.stringify({ minutes, paper: page.paper, print, things: supplies }));
+/** The wishes as a text that is read back as they are. */
+export function textOf({ minutes, page, print, supplies = THINGS }: PlanWishes): string {
+  return JSON.stringify({ minutes, paper: page.paper, print, things: supplies });
 }
 
 /** The object that a text holds; an empty one where it holds none. */
 function objectIn(text = '{}'): object {
   try {
     const value: unknown = JSON.parse(text);
-    return typeof value === 'object' && value !== null ? value : {};
+    const isObject = typeof value === 'object' && value !== null && !Array.isArray(value);
+    return isObject ? value : {};
   } catch {
     return {};
   }

@@ -48,6 +48,7 @@ export function readAddress(hash: string, seed: number): Entries {
     paper: word('paper'),
     orientation: word('orientation'),
     print: word('print'),
+    ...(query.has('goals') ? { goals: (query.get('goals') ?? '').split(',') } : {}),
   };
 }
 

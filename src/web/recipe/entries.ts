@@ -15,6 +15,8 @@ export interface Entries {
   readonly paper: string;
   readonly orientation: string;
   readonly print: string;
+  /** Curricula whose goals the adult's page names; absent: none. */
+  readonly goals?: readonly string[];
 }
 
 /** What a first visit shows, apart from the seed. */
@@ -50,6 +52,12 @@ export function atActivity(entries: Entries, activity: string, step: number): En
 /** One parameter set by the person, even where it is what the step asks for. */
 export function withChange(entries: Entries, name: string, value: Value): Entries {
   return { ...entries, changes: { ...entries.changes, [name]: value } };
+}
+
+/** The same sheets, with the goals of these curricula on the adult's page. */
+export function withGoals(entries: Entries, goals: readonly string[]): Entries {
+  const { goals: _goals, ...others } = entries;
+  return goals.length === 0 ? others : { ...others, goals };
 }
 
 /** The same recipe with other sheets. */

@@ -6,15 +6,9 @@ export function ownEntries(entries: readonly Entry[], child: Id): readonly Entry
   const own = new Set<Id>();
   // Ids rise with time, and only what is there can be taken back.
   for (const entry of entries) {
-    if (isAbout(entry, child) || isUndoing(entry, own)) own.add(entry.id);
+    const isOwn =
+      entry.kind === 'undone' ? own.has(entry.entry) : 'child' in entry && entry.child === child;
+    if (isOwn) own.add(entry.id);
   }
   return entries.filter(({ id }) => own.has(id));
-}
-
-function isAbout(entry: Entry, child: Id): boolean {
-  return 'child' in entry && entry.child === child;
-}
-
-function isUndoing(entry: Entry, those: ReadonlySet<Id>): boolean {
-  return entry.kind === 'undone' && those.has(entry.entry);
 }
