@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components/Button';
 import { GridList, GridListItem } from 'react-aria-components/GridList';
 import { useDragAndDrop } from 'react-aria-components/useDragAndDrop';
 import type { Day } from '../../records/index.ts';
+import '../look/slips.css';
 import { capital } from '../words.ts';
 import { doneOf, openOf, type PlannedDay, placeBeside, sheetKey } from './moves.ts';
 import type { Row } from './row.ts';

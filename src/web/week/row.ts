@@ -1,5 +1,6 @@
 // What each part of a child's row has to know of it.
 import type { Day, Id } from '../../records/index.ts';
+import type { SheetCard } from '../planning/cards.ts';
 import type { Change, PlannedDay } from './moves.ts';
 
 export interface Row {
@@ -11,4 +12,11 @@ export interface Row {
   /** Sheets whose activity is that of the one before, by `sheetKey`. */
   readonly twice: ReadonlySet<string>;
   readonly change: (change: Change) => void;
+}
+
+/** A sheet on one of the days of a row. */
+export interface SheetInRow {
+  readonly row: Row;
+  readonly day: PlannedDay;
+  readonly sheet: SheetCard;
 }

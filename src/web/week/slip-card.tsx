@@ -4,10 +4,10 @@ import { Heading } from 'react-aria-components/Heading';
 import { layOutWords, whySentence } from '../planning/words.ts';
 import { capital } from '../words.ts';
 import { type Change, openOf } from './moves.ts';
-import type { SlipProps } from './slip.tsx';
+import type { SheetInRow } from './row.ts';
 import { words } from './words.ts';
 
-export interface SlipCardProps extends SlipProps {
+export interface SlipCardProps extends SheetInRow {
   readonly close: () => void;
 }
 

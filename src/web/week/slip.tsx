@@ -2,20 +2,13 @@
 import { Button } from 'react-aria-components/Button';
 import { Dialog, DialogTrigger } from 'react-aria-components/Dialog';
 import { Popover } from 'react-aria-components/Popover';
-import type { SheetCard } from '../planning/cards.ts';
 import { capital } from '../words.ts';
-import { type PlannedDay, sheetKey } from './moves.ts';
-import type { Row } from './row.ts';
+import { sheetKey } from './moves.ts';
+import type { SheetInRow } from './row.ts';
 import { SlipCard } from './slip-card.tsx';
 import { words } from './words.ts';
 
-export interface SlipProps {
-  readonly row: Row;
-  readonly day: PlannedDay;
-  readonly sheet: SheetCard;
-}
-
-export function Slip({ row, day, sheet }: SlipProps) {
+export function Slip({ row, day, sheet }: SheetInRow) {
   const { name, step, content, minutes, code } = sheet;
   const isTwice = row.twice.has(sheetKey(day.day, code));
   return (
@@ -37,7 +30,7 @@ export function Slip({ row, day, sheet }: SlipProps) {
 }
 
 /** A sheet that has its place for good: it is done, or its day is over. */
-export function LyingSlip({ row, day, sheet }: SlipProps) {
+export function LyingSlip({ row, day, sheet }: SheetInRow) {
   const { isDone, code, movesOnTo } = sheet;
   const { today, change } = row;
   return (
