@@ -134,7 +134,10 @@ test('the way to Record carries the code of the sheet', async () => {
     .first()
     .click();
   await page.getByRole('button', { name: 'Add a child' }).waitFor();
-  expect(new URL(page.url()).hash).toBe(`#record?code=${code}`);
+  await page.locator('.sheet svg').first().waitFor();
+  expect(await page.getByRole('textbox', { name: 'Code printed on the sheet' }).inputValue()).toBe(
+    code,
+  );
   expect(await page.locator('nav a[aria-current="page"]').textContent()).toBe('Record');
 });
 
