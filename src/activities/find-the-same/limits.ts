@@ -2,16 +2,23 @@
 import type { Refusal } from '../../base/index.ts';
 import { attributesOf, contentName } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
 import { limitsOfAttributes } from './attribute-limits.ts';
 import { ID, PARAMETERS, type SameValues } from './task.ts';
 
 /** A row of more has no room beside its model, even on a page that lies. */
 const MOST_IN_ROW = 6;
 
+/** One for the model, another for what is unlike it. */
+const FEWEST_COLOURS = 2;
+
 /** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
 export function limitsOf(values: SameValues, style: PrintStyle): readonly Refusal[] {
   const number = choicesRefusal(values, style) ?? nearMissesRefusal(values);
-  return [mirrorsRefusal(values), layoutRefusal(values), number].filter(
+  const colours = attributesOf(values.content).includes('colour')
+    ? shortOfColours(ID, FEWEST_COLOURS, style)
+    : undefined;
+  return [mirrorsRefusal(values), layoutRefusal(values), number, colours].filter(
     (refusal) => refusal !== undefined,
   );
 }
