@@ -66,12 +66,16 @@ export function refusalsWithColours(
   }
   const contents = specs.content ? valuesOf(specs.content) : [];
   const responses = specs.response ? valuesOf(specs.response) : [];
-  // Where more than one value must change, the contents that some response goes with.
+  // Where more than one value must change, the contents that some response goes with, else those without colours.
   const possible = contents.filter((content) =>
     responses.some((response) => limits({ ...values, content, response }, style).length === 0),
   );
-  const others = contents.filter((content) => content !== values.content);
-  return [refusalOf(id, 'content', values, possible.length > 0 ? possible : others, because)];
+  const facts = (content: Value, printed: PrintStyle) =>
+    JSON.stringify(limits({ ...values, content }, printed));
+  const colourless = contents.filter(
+    (content) => facts(content, style) === facts(content, { print }),
+  );
+  return [refusalOf(id, 'content', values, possible.length > 0 ? possible : colourless, because)];
 }
 
 /** What a person changes most readily; the content, which the task is about, comes late. */
@@ -117,6 +121,7 @@ function becauseOf(style: PrintStyle): string {
   const fair = mostFairColours(style.print, coloursOf(style));
   const inGrey = style.print === 'grey' ? ' in grey print' : '';
   const atHand = `only ${count} ${count === 1 ? 'colour is' : 'colours are'} at hand`;
+  if (fair === 0) return `${atHand}, and none that shows on paper`;
   return fair < count
     ? `${atHand}, of which no more than ${fair} can be told apart${inGrey}`
     : atHand;

@@ -2,23 +2,20 @@
 import type { Refusal } from '../../base/index.ts';
 import { attributesOf, contentName } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
+import { FIGURE_COLOURS } from '../../palette/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
+import { isArrangeable } from './arrangement.ts';
 import { limitsOfAttributes } from './attribute-limits.ts';
 import { ID, PARAMETERS, type SameValues } from './task.ts';
 
 /** A row of more has no room beside its model, even on a page that lies. */
 const MOST_IN_ROW = 6;
 
-/** One for the model, another for what is unlike it. */
-const FEWEST_COLOURS = 2;
-
 /** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
 export function limitsOf(values: SameValues, style: PrintStyle): readonly Refusal[] {
   const number = choicesRefusal(values, style) ?? nearMissesRefusal(values);
-  const colours = attributesOf(values.content).includes('colour')
-    ? shortOfColours(ID, FEWEST_COLOURS, style)
-    : undefined;
-  return [mirrorsRefusal(values), layoutRefusal(values), number, colours].filter(
+  const enough = number ?? coloursRefusal(values, style);
+  return [mirrorsRefusal(values), layoutRefusal(values), enough].filter(
     (refusal) => refusal !== undefined,
   );
 }
@@ -67,6 +64,15 @@ function choicesRefusal(values: SameValues, style: PrintStyle): Refusal | undefi
     max: Math.min(max, most),
     because: why,
   };
+}
+
+/** With few colours there may not be so many different wrong choices. */
+function coloursRefusal(values: SameValues, style: PrintStyle): Refusal | undefined {
+  const { content, choices, nearMisses, mixed } = values;
+  if (!attributesOf(content).includes('colour')) return undefined;
+  const most = limitsOfAttributes(values, style).map((limit) => limit.most);
+  const isEnough = isArrangeable({ most, wrong: choices - 1, nearMisses, mixed });
+  return isEnough ? undefined : shortOfColours(ID, FIGURE_COLOURS.length, style);
 }
 
 function isUnlikeInBoth({ content, nearMisses }: SameValues): boolean {
