@@ -64,18 +64,31 @@ export function refusalsWithColours(
     const possible = spec ? valuesOf(spec).filter((value) => wouldDo(name, value)) : [];
     if (possible.length > 0) return [refusalOf(id, name, values, possible, because)];
   }
+  return [refusalOf(id, 'content', values, contentsFor(specs, limits, values, style), because)];
+}
+
+/** Where more than one value must change: contents that go with one change more, else those without colours, else others. */
+function contentsFor(
+  specs: ParameterSpecs,
+  limits: Limits,
+  values: Values,
+  style: PrintStyle,
+): readonly Value[] {
   const contents = specs.content ? valuesOf(specs.content) : [];
-  const responses = specs.response ? valuesOf(specs.response) : [];
-  // Where more than one value must change, the contents that some response goes with, else those without colours.
-  const possible = contents.filter((content) =>
-    responses.some((response) => limits({ ...values, content, response }, style).length === 0),
+  const changes = Object.entries(specs).flatMap(([name, spec]) =>
+    valuesOf(spec).map((value) => ({ [name]: value })),
   );
+  const near = contents.filter((content) =>
+    changes.some((change) => limits({ ...values, ...change, content }, style).length === 0),
+  );
+  if (near.length > 0) return near;
   const facts = (content: Value, printed: PrintStyle) =>
     JSON.stringify(limits({ ...values, content }, printed));
   const colourless = contents.filter(
-    (content) => facts(content, style) === facts(content, { print }),
+    (content) => facts(content, style) === facts(content, { print: style.print }),
   );
-  return [refusalOf(id, 'content', values, possible.length > 0 ? possible : colourless, because)];
+  if (colourless.length > 0) return colourless;
+  return contents.filter((content) => content !== values.content);
 }
 
 /** What a person changes most readily; the content, which the task is about, comes late. */

@@ -11,8 +11,14 @@ const FEWEST_COLOURS = 3;
 /** Empty where the values are valid. */
 export function limitsOf(values: ChangeValues, style: PrintStyle): readonly Refusal[] {
   const isColoured = attributesOf(values.content).includes('colour');
-  const colours = isColoured ? shortOfColours(ID, FEWEST_COLOURS, style) : undefined;
+  const colours = isColoured ? shortOfColours(ID, coloursNeeded(values), style) : undefined;
   return colours ? [colours] : changeRefusals(values);
+}
+
+/** A figure that takes on a look takes one that no other changed figure had. */
+function coloursNeeded({ kind, changes }: ChangeValues): number {
+  const isAltered = kind === 'first' || kind === 'any' || kind === 'mixed';
+  return Math.max(FEWEST_COLOURS, isAltered ? changes + 1 : 0);
 }
 
 function changeRefusals({ kind, figures, changes }: ChangeValues): readonly Refusal[] {

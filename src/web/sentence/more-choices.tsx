@@ -5,6 +5,7 @@ import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
 import { Heading } from 'react-aria-components/Heading';
 import type { ParameterCard } from '../making/protocol.ts';
 import { SENTENCE_PARAMETERS, words } from '../words.ts';
+import { ColourChips } from './colour-chips.tsx';
 import { parameterControl } from './parameter-controls.tsx';
 import type { ControlsProps } from './shell-controls.tsx';
 
@@ -24,6 +25,7 @@ export function MoreChoices(props: ControlsProps) {
           {further.map((parameter) => (
             <Further key={parameter.name} parameter={parameter} props={props} />
           ))}
+          <ColourChips {...props} />
         </ul>
         <Button
           className="quiet"
