@@ -9,6 +9,7 @@ const LADDER = [
   'sheets',
   'press',
   'records',
+  'supplies',
   'plan',
   'words',
   'cli',

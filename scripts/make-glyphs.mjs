@@ -6,20 +6,19 @@ import * as fontkit from 'fontkit';
 const TARGET = new URL('../src/figures/glyphs.generated.json', import.meta.url);
 const FONTS = { regular: 'Andika-Regular.ttf', bold: 'Andika-Bold.ttf' };
 
-/** Unicode ranges, first and last included: printable ASCII; Latin-1 signs and letters. */
+/**
+ * Unicode ranges, first and last included: printable ASCII; Latin-1 signs and letters; for names Latin Extended-A and
+ * the Romanian letters with a comma below.
+ */
 const RANGES = [
   [0x20, 0x7e],
-  [0xa0, 0xff],
-];
-/** For names, in the regular weight alone: Latin Extended-A, and the Romanian letters with a comma below. */
-const NAME_RANGES = [
-  [0x100, 0x17f],
+  [0xa0, 0x17f],
   [0x218, 0x21b],
 ];
 const TYPOGRAPHIC = [...'–—‘’‚“”„…•×→←↑↓✓ŒœŸ−≈€'];
 
-function charactersOf(font, ranges) {
-  const ranged = ranges.flatMap(([first, last]) =>
+function charactersOf(font) {
+  const ranged = RANGES.flatMap(([first, last]) =>
     Array.from({ length: last - first + 1 }, (_, index) => String.fromCodePoint(first + index)),
   );
   const wanted = [...new Set([...ranged, ...TYPOGRAPHIC])];
@@ -42,9 +41,9 @@ function outlineOf(glyph) {
     .join('');
 }
 
-function weightTable(font, ranges) {
+function weightTable(font) {
   return Object.fromEntries(
-    charactersOf(font, ranges).map((character) => {
+    charactersOf(font).map((character) => {
       const glyph = font.glyphForCodePoint(character.codePointAt(0));
       return [character, [glyph.advanceWidth, outlineOf(glyph)]];
     }),
@@ -63,8 +62,8 @@ const table = {
   unitsPerEm,
   capHeight,
   xHeight,
-  regular: weightTable(fonts.regular, [...RANGES, ...NAME_RANGES]),
-  bold: weightTable(fonts.bold, RANGES),
+  regular: weightTable(fonts.regular),
+  bold: weightTable(fonts.bold),
 };
 writeFileSync(
   TARGET,

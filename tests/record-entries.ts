@@ -1,6 +1,7 @@
 // Entries for tests of the records: few ids, so that they meet, undo and contradict each other often.
 import fc from 'fast-check';
 import { DEEDS } from '../src/activities/index.ts';
+import { COLOUR_NAMES } from '../src/palette/index.ts';
 import {
   type ChildEntry,
   type Entry,
@@ -8,7 +9,9 @@ import {
   MOODS,
   OUTCOMES,
   type PlanEntry,
+  PRINTERS,
   type ResultEntry,
+  TOOLS,
   WHYS,
   WRITING_HANDS,
 } from '../src/records/index.ts';
@@ -117,6 +120,24 @@ const planEntries = fc
     isDemo,
   )
   .map(([entry, demo]) => ({ ...entry, ...demo }));
+const stickers = fc.record({
+  colour: fc.constantFrom(...COLOUR_NAMES),
+  diameterMm: fc.integer({ min: 6, max: 30 }),
+  count: fc.nat(500),
+});
+const stockEntries = fc
+  .tuple(
+    fc.record({
+      ...base,
+      kind: fc.constant('stock' as const),
+      stickers: fc.array(stickers, { maxLength: 3 }),
+      crayons: fc.subarray([...COLOUR_NAMES]),
+      tools: fc.subarray([...TOOLS]),
+    }),
+    fc.record({ printer: fc.constantFrom(...PRINTERS) }, nothing),
+    isDemo,
+  )
+  .map(([entry, printer, demo]) => ({ ...entry, ...printer, ...demo }));
 const undoneEntries = fc
   .tuple(fc.record({ ...base, kind: fc.constant('undone' as const), entry: id }), isDemo)
   .map(([entry, demo]) => ({ ...entry, ...demo }));
@@ -128,6 +149,7 @@ export const anyEntry: fc.Arbitrary<Entry> = fc.oneof(
   childEntries,
   resultEntries,
   planEntries,
+  stockEntries,
   undoneEntries,
   goneEntries,
 );

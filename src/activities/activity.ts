@@ -71,6 +71,17 @@ export interface ActivityWords<S extends ParameterSpecs = ParameterSpecs, P = un
   readonly say: (printed: P) => readonly string[];
   /** How the adult shows one, in one or two sentences. */
   readonly show: (printed: P) => string;
+  /**
+   * Help that fits this task better than the general ladder of the adult's page, from least to most;
+   * empty where there is none. What is said here and in the next three depends on nothing that `say` does not.
+   */
+  readonly help: (printed: P) => readonly string[];
+  /** How to make it easier at once, on the same sheet: one sentence. */
+  readonly easierNow: (printed: P) => string;
+  /** How to make it harder at once, on the same sheet: one sentence. */
+  readonly harderNow: (printed: P) => string;
+  /** Slips to look for and what they may come from, never a diagnosis: one or two sentences. */
+  readonly lookFor: (printed: P) => readonly string[];
   /** The task in words, for someone who cannot see the page; does not give the answer away. */
   readonly describe: (printed: P) => string;
   /** The answer in words, for the proof line and the adult: "Blue and red are in all 4 boxes." */

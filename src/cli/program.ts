@@ -77,6 +77,7 @@ function addPack(program: Command): void {
     .option('--print <name>', options.print)
     .option('--colours <names>', options.colours)
     .option('--set <name=value>', options.set, collect, [])
+    .option('--goals <names>', options.goals)
     .option('--recipe <file>', options.recipe)
     .option('--children <names>', options.children)
     .option('--sorted <by>', options.sorted)

@@ -57,6 +57,16 @@ describe('the options of a pack', () => {
     expect(refusalsOf(options).map((refusal) => refusal.at)).toEqual([at]);
   });
 
+  it('name curricula with commas between, in any case, and refuse unknown ones', () => {
+    expect(recipeOf({ ...BY_KEY, goals: 'head-start, NCF-FS' }).goals).toEqual([
+      'head-start',
+      'ncf-fs',
+    ]);
+    expect(refusalsOf({ goals: 'head-start,maths' })).toMatchObject([
+      { code: 'not-a-choice', at: '--goals', got: 'maths' },
+    ]);
+  });
+
   it('are read one by one, choices in any case', () => {
     const options = {
       step: '3',

@@ -8,6 +8,8 @@ import {
   coloursField,
   DEFAULT_PAGE,
   DEFAULT_PRINT,
+  FRAMEWORKS,
+  type Framework,
   MOST_SHEETS,
   MOST_TASKS,
   RECIPE_CHARACTERS,
@@ -46,6 +48,7 @@ export interface RecipeOptions extends GroupOptions {
   readonly print?: string;
   readonly colours?: string;
   readonly set: readonly string[];
+  readonly goals?: string;
   readonly recipe?: string;
 }
 
@@ -63,6 +66,7 @@ export function recipeOf(options: RecipeOptions): Recipe {
   const style = styleOf({ print, ...coloursField(colours) });
   const seed =
     options.seed === undefined ? base?.seed : wholeOf(options.seed, '--seed', 0, MAX_SEED);
+  const goals = options.goals === undefined ? base?.goals : frameworksOf(options.goals);
   return {
     page: {
       paper: choiceOf(paper, '--paper', PAPER_NAMES),
@@ -71,8 +75,14 @@ export function recipeOf(options: RecipeOptions): Recipe {
     ...style,
     ...(seed === undefined ? {} : { seed }),
     parts: base?.parts ?? [partOf(options, style)],
+    ...(goals === undefined ? {} : { goals }),
     ...groupOf(options, base),
   };
+}
+
+/** Curricula by their names, with commas between. */
+function frameworksOf(names: string): readonly Framework[] {
+  return names.split(',').map((name) => choiceOf(name.trim(), '--goals', FRAMEWORKS));
 }
 
 function recipeFromFile(path: string, options: RecipeOptions): Recipe {

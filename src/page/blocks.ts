@@ -78,11 +78,18 @@ export function picture(
 }
 
 /** One item a line, each behind a small dot. */
-export function bullets(items: readonly string[], widthMm: number): Block {
+export function bullets(items: readonly string[], widthMm: number, emMm = BODY_EM_MM): Block {
   return list(
     items.map((words) => ({ lead: '•', words })),
-    widthMm,
-    BULLET_GAP_MM,
+    { widthMm, gapMm: BULLET_GAP_MM, emMm },
+  );
+}
+
+/** One item a line, numbered from 1. */
+export function numbered(items: readonly string[], widthMm: number, emMm = BODY_EM_MM): Block {
+  return list(
+    items.map((words, index) => ({ lead: `${index + 1}`, words })),
+    { widthMm, gapMm: BULLET_GAP_MM, emMm },
   );
 }
 
@@ -97,15 +104,25 @@ export interface LeadRow {
 }
 
 /** Two columns: leads, as wide as the widest needs, and text beside each, wrapped. */
-export function leadRows(rows: readonly LeadRow[], widthMm: number): Block {
-  return list(rows, widthMm, COLUMN_GAP_MM);
+export function leadRows(rows: readonly LeadRow[], widthMm: number, emMm = BODY_EM_MM): Block {
+  return list(rows, { widthMm, gapMm: COLUMN_GAP_MM, emMm });
 }
 
-function list(rows: readonly LeadRow[], widthMm: number, gapMm: number): Block {
-  const indentMm = Math.max(0, ...rows.map(({ lead }) => leadWidthMm(lead))) + gapMm;
-  const items = rows.map(({ lead, words }) =>
-    listItem(lead, paragraph(words, widthMm - indentMm), indentMm),
-  );
+interface ListStyle {
+  readonly widthMm: number;
+  /** Between the widest lead and the words. */
+  readonly gapMm: number;
+  readonly emMm: number;
+}
+
+function list(rows: readonly LeadRow[], { widthMm, gapMm, emMm }: ListStyle): Block {
+  const indentMm = Math.max(0, ...rows.map(({ lead }) => leadWidthMm(lead, emMm))) + gapMm;
+  const items = rows.map(({ lead, words }) => {
+    const leadBlock =
+      typeof lead === 'string' ? paragraph(lead, indentMm, { emMm }) : picture(lead.drawing, lead);
+    const wordsBlock = paragraph(words, widthMm - indentMm, { emMm });
+    return listItem(leadBlock, wordsBlock, indentMm, typeof lead !== 'string');
+  });
   const stack = stackBlocks(items, { left: 0, top: 0, width: widthMm, height: Infinity });
   return {
     heightMm: stack.heightMm,
@@ -114,29 +131,23 @@ function list(rows: readonly LeadRow[], widthMm: number, gapMm: number): Block {
   };
 }
 
-/** A lead and its text; the lower of the two stands in the middle of the higher. */
-function listItem(lead: Lead, words: Block, indentMm: number): Block {
-  const leadBlock = leadBlockOf(lead, indentMm);
-  const heightMm = Math.max(leadBlock.heightMm, words.heightMm);
-  // Words begin on the first line; a drawing is centred beside its text.
-  const down = (block: Block) => (typeof lead === 'string' ? 0 : (heightMm - block.heightMm) / 2);
+/** A lead and its text. Words begin on the first line; a drawing stands in the middle beside its text. */
+function listItem(lead: Block, words: Block, indentMm: number, isDrawing: boolean): Block {
+  const heightMm = Math.max(lead.heightMm, words.heightMm);
+  const down = (block: Block) => (isDrawing ? (heightMm - block.heightMm) / 2 : 0);
   return {
     heightMm,
-    beforeMm: typeof lead === 'string' ? WORDS_GAP_MM : DRAWINGS_GAP_MM,
+    beforeMm: isDrawing ? DRAWINGS_GAP_MM : WORDS_GAP_MM,
     draw: (left, top) =>
       group('list-item', [
-        group('list-lead', [leadBlock.draw(left, top + down(leadBlock))]),
+        group('list-lead', [lead.draw(left, top + down(lead))]),
         group('list-words', [words.draw(left + indentMm, top + down(words))]),
       ]),
   };
 }
 
-function leadBlockOf(lead: Lead, indentMm: number): Block {
-  return typeof lead === 'string' ? paragraph(lead, indentMm) : picture(lead.drawing, lead);
-}
-
-function leadWidthMm(lead: Lead): number {
-  return typeof lead === 'string' ? textWidthMm(lead, BODY_EM_MM, 'regular') : lead.widthMm;
+function leadWidthMm(lead: Lead, emMm: number): number {
+  return typeof lead === 'string' ? textWidthMm(lead, emMm, 'regular') : lead.widthMm;
 }
 
 export interface Stack {
@@ -158,6 +169,40 @@ export function stackBlocks(blocks: readonly Block[], area: Area): Stack {
     heightMm = top + block.heightMm;
   }
   return { group: group('blocks', placed), heightMm, rest: blocks.slice(placed.length) };
+}
+
+/** Blocks that no end of a page parts. */
+export function together(blocks: readonly Block[], beforeMm: number): Block {
+  const endless = { width: Number.POSITIVE_INFINITY, height: Number.POSITIVE_INFINITY };
+  const stackAt = (left: number, top: number) => stackBlocks(blocks, { left, top, ...endless });
+  return {
+    heightMm: stackAt(0, 0).heightMm,
+    beforeMm,
+    draw: (left, top) => stackAt(left, top).group,
+  };
+}
+
+/** A block and how wide it is in mm. */
+export interface Column {
+  readonly block: Block;
+  readonly widthMm: number;
+}
+
+/** Blocks beside one another, their tops level, which no end of a page parts. */
+export function besideBlocks(columns: readonly Column[], gapMm: number, beforeMm: number): Block {
+  return {
+    heightMm: Math.max(0, ...columns.map(({ block }) => block.heightMm)),
+    beforeMm,
+    draw: (left, top) => {
+      let at = left;
+      const drawn = columns.map(({ block, widthMm }) => {
+        const group = block.draw(at, top);
+        at += widthMm + gapMm;
+        return group;
+      });
+      return group('beside', drawn);
+    },
+  };
 }
 
 function moved(drawing: Group, left: number, top: number): Group {

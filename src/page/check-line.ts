@@ -6,7 +6,7 @@ import type { Group } from './scene.ts';
 /** From the middle of one end tick to the middle of the other. */
 export const CHECK_LINE_MM = 50;
 const TICK_MM = 4;
-const LABEL_EM_MM = 3.1;
+const LABEL_EM_MM = 3.3;
 
 /** Room that the line takes in mm, its label below counted in height only: a label may be wider. */
 export const CHECK_LINE_SIZE = { widthMm: CHECK_LINE_MM + FINE_MM, heightMm: TICK_MM + 6 } as const;

@@ -5,9 +5,10 @@ import { INK, QUIET_INK } from './ink.ts';
 import type { Area } from './layout.ts';
 import { group, line, text } from './nodes.ts';
 import { type Orientation, type PaperName, printArea } from './paper.ts';
+import { printableName } from './printable.ts';
 import { drawQr } from './qr.ts';
 import type { Group, SceneNode, Text } from './scene.ts';
-import { isPrintable, textWidthMm } from './type.ts';
+import { textWidthMm } from './type.ts';
 
 /** Height of the foot in mm: the QR code of a sheet code of forty characters, 29 modules of 0.45 mm. */
 export const FOOT_MM = 13.05;
@@ -132,8 +133,8 @@ function lowerRow({ code, labels, child }: LowerRow, row: Row, baselineMm: numbe
 
 /** The name on its line: smaller, then shortened with an ellipsis, where it is too long. */
 function writtenName(child: string, left: number, widthMm: number, baselineMm: number): Text[] {
-  const name = child.trim();
-  if (name === '' || !isPrintable(name)) return [];
+  const name = printableName(child);
+  if (name === '') return [];
   const emMm = fitEm(name, widthMm, NAME_EM_MM, LEAST_EM_MM);
   return [
     text(fitText(name, widthMm, emMm), left, baselineMm - NAME_RISE_MM, emMm, { colour: INK }),

@@ -8,6 +8,7 @@ export * from './layout.ts';
 export * from './nodes.ts';
 export * from './paper.ts';
 export * from './print-style.ts';
+export * from './printable.ts';
 export * from './qr.ts';
 export * from './scene.ts';
 export * from './type.ts';

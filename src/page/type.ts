@@ -13,19 +13,6 @@ export function textWidthMm(words: string, emMm: number, weight: GlyphWeight = '
   return (units.reduce((sum, unit) => sum + unit, 0) * emMm) / UNITS_PER_EM;
 }
 
-/** Signs that change how letters before or after them are set, or the direction; the page's setting knows none. */
-const SHAPED = /[\p{M}\p{Script=Arabic}\p{Script=Hebrew}\p{Script=Devanagari}\p{Cc}\p{Cf}]/u;
-
-/**
- * Whether words can be printed as they are: the font has every character, and setting them one after the other is
- * right, which it is not for Arabic, Hebrew, Devanagari, and marks that join no letter.
- */
-export function isPrintable(words: string): boolean {
-  const composed = words.normalize('NFC');
-  const isKnown = [...composed].every((letter) => advanceUnits(letter, 'regular') !== undefined);
-  return isKnown && !SHAPED.test(composed);
-}
-
 /**
  * The words in lines no wider than `widthMm`, broken at spaces and line ends; a word wider than a line
  * is broken between letters. Every line holds at least one character.

@@ -1,45 +1,20 @@
 // How a child is getting on: each skill over time with how sure that is, and what is mixed up with what.
-import {
-  ACTIVITY_IDS,
-  type ActivityId,
-  activityOf,
-  SKILLS,
-  type Skill,
-} from '../activities/index.ts';
-import {
-  abilityOf,
-  type Belief,
-  type ConfusionRow,
-  confusionsIn,
-  ninetyPercent,
-  onDay,
-  riseOver,
-} from '../learner/index.ts';
+import { ACTIVITY_IDS, type ActivityId, SKILLS, type Skill } from '../activities/index.ts';
+import { abilityOf, type ConfusionRow, confusionsIn, riseOver } from '../learner/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import type { Day } from '../records/index.ts';
 import { addDays, dayNumber } from './days.ts';
+import { type CourseChart, chartOf } from './growth-chart.ts';
+import {
+  courseOf,
+  type FittingStep,
+  fittingStep,
+  type GrowthPoint,
+  type GrowthSetting,
+} from './growth-course.ts';
 import { looksOf } from './looks.ts';
 import { type Known, type Planner, settingFor, type Wishes } from './planner.ts';
-import { nearestSteps } from './rung-choice.ts';
-import { afterSheet, answersOf, beginning, type GivenSheet, type Standing } from './standing.ts';
-import { contentsFor } from './suits.ts';
-
-/** An ability on a day, with the ends of its 90 % interval; logits. */
-export interface GrowthPoint {
-  readonly day: Day;
-  /** Sheets of the skill up to then. */
-  readonly sheets: number;
-  readonly mean: number;
-  readonly least: number;
-  readonly most: number;
-}
-
-/** The step of an activity that fits now, of so many. */
-export interface FittingStep {
-  readonly activity: ActivityId;
-  readonly step: number;
-  readonly steps: number;
-}
+import { answersOf, type GivenSheet, type Standing } from './standing.ts';
 
 export interface SkillGrowth {
   readonly skill: Skill;
@@ -47,6 +22,8 @@ export interface SkillGrowth {
   readonly sheets: number;
   /** After each day on which a sheet of any skill was given, from the first of this one on; then today. */
   readonly course: readonly GrowthPoint[];
+  /** The course drawn, with the activity given most often as its measure; absent before there are two days. */
+  readonly chart?: CourseChart;
   /** Of each activity of the skill that has been given, in the order of the activities. */
   readonly fitting: readonly FittingStep[];
   /** How it moved over the last three months; `unknown` before there are enough days, `unclear` where it may be either. */
@@ -117,49 +94,32 @@ export function growthOf(planner: Planner, known: Known, day: Day, wishes: Wishe
   };
 }
 
-type GrowthSetting = ReturnType<typeof settingFor>;
-
 function skillGrowth(skill: Skill, { child }: Known, setting: GrowthSetting): SkillGrowth {
-  const { standing, bounds, book } = setting;
+  const { standing } = setting;
   const own = standing.given.filter(({ facts }) => facts.skill === skill);
   const course = courseOf(skill, standing, child.birthMonth);
-  const met = new Set(own.map(({ facts }) => facts.activity));
-  const fitting = ACTIVITY_IDS.filter((id) => met.has(id)).map((activity) => {
-    const [content] = contentsFor(activityOf(activity), bounds);
-    const asked = content === undefined ? {} : { content };
-    const [step = 1] = nearestSteps({ standing, book }, activity, asked);
-    return { activity, step, steps: book.count(activity, asked) };
-  });
-  return { skill, sheets: own.length, course, fitting, ...trendOf(own, standing) };
+  const times = timesGiven(own);
+  const now = abilityOf(standing.belief, skill);
+  const fitting = [...times.keys()].map((activity) => fittingStep(activity, now, setting));
+  const [measure] = [...times].sort(([, one], [, other]) => other - one);
+  const from = standing.given[0]?.result.day;
+  const chart = measure && from ? chartOf(course, measure[0], from, setting) : undefined;
+  return {
+    skill,
+    sheets: own.length,
+    course,
+    ...(chart === undefined ? {} : { chart }),
+    fitting,
+    ...trendOf(own, standing),
+  };
 }
 
-/** The ability after each day's sheets, each day once. */
-function courseOf(
-  skill: Skill,
-  { given, day }: Standing,
-  birthMonth: string | undefined,
-): readonly GrowthPoint[] {
-  const first = given[0]?.result.day;
-  if (first === undefined) return [];
-  let belief = beginning(dayNumber(first), birthMonth === undefined ? {} : { birthMonth }, first);
-  const points = new Map<Day, GrowthPoint>();
-  let sheets = 0;
-  for (const sheet of given) {
-    if (sheet.facts.skill === skill) sheets++;
-    belief = afterSheet(belief, sheet);
-    if (belief.skills.includes(skill))
-      points.set(sheet.result.day, pointOf(belief, skill, sheet.result.day, sheets));
-  }
-  const last = addDays(day, -1);
-  if (points.size > 0)
-    points.set(last, pointOf(onDay(belief, dayNumber(last)), skill, last, sheets));
-  return [...points.values()];
-}
-
-function pointOf(belief: Belief, skill: Skill, day: Day, sheets: number): GrowthPoint {
-  const ability = abilityOf(belief, skill);
-  const [least, most] = ninetyPercent(ability);
-  return { day, sheets, mean: ability.mean, least, most };
+/** How often each activity was given, of those that were, in the order of the activities. */
+function timesGiven(own: readonly GivenSheet[]): ReadonlyMap<ActivityId, number> {
+  const times = ACTIVITY_IDS.map(
+    (id) => [id, own.filter(({ facts }) => facts.activity === id).length] as const,
+  );
+  return new Map(times.filter(([, count]) => count > 0));
 }
 
 /** Over the last weeks of sheets, each against what is believed of its skill now. */

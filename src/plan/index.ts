@@ -2,15 +2,9 @@
 export type { Setting, Suggestion } from './course.ts';
 export { FEWEST_SHEETS, MOST_SHEETS_A_DAY, minutesOf, USUAL_MINUTES } from './day-plan.ts';
 export { addDays, ageOn, dayNumber, dayOf, mondayOf, weekdayOf } from './days.ts';
-export {
-  type FittingStep,
-  type Growth,
-  type GrowthPoint,
-  growthOf,
-  type SkillGrowth,
-  type Trend,
-  type Watch,
-} from './growth.ts';
+export { type Growth, growthOf, type SkillGrowth, type Trend, type Watch } from './growth.ts';
+export type { ChartGuide, ChartPoint, ChartWeek, CourseChart } from './growth-chart.ts';
+export type { FittingStep, GrowthPoint } from './growth-course.ts';
 export { looksOf } from './looks.ts';
 export { pairNames } from './pair-names.ts';
 export {
@@ -21,16 +15,30 @@ export {
   settingFor,
   type Wishes,
 } from './planner.ts';
+export type {
+  Report,
+  ReportChart,
+  ReportItems,
+  ReportNotes,
+  ReportPart,
+  ReportRemarks,
+  ReportSkill,
+} from './report.ts';
+export { reportPages } from './report-pages.ts';
 export { factsReader, type ReadFacts, type SheetFacts, type TaskFacts } from './sheet-facts.ts';
 export { type GivenSheet, type Standing, standingOn } from './standing.ts';
 export type { MaterialKind } from './suits.ts';
 export {
   type DayAt,
   type DayWishes,
+  leftUndone,
   movedOn,
+  movesOnTo,
   notchedSheet,
+  planAnew,
   planToday,
   somethingElse,
+  standingToday,
   toSuggestions,
 } from './today.ts';
 export { planWeek, type WeekWishes } from './week.ts';

@@ -1,6 +1,12 @@
 // Which rungs of a ladder a child is ready for.
 import { type ActivityId, activityOf } from '../activities/index.ts';
-import { type Asked, abilityOf, expectedSuccess, WANTED_SUCCESS } from '../learner/index.ts';
+import {
+  type Ability,
+  type Asked,
+  abilityOf,
+  expectedSuccess,
+  WANTED_SUCCESS,
+} from '../learner/index.ts';
 import type { Rung, RungBook } from './rung-book.ts';
 import type { Standing } from './standing.ts';
 import { type Bounds, responsesOf, suits } from './suits.ts';
@@ -47,7 +53,7 @@ function suitableRungs(
   return [];
 }
 
-/** The hardest step at which success is at least as wanted, and the next; ladders rise, so halving finds it. */
+/** The hardest step at which success is at least as wanted, and the next. */
 export function nearestSteps(
   { standing, book }: Pick<RungSetting, 'standing' | 'book'>,
   id: ActivityId,
@@ -55,16 +61,24 @@ export function nearestSteps(
   wanted = WANTED_SUCCESS,
 ): readonly number[] {
   const ability = abilityOf(standing.belief, activityOf(id).skill);
-  const count = book.count(id, asked);
-  const isEasy = (step: number) => {
-    const { logits, chance } = book.rung(id, asked, step);
-    return expectedSuccess(ability, logits, chance) >= wanted;
-  };
-  let [easy, hard] = [0, count + 1];
+  const easy = hardestStep(book, id, asked, ability, wanted);
+  return [easy, easy + 1].filter((step) => step >= 1 && step <= book.count(id, asked));
+}
+
+/** The hardest step at which success is at least as wanted; 0: none is. Ladders rise, so halving finds it. */
+export function hardestStep(
+  book: RungBook,
+  id: ActivityId,
+  asked: Asked,
+  ability: Ability,
+  wanted = WANTED_SUCCESS,
+): number {
+  let [easy, hard] = [0, book.count(id, asked) + 1];
   while (hard - easy > 1) {
     const middle = Math.floor((easy + hard) / 2);
-    if (isEasy(middle)) easy = middle;
+    const { logits, chance } = book.rung(id, asked, middle);
+    if (expectedSuccess(ability, logits, chance) >= wanted) easy = middle;
     else hard = middle;
   }
-  return [easy, hard].filter((step) => step >= 1 && step <= count);
+  return easy;
 }

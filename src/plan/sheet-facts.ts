@@ -7,8 +7,7 @@ import {
   type Skill,
 } from '../activities/index.ts';
 import { difficultyOf } from '../learner/index.ts';
-import { makeSheet, readCode, type Sheet, valuesOf } from '../sheets/index.ts';
-import { minutesFor } from './minutes.ts';
+import { makeSheet, minutesFor, readCode, type Sheet, valuesOf } from '../sheets/index.ts';
 
 export interface TaskFacts {
   /** Difficulty in logits. */

@@ -10,7 +10,7 @@ import {
 } from '../learner/index.ts';
 import type { Child, Day, HelpLevel, ResultInView } from '../records/index.ts';
 import { ageOn, dayNumber } from './days.ts';
-import { paceFrom } from './minutes.ts';
+import { paceFrom } from './pace.ts';
 import type { ReadFacts, SheetFacts } from './sheet-facts.ts';
 
 /** A recorded sheet with what it asked. */

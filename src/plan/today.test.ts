@@ -2,11 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { testSeed } from '../../tests/seed.ts';
-import { activityOf, handLevel } from '../activities/index.ts';
+import { ACTIVITY_IDS, activityOf, handLevel } from '../activities/index.ts';
 import { SUCCESS_BAND } from '../learner/index.ts';
 import type { Child } from '../records/index.ts';
 import { makeSheet, readCode } from '../sheets/index.ts';
-import { MOST_SHEETS_A_DAY } from './day-plan.ts';
+import { FEWEST_SHEETS, MOST_SHEETS_A_DAY } from './day-plan.ts';
 import { addDays } from './days.ts';
 import {
   afterDays,
@@ -22,7 +22,7 @@ import {
 } from './known-to-test.ts';
 import { newPlanner } from './planner.ts';
 import { boundsOf, isSeen } from './suits.ts';
-import { movedOn, notchedSheet, planToday, somethingElse } from './today.ts';
+import { movedOn, movesOnTo, notchedSheet, planAnew, planToday, somethingElse } from './today.ts';
 
 const seed = testSeed('today');
 const planner = newPlanner();
@@ -135,6 +135,37 @@ describe('what was not done', () => {
     expect(onTheDay.map(({ facts }) => facts.code)).toEqual([codes[3]]);
   });
 
+  test('and was put off to a day leads that day, and the rest of it is planned', () => {
+    const both = withPlan(planned, day, [{ code: codes[3] ?? '', why: 'moved-on' }]);
+    const next = planToday(planner, both, { ...wishes, day }, () => START);
+    expect(next.slice(0, 3).map(({ facts }) => facts.code)).toEqual([codes[3], codes[0], codes[1]]);
+    const nothing = withPlan(newKnown(), day, []);
+    expect(planToday(planner, nothing, { ...wishes, day }, () => START)).toEqual([]);
+    const alone = withPlan(newKnown(), day, [{ code: codes[0] ?? '', why: 'moved-on' }]);
+    const filled = planToday(planner, alone, { ...wishes, day }, () => START);
+    expect(filled.length).toBeGreaterThanOrEqual(FEWEST_SHEETS);
+    expect(filled[0]?.facts.code).toBe(codes[0]);
+  });
+
+  test('leads still once it is done on the day, and no other sheet comes for it', () => {
+    if (!first) throw new Error('no plan');
+    const next = planToday(planner, planned, { ...wishes, day }, dayAtNever);
+    const done = withResults(planned, [resultOf(first, planned.child.id, day, () => true)]);
+    expect(planToday(planner, done, { ...wishes, day }, dayAtNever)).toEqual(next);
+  });
+
+  test('is told to move on to where it will be met again, today at the earliest', () => {
+    const later = addDays(day, 2);
+    const both = withPlan(
+      withPlan(planned, day, [{ code: codes[3] ?? '', why: 'rested' }]),
+      later,
+      [{ code: codes[2] ?? '', why: 'moved-on' }],
+    );
+    const told = (dayMade: string) => codes.map(movesOnTo(both, day, () => dayMade));
+    expect(told(START)).toEqual([day, day, later, day]);
+    expect(told(day)).toEqual([undefined, undefined, later, day]);
+  });
+
   test('is forgotten after a week', () => {
     expect(movedOn(planned, addDays(START, 7))).toHaveLength(2);
     expect(movedOn(planned, addDays(START, 8))).toEqual([]);
@@ -150,6 +181,19 @@ describe('a change', () => {
     const without = new Set([activity]);
     const other = somethingElse(planner, newKnown(), wishes, code, without);
     expect(other && !without.has(other.facts.activity)).toBe(true);
+  });
+
+  test('of the whole day is of none of the activities that are not wanted, and of them where all is', () => {
+    const known = newKnown();
+    const before = planToday(planner, known, wishes, dayAtNever).map(({ facts }) => facts);
+    const codes = before.map(({ code }) => code);
+    const without = new Set(before.map(({ activity }) => activity));
+    const other = planAnew(planner, known, wishes, codes, without).map(({ facts }) => facts);
+    expect(other.length).toBeGreaterThanOrEqual(FEWEST_SHEETS);
+    expect(other.filter(({ activity }) => without.has(activity))).toEqual([]);
+    const again = planAnew(planner, known, wishes, codes, new Set(ACTIVITY_IDS));
+    expect(again.length).toBeGreaterThanOrEqual(FEWEST_SHEETS);
+    expect(again.map(({ facts }) => facts.code)).not.toEqual(codes);
   });
 
   test('to harder is harder, of the same activity and content', () => {

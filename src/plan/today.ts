@@ -2,10 +2,10 @@
 import { type ActivityId, activityOf, type Skill } from '../activities/index.ts';
 import { accept, type Result } from '../base/index.ts';
 import { notch } from '../learner/index.ts';
-import type { Day, PlannedSheet, Why } from '../records/index.ts';
+import type { Day, PlanEntry, PlannedSheet, Why } from '../records/index.ts';
 import { readCode, styleOf } from '../sheets/index.ts';
 import { nextSheet, type Suggestion, sheetOf, successAt } from './course.ts';
-import { planDay } from './day-plan.ts';
+import { FEWEST_SHEETS, planDay } from './day-plan.ts';
 import { addDays, dayNumber } from './days.ts';
 import { type Known, type Planner, settingFor, type Wishes } from './planner.ts';
 import { lastGiven, type Standing } from './standing.ts';
@@ -28,7 +28,8 @@ export type DayAt = (at: number) => Day;
 
 /**
  * The sheets for a day. A plan that a person made on the day itself stands as it is. One made before is led by what was
- * not done on earlier days; where there is none, it is made. The same until records of earlier days change.
+ * not done on earlier days; where there is none, or only what was put off to the day, it is made. The same until records
+ * of earlier days change.
  */
 export function planToday(
   planner: Planner,
@@ -38,14 +39,35 @@ export function planToday(
 ): readonly Suggestion[] {
   const { day, minutes } = wishes;
   const setting = settingFor(planner, known, day, wishes);
+  const standing = toSuggestions(planner, setting.standing, standingToday(known, day, dayAt));
   const plan = known.plans.get(day);
-  const planned = toSuggestions(planner, setting.standing, plan?.sheets ?? []);
-  if (plan && dayAt(plan.at) >= day) return planned;
-  const moved = toSuggestions(planner, setting.standing, movedOn(known, day));
-  if (plan) return [...moved, ...planned];
-  const before = beforeDay(planner, known, day);
+  if (plan && !(isOnlyPutOff(plan) && dayAt(plan.at) < day)) return standing;
+  const before = givenBefore(planner, known, day);
   const first = skillsRested(setting.standing);
-  return planDay(setting, { day, minutes, before, standing: moved, first });
+  return planDay(setting, { day, minutes, before, standing, first });
+}
+
+/** What stands on a day before anything is made: its plan, led by what moves on to it. */
+export function standingToday(known: Known, day: Day, dayAt: DayAt): readonly PlannedSheet[] {
+  const plan = known.plans.get(day);
+  const moved = plan && dayAt(plan.at) >= day ? [] : movedOn(known, day);
+  const sheets = plan?.sheets ?? [];
+  return plan && isOnlyPutOff(plan) ? [...sheets, ...moved] : [...moved, ...sheets];
+}
+
+/** The first day from `today` on with a sheet that was not done: where it is planned again, or today. */
+export function movesOnTo(
+  known: Known,
+  today: Day,
+  dayAt: DayAt,
+): (code: string) => Day | undefined {
+  const days: readonly (readonly [Day, readonly PlannedSheet[]])[] = [
+    [today, standingToday(known, today, dayAt)],
+    ...[...known.plans].flatMap(([day, { sheets }]) =>
+      day > today ? [[day, sheets] as const] : [],
+    ),
+  ];
+  return (wanted) => days.find(([, sheets]) => sheets.some(({ code }) => code === wanted))?.[0];
 }
 
 /** Skills that the child has had before, and not for a week: otherwise one that is hard for it would hardly come. */
@@ -56,10 +78,30 @@ function skillsRested({ given, day }: Standing): ReadonlySet<Skill> {
   );
 }
 
-/** Sheets that were planned for the last days and neither done nor planned again, the latest first. */
-export function movedOn({ plans, results }: Known, day: Day): readonly PlannedSheet[] {
+function isOnlyPutOff({ sheets }: PlanEntry): boolean {
+  return sheets.length > 0 && sheets.every(({ why }) => why === 'moved-on');
+}
+
+/** Sheets of the last days that stand on `day` besides its own. */
+export function movedOn(
+  known: Pick<Known, 'plans' | 'results'>,
+  day: Day,
+): readonly PlannedSheet[] {
+  return leftUndone(known, day)
+    .slice(0, MOST_MOVED)
+    .map((code) => ({ code, why: 'moved-on' as const }));
+}
+
+/**
+ * Codes of the sheets that were planned for the last days and neither done before `day` nor planned again, the latest
+ * first. What is done on the day itself stays, as all of its plan does.
+ */
+export function leftUndone(
+  { plans, results }: Pick<Known, 'plans' | 'results'>,
+  day: Day,
+): readonly string[] {
   const from = addDays(day, -MOVES_FOR_DAYS);
-  const done = new Set(results.map(({ code }) => code));
+  const done = new Set(results.filter((result) => result.day < day).map(({ code }) => code));
   const ahead = [...plans].filter(([on]) => on >= day).flatMap(([, { sheets }]) => sheets);
   const settled = new Set([...done, ...ahead.map(({ code }) => code)]);
   const left = [...plans]
@@ -67,13 +109,30 @@ export function movedOn({ plans, results }: Known, day: Day): readonly PlannedSh
     .sort(([one], [other]) => Number(one < other) - Number(one > other))
     .flatMap(([, { sheets }]) => sheets)
     .filter(({ code }) => !settled.has(code));
-  return [...new Set(left.map(({ code }) => code))]
-    .slice(0, MOST_MOVED)
-    .map((code) => ({ code, why: 'moved-on' as const }));
+  return [...new Set(left.map(({ code }) => code))];
 }
 
-/** What was given or planned on the last day before `day`, to follow it with something else. */
-function beforeDay(planner: Planner, { results }: Known, day: Day) {
+/**
+ * A plan that a person asked for in place of the one with the sheets of `codes`: of none of the activities in `without`
+ * where there is enough else, and led by nothing of earlier days.
+ */
+export function planAnew(
+  planner: Planner,
+  known: Known,
+  wishes: DayWishes,
+  codes: readonly string[],
+  without: ReadonlySet<ActivityId>,
+): readonly Suggestion[] {
+  const { day, minutes } = wishes;
+  const setting = settingFor(planner, known, day, wishes, codes.join(' '));
+  const before = givenBefore(planner, known, day);
+  const wanted = { day, minutes, before, standing: [], first: skillsRested(setting.standing) };
+  const other = planDay(setting, { ...wanted, without });
+  return other.length < FEWEST_SHEETS ? planDay(setting, wanted) : other;
+}
+
+/** What was given last before `day`, to follow it with something else. */
+export function givenBefore(planner: Planner, { results }: Known, day: Day) {
   const last = results.filter((result) => result.day < day).at(-1);
   const facts = last && planner.read(last.code);
   return facts ? [{ day: last.day, activity: facts.activity }] : [];

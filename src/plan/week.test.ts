@@ -7,9 +7,11 @@ import {
   dayAfter,
   MINUTES,
   newKnown,
+  resultOf,
   START,
   WISHES,
   withPlan,
+  withResults,
 } from './known-to-test.ts';
 import { newPlanner } from './planner.ts';
 import { planWeek } from './week.ts';
@@ -70,4 +72,39 @@ test('what was left undone comes first', () => {
   const known = withPlan(newKnown(), addDays(START, -1), [{ code, why: 'rested' }]);
   const [first] = [...planWeek(planner, known, wanted).values()].flat();
   expect(first).toMatchObject({ facts: { code }, why: 'moved-on' });
+});
+
+test('planned anew, a week keeps what was left undone, and what is done already', () => {
+  const yesterday = addDays(START, -1);
+  const [undone, ...others] = [...planWeek(planner, newKnown(), wanted).values()].flat();
+  const done = others.find(({ facts }) => facts.activity !== undone?.facts.activity);
+  if (!undone || !done) throw new Error('expected two sheets');
+  const moved = { code: undone.facts.code, why: 'moved-on' } as const;
+  const given = { code: done.facts.code, why: 'rested' } as const;
+  const planned = withPlan(withPlan(newKnown(), yesterday, [{ ...moved, why: 'rested' }]), START, [
+    moved,
+    given,
+  ]);
+  const known = withResults(planned, [resultOf(done, newKnown().child.id, START, () => true)]);
+  const favoured = new Set(['memory'] as const);
+  const [today = []] = [...planWeek(planner, known, { ...wanted, favoured }).values()];
+  expect(today.slice(0, 2).map(({ facts }) => facts.code)).toEqual([given.code, moved.code]);
+});
+
+test('a week planned ahead does not take what is still to come for left undone', () => {
+  const thisWeek = planWeek(planner, newKnown(), wanted);
+  const known = [...thisWeek].reduce(
+    (so, [day, sheets]) =>
+      withPlan(
+        so,
+        day,
+        sheets.map(({ facts, why }) => ({ code: facts.code, why })),
+      ),
+    newKnown(),
+  );
+  const ahead = days.map((day) => addDays(day, 7));
+  const next = [...planWeek(planner, known, { ...wanted, days: ahead, today: START }).values()];
+  expect(next.flat().filter(({ why }) => why === 'moved-on')).toEqual([]);
+  const last = [...thisWeek.values()].at(-1)?.at(-1);
+  expect(next[0]?.[0]?.facts.activity).not.toBe(last?.facts.activity);
 });

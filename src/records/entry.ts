@@ -1,6 +1,6 @@
-// What is kept: entries that never change, each a child, a result, a plan, or the taking back of one of them.
+// What is kept: entries that never change, each a child, a result, a plan, a stock, or the taking back of one of them.
 import type { Deed } from '../activities/index.ts';
-import type { Sight } from '../palette/index.ts';
+import type { ColourName, Sight } from '../palette/index.ts';
 import type { Id } from './ids.ts';
 
 export const WRITING_HANDS = ['left', 'right', 'either'] as const;
@@ -108,6 +108,35 @@ export interface PlanEntry extends EntryBase {
   readonly sheets: readonly PlannedSheet[];
 }
 
+/** Round stickers of one colour and size. */
+export interface StickerStock {
+  readonly colour: ColourName;
+  readonly diameterMm: number;
+  readonly count: number;
+}
+
+export const PRINTERS = ['colour', 'grey', 'none'] as const;
+export type Printer = (typeof PRINTERS)[number];
+
+/** Things that are there or not. */
+export const TOOLS = ['pencil', 'scissors', 'glue', 'counters', 'pockets'] as const;
+export type Tool = (typeof TOOLS)[number];
+
+/** What is in the house; what is left out was not said. */
+export interface Stock {
+  readonly stickers: readonly StickerStock[];
+  /** Colours of crayons or pens. */
+  readonly crayons: readonly ColourName[];
+  /** Pencil, children's scissors, glue stick, small counters, wipe-clean pockets. */
+  readonly tools: readonly Tool[];
+  readonly printer?: Printer;
+}
+
+/** A count of all that is in the house; replaces every earlier one. */
+export interface StockEntry extends EntryBase, Stock {
+  readonly kind: 'stock';
+}
+
 /** Takes back another entry, which may itself be of this kind. */
 export interface UndoneEntry extends EntryBase {
   readonly kind: 'undone';
@@ -120,7 +149,13 @@ export interface ChildGoneEntry extends EntryBase {
   readonly child: Id;
 }
 
-export type Entry = ChildEntry | ResultEntry | PlanEntry | UndoneEntry | ChildGoneEntry;
+export type Entry =
+  | ChildEntry
+  | ResultEntry
+  | PlanEntry
+  | StockEntry
+  | UndoneEntry
+  | ChildGoneEntry;
 
 type Unstamped<E> = E extends Entry ? Omit<E, 'id' | 'at'> : never;
 /** An entry before it has its id and time; a new child has no id yet either. */

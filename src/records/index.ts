@@ -1,4 +1,4 @@
-// Children, results and plans as entries that never change: their ids, views, backup file, merging, migration.
+// Children, results, plans and the stock as entries that never change: their ids, views, backup file, merging, migration.
 export { BACKUP_CHARACTERS, backupText, laterVersion, readBackup } from './backup.ts';
 export * from './entry.ts';
 export { readEntry } from './entry-schema.ts';
@@ -9,6 +9,7 @@ export {
   type Child,
   type ResultInView,
   type Shelf,
+  type StockInView,
   shelfOf,
   type View,
   viewOf,

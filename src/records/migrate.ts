@@ -7,10 +7,10 @@ export type Step = (entry: unknown) => unknown;
  * The first step turns version 1 into version 2, and so on. Whoever changes the stored form adds a
  * step here, and a test with a file that the version before had written.
  */
-export const STEPS: readonly Step[] = [withPlans];
+export const STEPS: readonly Step[] = [withPlansAndStock];
 
-/** Version 2 adds plans; all that version 1 has is as it was. */
-function withPlans(entry: unknown): unknown {
+/** Version 2 adds plans and the stock; all that version 1 has is as it was. */
+function withPlansAndStock(entry: unknown): unknown {
   return entry;
 }
 

@@ -8,6 +8,7 @@ import type {
   Month,
   PlanEntry,
   ResultEntry,
+  StockEntry,
   UndoneEntry,
   WritingHand,
 } from './entry.ts';
@@ -34,6 +35,13 @@ export interface ResultInView extends ResultEntry {
   readonly alsoRecorded: readonly Id[];
 }
 
+/** The last count of what is in the house, and what was given since then. */
+export interface StockInView {
+  readonly counted: StockEntry;
+  /** Codes of the sheets recorded after it, as often as they were. */
+  readonly givenSince: readonly string[];
+}
+
 export interface View {
   /** In the order in which they were first recorded. */
   readonly children: readonly Child[];
@@ -43,6 +51,8 @@ export interface View {
   readonly results: ReadonlyMap<Id, readonly ResultInView[]>;
   /** By child in view and day: the latest plan in force, which may be of no sheets. */
   readonly plans: ReadonlyMap<Id, ReadonlyMap<Day, PlanEntry>>;
+  /** Absent until it was counted for the first time. */
+  readonly stock?: StockInView;
 }
 
 /** All that is in view on one shelf. A child is in view while an entry in force gives its nickname. */
@@ -61,7 +71,9 @@ export function viewOf(entries: readonly Entry[], shelf: Shelf = 'real'): View {
     inForce.filter((entry) => entry.kind === 'plan'),
     (plan) => plan.child,
   );
+  const stock = stockIn(inForce);
   return {
+    ...(stock === undefined ? {} : { stock }),
     children,
     gone: named.filter(({ id }) => gone.has(id)),
     results: new Map(children.map(({ id }) => [id, resultsInOrder(given.get(id) ?? [])])),
@@ -119,6 +131,13 @@ function resultsInOrder(results: readonly ResultEntry[]): readonly ResultInView[
     .sort(
       (one, other) => Number(one.day > other.day) - Number(one.day < other.day) || byId(one, other),
     );
+}
+
+function stockIn(inForce: readonly Entry[]): StockInView | undefined {
+  const counted = inForce.filter((entry) => entry.kind === 'stock').at(-1);
+  if (counted === undefined) return undefined;
+  const since = inForce.filter((entry) => entry.kind === 'result' && entry.id > counted.id);
+  return { counted, givenSince: since.flatMap((entry) => ('code' in entry ? entry.code : [])) };
 }
 
 /** Of plans by id, the latest of each day; the days in order. */

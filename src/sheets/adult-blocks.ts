@@ -7,23 +7,21 @@ import {
   CHECK_LINE_SIZE,
   checkLine,
   heading,
-  type LeadRow,
-  leadRows,
+  numbered,
   type PaperName,
   paragraph,
   picture,
   QUIET_INK,
-  stackBlocks,
+  together,
 } from '../page/index.ts';
 import { packMaterials } from './materials.ts';
 import type { Pack } from './pack.ts';
-import { type PackPart, packParts, partNames } from './pack-parts.ts';
+import { partNames } from './pack-parts.ts';
 import { pageWords } from './page-catalogue.ts';
-import type { AdultWords } from './page-words.ts';
 import { stickerRows } from './sticker-rows.ts';
 
-const SMALL_EM_MM = 3.3;
-const PART_GAP_MM = 3;
+/** The em of all that is not a heading, in mm: small and still easy to read. */
+export const SMALL_EM_MM = 3.3;
 const SECTION_BEFORE_MM = 5;
 
 export function titleBlocks(pack: Pack, language: Language, width: number): Block[] {
@@ -32,21 +30,9 @@ export function titleBlocks(pack: Pack, language: Language, width: number): Bloc
   return [heading(words.title, width), paragraph(names, width, { colour: QUIET_INK })];
 }
 
-/** What to lay out, then what to say and to show for each kind of sheet. */
-export function mainBlocks(pack: Pack, language: Language, width: number): Block[] {
+export function layOutBlock(pack: Pack, language: Language, width: number): Block {
   const words = pageWords(language).adult;
-  const [first, ...others] = packParts(pack.sheets, language).map((part) =>
-    partBlock(part, words, width),
-  );
-  const start = [heading(words.start, width, 2), ...(first ? [first] : [])];
-  return [
-    together(
-      [heading(words.layOut, width, 2), ...layOutBlocks(pack, language, width)],
-      SECTION_BEFORE_MM,
-    ),
-    together(start, SECTION_BEFORE_MM),
-    ...others,
-  ];
+  return section([heading(words.layOut, width, 2), ...layOutBlocks(pack, language, width)]);
 }
 
 function layOutBlocks(pack: Pack, language: Language, width: number): Block[] {
@@ -66,7 +52,7 @@ function layOutBlocks(pack: Pack, language: Language, width: number): Block[] {
   const others = stickers.length + listed.length === 0 ? [words.nothing] : listed;
   return [
     ...sizes.flatMap((size) => [
-      paragraph(words.stickers(size), width),
+      paragraph(words.stickers(size), width, { emMm: SMALL_EM_MM }),
       stickerRows(
         stickers.filter(({ diameterMm }) => diameterMm === size),
         print,
@@ -74,32 +60,35 @@ function layOutBlocks(pack: Pack, language: Language, width: number): Block[] {
         width,
       ),
     ]),
-    ...(others.length > 0 ? [bullets(others, width)] : []),
+    ...(others.length > 0 ? [bullets(others, width, SMALL_EM_MM)] : []),
   ];
 }
 
-function partBlock(part: PackPart, words: AdultWords, width: number): Block {
-  const title = words.partHeading(part.name, part.sheetNumbers);
-  const rows: readonly LeadRow[] = [
-    { lead: words.say, words: `“${part.say.join(' ')}”` },
-    { lead: words.show, words: words.showOne(part.show, part.showSheet) },
-  ];
-  return together(
-    [paragraph(title, width, { weight: 'bold' }), leadRows(rows, width)],
-    PART_GAP_MM,
-  );
-}
-
-/** The 50 mm line and the cautions. */
-export function sideBlocks(language: Language, paper: PaperName, width: number): Block[] {
+/** When to stop. */
+export function stopBlock(language: Language, width: number): Block {
   const words = pageWords(language).adult;
-  return [
+  return section([heading(words.stop, width, 2), bullets(words.stopAdvice, width, SMALL_EM_MM)]);
+}
+
+/** The help that holds for every sheet. */
+export function helpBlock(language: Language, width: number): Block {
+  const words = pageWords(language).adult;
+  return section([heading(words.help, width, 2), numbered(words.ladder, width, SMALL_EM_MM)]);
+}
+
+/** The 50 mm line. */
+export function sizeBlock(language: Language, paper: PaperName, width: number): Block {
+  const words = pageWords(language).adult;
+  return section([
     heading(words.size, width, 2),
     picture(checkLine(0, 0, words.checkLine), CHECK_LINE_SIZE),
     paragraph(words.checkAdvice(paper), width, { emMm: SMALL_EM_MM }),
-    heading(words.care, width, 2),
-    bullets(words.cautions, width),
-  ];
+  ]);
+}
+
+export function careBlock(language: Language, width: number): Block {
+  const words = pageWords(language).adult;
+  return section([heading(words.care, width, 2), bullets(words.cautions, width, SMALL_EM_MM)]);
 }
 
 export function proofBlock(pack: Pack, language: Language, width: number): Block {
@@ -114,13 +103,7 @@ function hasPictures({ sheets }: Pack): boolean {
   return sheets.some(({ tasks }) => JSON.stringify(tasks).includes('"form":"picture-'));
 }
 
-/** Blocks that no end of a page parts. */
-function together(blocks: readonly Block[], beforeMm: number): Block {
-  const endless = { width: Number.POSITIVE_INFINITY, height: Number.POSITIVE_INFINITY };
-  const stackAt = (left: number, top: number) => stackBlocks(blocks, { left, top, ...endless });
-  return {
-    heightMm: stackAt(0, 0).heightMm,
-    beforeMm,
-    draw: (left, top) => stackAt(left, top).group,
-  };
+/** A heading and what belongs to it. */
+export function section(blocks: readonly Block[]): Block {
+  return together(blocks, SECTION_BEFORE_MM);
 }

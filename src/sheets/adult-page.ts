@@ -1,8 +1,8 @@
-// The adult's page of a pack: what to lay out, what to say and show, true size, cautions, the sheets.
+// The adult's page of a pack: what to lay out, to say, to show and to help with, true size, cautions, the sheets.
 import type { Language } from '../activities/index.ts';
 import {
   type Area,
-  type Block,
+  columnsOf,
   heading,
   type Orientation,
   type Page,
@@ -11,22 +11,35 @@ import {
   type SceneNode,
   stackBlocks,
 } from '../page/index.ts';
-import { mainBlocks, proofBlock, sideBlocks, titleBlocks } from './adult-blocks.ts';
+import {
+  careBlock,
+  helpBlock,
+  layOutBlock,
+  proofBlock,
+  sizeBlock,
+  stopBlock,
+  titleBlocks,
+} from './adult-blocks.ts';
+import { type Column, fillEach, fillLevel, type Piece } from './adult-flow.ts';
+import { goalsPieces, partPieces } from './adult-parts.ts';
 import type { Pack } from './pack.ts';
 import { pageWords } from './page-catalogue.ts';
-import { sheetList } from './sheet-list.ts';
+import { placeForList, sheetList } from './sheet-list.ts';
 import { DEFAULT_PAGE, type PageChoice } from './sheet-spec.ts';
 
-const COLUMN_GAP_MM = 12;
-/** The side column, with the 50 mm line and the cautions, is as high as the page has room for. */
-const SIDE_MM: Readonly<Record<Orientation, number>> = { portrait: 62, landscape: 100 };
+const COLUMN_GAP_MM = 10;
 const SECTION_GAP_MM = 6;
-/** Room kept for the heading and the first rows of the list of sheets. */
-const LEAST_LIST_MM = 24;
+/** Widths beside the column of the kinds of sheet, which takes what they leave, by eye; 0: no column there. */
+const SIDES_MM: Readonly<Record<Orientation, { readonly left: number; readonly right: number }>> = {
+  portrait: { left: 0, right: 66 },
+  landscape: { left: 62, right: 70 },
+};
+/** Columns of a further page. */
+const FURTHER_COLUMNS: Readonly<Record<Orientation, number>> = { portrait: 2, landscape: 3 };
 
 /**
- * The adult's page. It runs on to further pages only where a pack holds more kinds of sheet than
- * one page can introduce; the list of sheets then stands on the last.
+ * The adult's page. It runs on to further pages where a pack holds more kinds of sheet, or names more goals, than
+ * one page can tell; the list of sheets then stands on the last.
  */
 export function adultPages(pack: Pack, language: Language = 'en'): readonly Page[] {
   const page = pack.sheets[0]?.spec.page ?? DEFAULT_PAGE;
@@ -34,64 +47,104 @@ export function adultPages(pack: Pack, language: Language = 'en'): readonly Page
   const size = pageSize(page.paper, page.orientation);
   const words = pageWords(language).adult;
   const title = stackBlocks(titleBlocks(pack, language, area.width), area);
-  const body = below(area, title.heightMm + SECTION_GAP_MM);
-  const { nodes, rest } = bodyNodes(pack, language, page, body);
+  const { nodes, rest, hasList } = firstPage(
+    pack,
+    language,
+    page,
+    below(area, title.heightMm + SECTION_GAP_MM),
+  );
   const first = { ...size, title: words.title, nodes: [title.group, ...nodes] };
-  if (rest.length === 0) return [first];
-  const further = furtherPages(rest, area, pack, language);
+  if (hasList) return [first];
+  const further = furtherPages(pack, language, page, rest);
   return [first, ...further.map((more) => ({ ...size, title: words.continued, nodes: more }))];
 }
 
-interface Body {
+interface FirstPage {
   readonly nodes: readonly SceneNode[];
-  /** What the first page has no room for; where there is any, the list of sheets is not in `nodes`. */
-  readonly rest: readonly Block[];
+  /** What there was no room for. */
+  readonly rest: readonly Piece[];
+  readonly hasList: boolean;
 }
 
-/** Two columns, the list of sheets under both, the proof line at the foot. */
-function bodyNodes(pack: Pack, language: Language, page: PageChoice, body: Area): Body {
+/** Columns, the list of sheets under them or under the one of the kinds, the proof line at the foot. */
+function firstPage(pack: Pack, language: Language, page: PageChoice, body: Area): FirstPage {
   const proof = proofBlock(pack, language, body.width);
   const foot = proof.draw(body.left, body.top + body.height - proof.heightMm);
   const above = { ...body, height: body.height - proof.heightMm - SECTION_GAP_MM };
-  const sideMm = SIDE_MM[page.orientation];
-  const left = body.left + body.width - sideMm;
-  const side = stackBlocks(sideBlocks(language, page.paper, sideMm), { ...above, left });
-  const blocks = mainBlocks(pack, language, body.width - sideMm - COLUMN_GAP_MM);
-  const main = stackBlocks(blocks, above);
-  const usedMm = Math.max(side.heightMm, main.heightMm) + SECTION_GAP_MM;
-  const listArea = below(above, usedMm);
-  if (main.rest.length > 0) return { nodes: [main.group, side.group, foot], rest: main.rest };
-  if (listArea.height >= LEAST_LIST_MM) {
-    const list = sheetList(pack.sheets, listArea, language);
-    return { nodes: [main.group, side.group, list, foot], rest: [] };
-  }
-  // The last part makes room for the list by going with it to the next page.
-  const shorter = stackBlocks(blocks.slice(0, -1), above);
-  return { nodes: [shorter.group, side.group, foot], rest: blocks.slice(-1) };
+  const columns = firstColumns(pack, language, page, above);
+  const { groups, heightsMm, rest } = fillEach(columns);
+  if (rest.length > 0) return { nodes: [...groups, foot], rest, hasList: false };
+  const underColumns = columns
+    .map(({ area }, index) => below(area, (heightsMm[index] ?? 0) + SECTION_GAP_MM))
+    .sort((one, other) => other.width - one.width);
+  const underAll = below(above, Math.max(...heightsMm) + SECTION_GAP_MM);
+  const place = placeForList(pack.sheets, [underAll, ...underColumns], language);
+  if (!place) return { nodes: [...groups, foot], rest, hasList: false };
+  return {
+    nodes: [...groups, sheetList(pack.sheets, place.area, language), foot],
+    rest,
+    hasList: true,
+  };
 }
 
-/** The blocks on as many pages as they need, the list of sheets below the last of them. */
-function furtherPages(
-  blocks: readonly Block[],
-  area: Area,
+function firstColumns(
   pack: Pack,
   language: Language,
+  { paper, orientation }: PageChoice,
+  above: Area,
+): readonly Column[] {
+  const { left, right } = SIDES_MM[orientation];
+  const layOut: Piece = (width) => layOutBlock(pack, language, width);
+  const stop: Piece = (width) => stopBlock(language, width);
+  const size: Piece = (width) => sizeBlock(language, paper, width);
+  const help: Piece = (width) => helpBlock(language, width);
+  const care: Piece = (width) => careBlock(language, width);
+  const kinds = [...partPieces(pack, language), ...goalsPieces(pack, language)];
+  const rightArea = { ...above, left: above.left + above.width - right, width: right };
+  const mainMm = above.width - right - COLUMN_GAP_MM;
+  if (left === 0) {
+    return [
+      { area: { ...above, width: mainMm }, pieces: [layOut, stop, ...kinds] },
+      { area: rightArea, pieces: [size, help, care] },
+    ];
+  }
+  const leftArea = { ...above, width: left };
+  const start = [layOut, size, stop];
+  // What the left column has no room for stands above the kinds of sheet.
+  const { rest } = fillEach([{ area: leftArea, pieces: start }]);
+  const leftMm = left + COLUMN_GAP_MM;
+  const middle = { ...above, left: above.left + leftMm, width: mainMm - leftMm };
+  return [
+    { area: leftArea, pieces: start.slice(0, start.length - rest.length) },
+    { area: middle, pieces: [...rest, ...kinds] },
+    { area: rightArea, pieces: [help, care] },
+  ];
+}
+
+/** The pieces on as many pages as they need, the list of sheets below the last of them. */
+function furtherPages(
+  pack: Pack,
+  language: Language,
+  { paper, orientation }: PageChoice,
+  pieces: readonly Piece[],
 ): readonly (readonly SceneNode[])[] {
+  const area = printArea(paper, orientation);
   const top = heading(pageWords(language).adult.continued, area.width, 2);
   const head = top.draw(area.left, area.top);
   const body = below(area, top.heightMm + SECTION_GAP_MM);
+  const columns = columnsOf(FURTHER_COLUMNS[orientation], body, COLUMN_GAP_MM);
   const pages: (readonly SceneNode[])[] = [];
-  let rest = blocks;
+  let rest = pieces;
   let listArea = body;
   while (rest.length > 0) {
-    const stack = stackBlocks(rest, body);
-    pages.push([head, stack.group]);
-    rest = stack.rest;
-    listArea = below(body, stack.heightMm + SECTION_GAP_MM);
+    const filled = fillLevel(rest, columns);
+    pages.push([head, ...filled.groups]);
+    rest = filled.rest;
+    listArea = below(body, Math.max(...filled.heightsMm) + SECTION_GAP_MM);
   }
-  const hasRoom = listArea.height >= LEAST_LIST_MM;
-  const list = sheetList(pack.sheets, hasRoom ? listArea : body, language);
-  const before = hasRoom ? (pages.pop() ?? [head]) : [head];
+  const place = placeForList(pack.sheets, pages.length > 0 ? [listArea] : [], language);
+  const before = place?.showsAll ? (pages.pop() ?? [head]) : [head];
+  const list = sheetList(pack.sheets, place?.showsAll ? place.area : body, language);
   return [...pages, [...before, list]];
 }
 

@@ -13,10 +13,10 @@ import {
   heading,
   INK,
   insetArea,
-  isPrintable,
   type Page,
   pageSize,
   printArea,
+  printableName,
   sheetArea,
   stroked,
   text,
@@ -114,7 +114,8 @@ function label(
 ): Group {
   const baseline = place.top + LABEL_EM_MM;
   const activity = activityOf(spec.activity).words[language].name;
-  const name = child && isPrintable(child.name) ? `${child.name.trim()} · ` : '';
+  const known = printableName(child?.name ?? '');
+  const name = known === '' ? '' : `${known} · `;
   const about = pageWords(language).answerLabel(number, activity, spec.step);
   const room = place.width - textWidthMm(code, LABEL_EM_MM) - LABEL_GAP_MM;
   const whose = fitText(name, room / 2, LABEL_EM_MM);

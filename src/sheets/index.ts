@@ -3,6 +3,8 @@ export { adultPages } from './adult-page.ts';
 export { answerPages } from './answer-pages.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
 export { CODE_ALPHABET } from './code-characters.ts';
+export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
+export { frameworkNames } from './goals-served.ts';
 export { EQUAL_LOGITS } from './group.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
 export { makePack } from './make-pack.ts';
@@ -13,6 +15,7 @@ export {
   packMaterials,
   type StickerCount,
 } from './materials.ts';
+export { minutesFor } from './minutes.ts';
 export type { OnProgress, Pack, SeededRecipe } from './pack.ts';
 export {
   type Check,

@@ -1,10 +1,12 @@
 // The pack of a recipe: for a group where it names children, else for nobody in particular.
-import type { Result } from '../base/index.ts';
+import { accept, type Result } from '../base/index.ts';
 import { makeGroupPack } from './group.ts';
 import { makePlainPack, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
 
 /** Always the same pack. Refuses what no pack can be made from, and more different sheets than there are. */
 export function makePack(recipe: SeededRecipe, onProgress: OnProgress = () => {}): Result<Pack> {
   const make = recipe.children === undefined ? makePlainPack : makeGroupPack;
-  return make(recipe, onProgress);
+  const pack = make(recipe, onProgress);
+  const { goals } = recipe;
+  return pack.ok && goals !== undefined ? accept({ ...pack.value, goals }) : pack;
 }

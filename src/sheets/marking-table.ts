@@ -6,12 +6,12 @@ import {
   FINE_MM,
   fitText,
   heading,
-  isPrintable,
   line,
   type Page,
   pageSize,
   paragraph,
   printArea,
+  printableName,
   QUIET_INK,
   type SceneNode,
   text,
@@ -202,7 +202,7 @@ function rowNodes(
   const baseline = top + BASELINE_SHARE * ROW_MM;
   const nameLeft = area.left + NUMBER_MM + NUMBER_GAP_MM;
   const room = nameMm - NUMBER_MM - 2 * NUMBER_GAP_MM;
-  const name = isPrintable(child.name) ? fitText(child.name.trim(), room, NAME_EM_MM) : '';
+  const name = fitText(printableName(child.name), room, NAME_EM_MM);
   const number = text(String(child.number), area.left + NUMBER_MM, baseline, EM_MM, {
     anchor: 'end',
     colour: QUIET_INK,

@@ -1,6 +1,7 @@
 // The kinds of sheet in a pack: sheets that are given in the same words stand together.
 import { type ActivityId, activityOf, type Language } from '../activities/index.ts';
-import type { PartName } from './page-words.ts';
+import { minutesFor } from './minutes.ts';
+import type { MinutesRange, PartName } from './page-words.ts';
 import type { Sheet } from './sheet.ts';
 
 /** Sheets of one activity that are given in the same words, whatever their step. */
@@ -13,21 +14,28 @@ export interface PackPart {
   readonly show: string;
   /** Number of that sheet, where the others are shown otherwise. */
   readonly showSheet: number | undefined;
+  /** What one of the sheets takes at a usual pace, in whole minutes. */
+  readonly minutes: MinutesRange;
+  readonly help: readonly string[];
+  readonly easierNow: string;
+  readonly harderNow: string;
+  readonly lookFor: readonly string[];
 }
 
 /** The parts in the order in which they first come. */
 export function packParts(sheets: readonly Sheet[], language: Language): readonly PackPart[] {
-  const kindOf = (sheet: Sheet) =>
-    JSON.stringify([sheet.spec.activity, spokenOf(sheet, language).say]);
+  const kindOf = (sheet: Sheet) => JSON.stringify([sheet.spec.activity, sayOf(sheet, language)]);
   return grouped(sheets, kindOf).map(({ first, numbers, members }) => {
-    const { say, show } = spokenOf(first, language);
-    const isAlike = members.every((sheet) => spokenOf(sheet, language).show === show);
+    const show = showOf(first, language);
+    const isAlike = members.every((sheet) => showOf(sheet, language) === show);
     return {
       name: nameOf(first.spec.activity, members, language),
       sheetNumbers: rangesText(numbers),
-      say,
+      say: sayOf(first, language),
       show,
       showSheet: isAlike ? undefined : numbers[0],
+      minutes: minutesOf(members),
+      ...alongOf(first, language),
     };
   });
 }
@@ -67,10 +75,31 @@ function nameOf(id: ActivityId, sheets: readonly Sheet[], language: Language): P
   };
 }
 
-function spokenOf({ spec, tasks }: Sheet, language: Language) {
+function sayOf({ spec, tasks }: Sheet, language: Language): readonly string[] {
+  return activityOf(spec.activity).words[language].say(tasks[0]?.printed);
+}
+
+function showOf({ spec, tasks }: Sheet, language: Language): string {
+  return activityOf(spec.activity).words[language].show(tasks[0]?.printed);
+}
+
+/** What holds for all sheets that are given in the same words. */
+function alongOf({ spec, tasks }: Sheet, language: Language) {
   const words = activityOf(spec.activity).words[language];
   const printed = tasks[0]?.printed;
-  return { say: words.say(printed), show: words.show(printed) };
+  return {
+    help: words.help(printed),
+    easierNow: words.easierNow(printed),
+    harderNow: words.harderNow(printed),
+    lookFor: words.lookFor(printed),
+  };
+}
+
+function minutesOf(sheets: readonly Sheet[]): MinutesRange {
+  const minutes = sheets.map(({ spec, tasks }) =>
+    Math.round(minutesFor(tasks.map(({ printed }) => activityOf(spec.activity).features(printed)))),
+  );
+  return { least: Math.min(...minutes), most: Math.max(...minutes) };
 }
 
 /** More ranges than this are cut off: every sheet says itself what it is. */

@@ -8,6 +8,7 @@ import {
   randomFrom,
   refuse,
 } from '../base/index.ts';
+import type { Framework } from './goals.ts';
 import { pathText } from './path-text.ts';
 import type { Recipe, RecipePart } from './recipe.ts';
 import { makeSheet, type Sheet } from './sheet.ts';
@@ -18,6 +19,8 @@ export interface Pack {
   /** Absent for sheets that come from their codes. */
   readonly seed?: number;
   readonly sheets: readonly Sheet[];
+  /** Curricula whose goals the adult's page names; absent: none. */
+  readonly goals?: readonly Framework[];
 }
 
 export type SeededRecipe = Recipe & { readonly seed: number };

@@ -8,7 +8,7 @@ export interface ChildPack {
 }
 
 /** In the order of the group; none for a pack for nobody in particular. */
-export function packsOfChildren({ sheets }: Pack): readonly ChildPack[] {
+export function packsOfChildren({ seed: _seed, sheets, ...rest }: Pack): readonly ChildPack[] {
   const own = new Map<number, { child: SheetChild; sheets: Sheet[] }>();
   for (const { child, ...sheet } of sheets) {
     if (child === undefined) continue;
@@ -18,5 +18,5 @@ export function packsOfChildren({ sheets }: Pack): readonly ChildPack[] {
   }
   return [...own.values()]
     .sort((one, other) => one.child.number - other.child.number)
-    .map(({ child, sheets }) => ({ child, pack: { sheets } }));
+    .map(({ child, sheets }) => ({ child, pack: { ...rest, sheets } }));
 }

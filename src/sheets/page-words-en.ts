@@ -1,4 +1,5 @@
 // English words of the pages that go round the tasks.
+import { GOALS_WORDS_EN } from './goals-words-en.ts';
 import type { AdultWords, MarkingWords, PageWords, PartName } from './page-words.ts';
 
 /** `1 sheet`, `2 sheets`. */
@@ -13,13 +14,17 @@ function listed(names: readonly string[]): string {
 
 const partText = ({ activity, steps }: PartName) =>
   `“${activity}”, ${steps.count === 1 ? 'step' : 'steps'} ${steps.text}`;
+/** More activities than this are counted in the title of a pack, not named: the list of sheets names them. */
+const MOST_NAMED = 4;
 /** Keeps a number and its unit on one line. */
 const NBSP = '\u00a0';
 
 const adult: AdultWords = {
   title: 'For the adult',
   packTitle: (parts) =>
-    `${listed(parts.map((part) => `${counted(part.sheets, 'sheet')} of ${partText(part)}`))}.`,
+    parts.length > MOST_NAMED
+      ? `${parts.reduce((sum, { sheets }) => sum + sheets, 0)} sheets of ${parts.length} activities.`
+      : `${listed(parts.map((part) => `${counted(part.sheets, 'sheet')} of ${partText(part)}`))}.`,
   layOut: 'Lay out',
   stickers: (diameterMm) => `Stickers, ${diameterMm}${NBSP}mm across:`,
   crayons: (colours) =>
@@ -32,9 +37,33 @@ const adult: AdultWords = {
   continued: 'For the adult, continued',
   partHeading: (part, sheets) =>
     `${partText(part)} (${part.sheets === 1 ? 'sheet' : 'sheets'} ${sheets})`,
+  takes: 'Takes',
+  minutes: ({ least, most }, sheets) => {
+    const minutes = least === most ? counted(least, 'minute') : `${least} to ${most} minutes`;
+    return `about ${minutes}${sheets === 1 ? '' : ' a sheet'}`;
+  },
   say: 'Say',
   show: 'Show',
   showOne: (how, sheet) => (sheet === undefined ? how : `On sheet ${sheet}: ${how}`),
+  helpHere: 'Help',
+  easier: 'Easier',
+  harder: 'Harder',
+  lookFor: 'Look for',
+  help: 'Help, from least to most',
+  ladder: [
+    'Wait a little, then say it again.',
+    'Point out where to look, or cover the rest.',
+    'Show how on another task.',
+    'Do one together.',
+    'Lead the hand only if the child wants it.',
+  ],
+  stop: 'When to stop',
+  stopAdvice: [
+    'Stop while it is fun, and when the child looks away, guesses or gets cross. What is left can wait ' +
+      'for another day.',
+    `Most children of five attend for 5 to 10${NBSP}minutes (CDC, “Learn the Signs”, 2022). For younger ` +
+      'ones no figure has been published: go by the child.',
+  ],
   size: 'True size',
   checkLine: '50 mm',
   checkAdvice: (paper) =>
@@ -76,4 +105,5 @@ export const ENGLISH: PageWords = {
   documentTitle: (parts) => `Samewise: ${listed(parts.map(partText))}`,
   marking,
   adult,
+  goals: GOALS_WORDS_EN,
 };

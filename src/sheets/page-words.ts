@@ -1,5 +1,6 @@
 // The words of the pages that go round the tasks: foot, answer pages, the adult's page.
 import type { FootLabels, PaperName } from '../page/index.ts';
+import type { Framework, GoalId } from './goals.ts';
 
 export interface PageWords {
   readonly foot: FootLabels;
@@ -10,6 +11,7 @@ export interface PageWords {
   readonly marking: MarkingWords;
   readonly documentTitle: (parts: readonly PartName[]) => string;
   readonly adult: AdultWords;
+  readonly goals: GoalsWords;
 }
 
 export interface MarkingWords {
@@ -34,10 +36,22 @@ export interface AdultWords {
   readonly nothing: string;
   readonly start: string;
   readonly partHeading: (part: PartName, sheetNumbers: string) => string;
+  readonly takes: string;
+  /** How long one of some sheets takes. */
+  readonly minutes: (minutes: MinutesRange, sheets: number) => string;
   readonly continued: string;
   readonly say: string;
   readonly show: string;
   readonly showOne: (how: string, sheet: number | undefined) => string;
+  readonly helpHere: string;
+  readonly easier: string;
+  readonly harder: string;
+  readonly lookFor: string;
+  /** The help ladder that holds for every sheet, from least to most. */
+  readonly help: string;
+  readonly ladder: readonly string[];
+  readonly stop: string;
+  readonly stopAdvice: readonly string[];
   readonly size: string;
   readonly checkLine: string;
   readonly checkAdvice: (paper: PaperName) => string;
@@ -46,6 +60,28 @@ export interface AdultWords {
   readonly sheets: string;
   readonly moreSheets: (count: number) => string;
   readonly proof: (tasks: number) => string;
+}
+
+/** Whole minutes; both may be the same. */
+export interface MinutesRange {
+  readonly least: number;
+  readonly most: number;
+}
+
+export interface GoalsWords {
+  readonly title: string;
+  /** Says whose reading it is. */
+  readonly note: string;
+  readonly frameworks: Readonly<Record<Framework, string>>;
+  readonly meanings: Readonly<Record<GoalId, string>>;
+  readonly served: (goals: readonly ServedGoal[]) => string;
+}
+
+/** A goal, and the numbers of the sheets that serve it; absent where all do. */
+export interface ServedGoal {
+  readonly id: GoalId;
+  readonly meaning: string;
+  readonly sheets: { readonly text: string; readonly count: number } | undefined;
 }
 
 /** Some sheets of an activity, and which steps they are of. */

@@ -50,6 +50,14 @@ describe('a recipe', () => {
     ]);
   });
 
+  it('names curricula, and refuses one that is not known', () => {
+    const goals = ['eyfs', 'te-whariki'];
+    expect(readRecipe({ ...RECIPE, goals })).toMatchObject({ ok: true, value: { goals } });
+    expect(refusalsOf({ ...RECIPE, goals: ['maths'] })).toMatchObject([
+      { code: 'not-a-choice', at: 'recipe › goals[0]', got: 'maths' },
+    ]);
+  });
+
   it('finds a step and values for a part that says how hard it is to be', () => {
     const part = { activity: 'find-the-same', difficulty: -2.2, sheets: 2 };
     const read = readRecipe({ ...RECIPE, parts: [{ ...part, values: { content: 'pictures' } }] });

@@ -12,6 +12,7 @@ import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/ind
 import { aimAt } from '../learner/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES, type PrintStyle } from '../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
+import { FRAMEWORKS, type Framework } from './goals.ts';
 import { readJson } from './json-text.ts';
 import { pathText } from './path-text.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
@@ -58,6 +59,8 @@ export interface Recipe {
   /** The only colours that any sheet may have; absent: all. */
   readonly colours?: readonly ColourName[];
   readonly parts: readonly RecipePart[];
+  /** Curricula whose goals the adult's page names; absent: none. */
+  readonly goals?: readonly Framework[];
   /** Each child gets all parts, on sheets of its own; absent: the pack is for nobody in particular. */
   readonly children?: readonly GroupChild[];
   /** How the sheets of a group lie; absent: by child. */
@@ -123,6 +126,7 @@ export const recipeSchema = closedObject({
   print: z.enum(PRINT_CHOICES).optional(),
   colours: z.array(z.enum(COLOUR_NAMES)).min(1).max(COLOUR_NAMES.length).optional(),
   parts: z.array(z.discriminatedUnion('activity', PART_SCHEMAS)).min(1).max(MOST_PARTS),
+  goals: z.array(z.enum(FRAMEWORKS)).max(FRAMEWORKS.length).optional(),
   children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
   sortedBy: z.enum(SORTINGS).optional(),
 });
@@ -141,7 +145,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
   if (!read.success) {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
-  const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT, children, sortedBy } = read.data;
+  const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT, goals, children, sortedBy } = read.data;
   const style = styleOf({ print, ...coloursField(read.data.colours) });
   const aimed = read.data.parts.map((part, index) => aimedPart(part, index, style));
   const notAimed = aimed.flatMap((part) => (part.ok ? [] : part.refusals));
@@ -152,6 +156,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
     page,
     ...style,
     parts,
+    ...(goals === undefined ? {} : { goals }),
     ...(children === undefined ? {} : { children: children.map(groupChild) }),
     ...(sortedBy === undefined ? {} : { sortedBy }),
   };

@@ -4,7 +4,6 @@ import { circlePath, moveBy } from '../base/index.ts';
 import { colourName } from '../figures/index.ts';
 import {
   type Block,
-  BODY_EM_MM,
   FINE_MM,
   filled,
   type Group,
@@ -18,7 +17,8 @@ import type { StickerCount } from './materials.ts';
 
 const DOT_MM = 5;
 const ROW_MM = 7;
-const ENTRY_MM = 34;
+const ENTRY_MM = 31;
+const EM_MM = 3.3;
 const WORDS_GAP_MM = 2;
 /** From the middle of a row down to its baseline, in ems (half of the height of small letters). */
 const BASELINE_EMS = 0.3;
@@ -55,9 +55,7 @@ function entryOf(
   const words = `${count} ${colourName(colour, language)}`;
   return group('list-item', [
     group('list-lead', [filled(dot, fillOf(colour, print), { colour: INK, widthMm: FINE_MM })]),
-    group('list-words', [
-      text(words, DOT_MM + WORDS_GAP_MM, middle + BASELINE_EMS * BODY_EM_MM, BODY_EM_MM),
-    ]),
+    group('list-words', [text(words, DOT_MM + WORDS_GAP_MM, middle + BASELINE_EMS * EM_MM, EM_MM)]),
   ]);
 }
 

@@ -8,6 +8,11 @@ test('a place is found by its name', () => {
   ]);
 });
 
+test('what a place is asked for does not change which place it is', () => {
+  expect(placeOf('#record?code=3CFR-YRT7-FF2W-DU', PLACE_NAMES, false)).toBe('record');
+  expect(placeOf('#records?code=3CFR-YRT7-FF2W-DU', PLACE_NAMES, false)).toBe('make');
+});
+
 test.each(['#seed=7&step=2', '#make', '#nonsense', '#growth'])('%s is Make', (hash) => {
   expect(placeOf(hash, ['today', 'make', 'record'], true)).toBe('make');
 });

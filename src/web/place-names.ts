@@ -9,8 +9,9 @@ export function hashOf(place: PlaceName): string {
 }
 
 /**
- * Which of the places that are there the part of an address from `#` on means. Without one: Today, if
- * a child is known that it can be about. Whatever is no other place is a recipe, which is of Make.
+ * Which of the places that are there the part of an address from `#` on means; what a place is asked for stands after
+ * `?`, as in `#record?code=…`. Without one: Today, if a child is known that it can be about. Whatever is no other place
+ * is a recipe, which is of Make.
  */
 export function placeOf(
   hash: string,
@@ -19,5 +20,6 @@ export function placeOf(
 ): PlaceName {
   const isNothing = hash === '' || hash === '#';
   if (isNothing && isChildKnown && there.includes('today')) return 'today';
-  return there.find((place) => hashOf(place) === hash) ?? 'make';
+  const [name] = hash.split('?');
+  return there.find((place) => hashOf(place) === name) ?? 'make';
 }

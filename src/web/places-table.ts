@@ -6,8 +6,11 @@ import type { ScreenProps } from './screen-props.ts';
 
 /** A place without a screen is not there, and nothing leads to it. */
 export const SCREENS: Readonly<Partial<Record<PlaceName, ComponentType<ScreenProps>>>> = {
+  today: lazy(() => import('./today/today-screen.tsx')),
   make: MakeScreen,
+  week: lazy(() => import('./week/week-screen.tsx')),
   record: lazy(() => import('./record/record-screen.tsx')),
+  growth: lazy(() => import('./growth/growth-screen.tsx')),
 };
 
 export const PLACES_THERE: readonly PlaceName[] = PLACE_NAMES.filter((place) => place in SCREENS);

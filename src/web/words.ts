@@ -102,6 +102,9 @@ export const words = {
   more: 'More choices',
   less: (label: string) => `Less: ${label}`,
   moreOf: (label: string) => `More: ${label}`,
+  goals: 'Goals of curricula',
+  goalsHelp:
+    'The adult’s page then names the goals that the sheets serve. Which sheet serves which is our own reading.',
   ownChoices: 'Back to what the step itself asks for',
   table: 'The page',
   blankPage: 'The page is being made.',

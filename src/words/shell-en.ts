@@ -29,6 +29,8 @@ export const ENGLISH: ShellWords = {
     print: 'colour or grey (default: colour)',
     colours: 'only these, with commas between: red,yellow,blue (default: all)',
     set: 'a parameter of the activity, such as boxes=4; may be repeated',
+    goals:
+      "curricula whose goals the adult's page names, such as head-start,ncf-fs (default: none)",
     recipe: 'a recipe in JSON, to mix activities in one pack',
     children:
       'a group: names with commas between; +1 or -2 behind a name gives that child steps above or below',
@@ -52,6 +54,7 @@ Examples:
   samewise pack --activity in-every-box --step 3 --sheets 10 --out pack.pdf
   samewise pack --activity by-key --age 4 --set entries=3 --paper Letter
   samewise pack --activity find-the-same --difficulty -2.2 --set content=pictures
+  samewise pack --activity size-order --goals common-core,eyfs
   samewise pack --recipe recipe.json --out pack.pdf --json pack.json
   samewise pack --activity odd-one-out --step 4 --children "Wren, Moss+1, Fern" --out group.pdf
   samewise check pack.json

@@ -16,6 +16,7 @@ export interface ShellWords {
       | 'print'
       | 'colours'
       | 'set'
+      | 'goals'
       | 'recipe'
       | 'children'
       | 'sorted'

@@ -106,6 +106,18 @@ test('what gets no easier says so, and the sheet stays', async () => {
   expect(await drawn(page)).toBe(before);
 });
 
+test('the goals of a curriculum stand on the adult’s page once they are chosen', async () => {
+  const page = await app.open(RECIPE);
+  const sheet = await drawn(page);
+  await page.getByRole('radio', { name: 'Adult’s page' }).click();
+  const without = await drawnAnew(page, sheet);
+  await page.getByRole('button', { name: 'More choices' }).click();
+  await page.getByRole('button', { name: 'Head Start, US 2015' }).click();
+  await drawnAnew(page, without);
+  expect(await page.locator('.sheet').getByLabel('Goals that the sheets serve').count()).toBe(1);
+  expect(page.url()).toContain('goals=head-start');
+});
+
 test('the answers and the page for the adult can be looked at', async () => {
   const page = await app.open(RECIPE);
   const sheet = await drawn(page);

@@ -104,6 +104,16 @@ export const ENGLISH: Words = {
     const name = nameIn(printed.key, printed.key[0]);
     return `Point to the first one in the key and say “${name}”; find one below that is the same, go back to the key, and do that one together.`;
   },
+  help: () => [
+    'Cover all rows but one.',
+    'Go with a finger from each figure up to the key and back, and ask: is it this one, or this?',
+  ],
+  easierNow: () => 'Cover all but one place of the key, and do only the figures that belong to it.',
+  harderNow: () => 'Cover the key, do two or three by heart, and then look whether it was so.',
+  lookFor: () => [
+    'Doing the same again and again may mean that the key is no longer looked at.',
+    'If one thing is minded and another left out, name both.',
+  ],
   describe: (printed) => {
     const names = printed.key.map((entry) => nameIn(printed.key, entry));
     const doing = DOING[printed.key[0]?.response.kind ?? 'ring'];

@@ -80,6 +80,16 @@ const ENGLISH: Words = {
   parameters: PARAMETER_WORDS,
   say,
   show,
+  help: () => [
+    'Say the row aloud with a beat, and stop at the empty place.',
+    'Lay a finger under the part that repeats, then under the next: they are the same.',
+  ],
+  easierNow: () =>
+    'Say the row up to the empty place yourself, and let the child only say what comes there.',
+  harderNow: () => 'Ask what would come after that, and how the child knows.',
+  lookFor: () => [
+    'Taking the same as the neighbour, or the first one again, may come from looking at two and not at the whole row.',
+  ],
   describe,
   answer,
 };

@@ -107,6 +107,17 @@ const ENGLISH: Words = {
   parameters: PARAMETER_WORDS,
   say,
   show,
+  help: () => [
+    'Cover all but the top of the model and of the box, and go on bit by bit.',
+    'Put one finger on a place of the model and one on the same place in the box.',
+  ],
+  easierNow: () => 'Put in the first two yourself, and let the child finish.',
+  harderNow: () =>
+    'Let the child look well, cover the model, finish a box, and uncover it to compare.',
+  lookFor: () => [
+    'The right things in wrong places: the place may have been lost on the way to the box.',
+    'If a copy is turned or mirrored, compare one corner at a time.',
+  ],
   describe: describeTask,
   answer,
 };

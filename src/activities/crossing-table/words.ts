@@ -79,6 +79,14 @@ const ENGLISH: Words = {
   parameters: PARAMETER_WORDS,
   say,
   show,
+  help: () => [
+    'Cover all rows but one, and ask what all in it have; then do the same with the columns.',
+  ],
+  easierNow: () => 'Show the row yourself, and let the child find the column.',
+  harderNow: () => 'Point to any cell and ask what belongs there, before looking at what there is.',
+  lookFor: () => [
+    'Right row and wrong column, or the other way round: one thing was minded and the other left out.',
+  ],
   describe,
   answer,
 };

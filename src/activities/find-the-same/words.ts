@@ -86,6 +86,16 @@ const ENGLISH: Words = {
   ],
   show: () =>
     'Point to the one in the frame, then to each of the others in turn, and ask each time: are these two the same in everything? Where they are not, say together what is different.',
+  help: () => [
+    'Cover all others but one: is it just like the one in the frame? Then the next.',
+    'Say one thing at a time: this is the same, and this.',
+  ],
+  easierNow: () => 'Cover half of those to choose from, with the right one among those left.',
+  harderNow: () => 'Ask of each wrong one what is different about it.',
+  lookFor: () => [
+    'One that is alike in most things may be chosen at a quick first look.',
+    'Some children take the first that seems right and do not look at the rest.',
+  ],
   describe,
   answer,
 };

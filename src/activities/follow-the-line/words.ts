@@ -83,6 +83,16 @@ const ENGLISH: Words = {
   say: ({ response = 'point' }) => ['Where does each line lead?', DOING[response]],
   show: () =>
     'Put a finger on the first start and go slowly along its line. Where another line crosses, say: we go straight on.',
+  help: () => [
+    'Go along with your finger just ahead of the child’s, and stop before each crossing.',
+  ],
+  easierNow: () => 'Draw over one line with a bright crayon, and let the child follow that one.',
+  harderNow: () =>
+    'Let the child follow with the eyes alone, say where it ends, and then go along with a finger.',
+  lookFor: () => [
+    'Changing to another line comes from turning off where lines cross.',
+    'Jumping to the nearest end may mean that the line was not followed at all.',
+  ],
   describe,
   answer,
 };

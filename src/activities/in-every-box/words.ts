@@ -69,6 +69,14 @@ const ENGLISH: Words = {
   parameters: PARAMETER_WORDS,
   say,
   show,
+  help: () => ['Cover all boxes but two: what is in both? Then uncover one more and look again.'],
+  easierNow: () =>
+    'Use two boxes only, and ask what is in both; there may be more than in all of them.',
+  harderNow: () => 'Ask which ones are in all boxes but one, and where they are missing.',
+  lookFor: () => [
+    'Something that is in two boxes only may be chosen because the child stopped looking there.',
+    'Going back and forth between the boxes is good searching.',
+  ],
   describe,
   answer,
 };

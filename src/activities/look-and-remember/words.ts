@@ -68,6 +68,17 @@ const ENGLISH: Words = {
   parameters: PARAMETER_WORDS,
   say,
   show,
+  help: () => [
+    'Cover all to choose from but one, and ask: did you see this? Then the next.',
+    'Unfold for one more short look, and fold again.',
+  ],
+  easierNow: () => 'Let the child look twice as long, or cover some that were not in the frame.',
+  harderNow: () =>
+    'Let the child look for a shorter time, or sing a short song before the question.',
+  lookFor: () => [
+    'One that is alike in most things may be chosen: perhaps only a part of it was kept.',
+    'If there are several, the first or the last may be kept and the others lost.',
+  ],
   describe,
   answer,
 };

@@ -109,6 +109,21 @@ const ENGLISH: Words = {
     DEEDS[responseTo(printed)],
   ],
   show,
+  help: (printed) => [
+    'Leave the mirror standing on the line, and look into it for one thing at a time.',
+    ...(isChosen(responseTo(printed))
+      ? ['Cover all halves but two, the right one among them.']
+      : []),
+  ],
+  easierNow: (printed) =>
+    isChosen(responseTo(printed))
+      ? 'Cover some of the wrong halves.'
+      : 'Make the ones nearest to the line yourself, and let the child go on.',
+  harderNow: () => 'Keep the mirror away until the end, and then look whether it was so.',
+  lookFor: () => [
+    'Moved across but not turned over: what is near the line must be near it on both sides.',
+    'On the right row but too far from the line: count the places together.',
+  ],
   describe,
   answer,
 };

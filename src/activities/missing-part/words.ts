@@ -76,6 +76,24 @@ const ENGLISH: Words = {
   say,
   show: () =>
     'Run a finger along a row and say what comes, then down a column, until you come to the hole, and ask what belongs there. Hold each piece in mind over the hole and ask whether the pattern goes on.',
+  help: (printed) => [
+    'Say the row aloud up to the hole, then the column.',
+    responseTo(printed) === 'draw'
+      ? 'Ask about one thing at a time: what is it, and what does it look like?'
+      : 'Point to one piece at a time, and ask whether the row would go on like this.',
+  ],
+  easierNow: (printed) =>
+    responseTo(printed) === 'draw'
+      ? 'Name two things that it could be, and let the child choose.'
+      : 'Cover all pieces but two, the right one among them.',
+  harderNow: (printed) =>
+    responseTo(printed) === 'draw'
+      ? 'Ask what would come next if the pattern went on.'
+      : 'Ask what is wrong with each of the other pieces.',
+  lookFor: () => [
+    'What stands next to the hole may be taken again if the row is not yet read as a pattern.',
+    'If it fits along the row and not down the column, go down the column with a finger.',
+  ],
   describe,
   answer,
 };

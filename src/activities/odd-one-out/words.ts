@@ -100,6 +100,15 @@ const ENGLISH: Words = {
     changingTraits(figures).length > 1 && isOfLooks(figures)
       ? 'Point to two that are alike in everything and say “these two are the same”. Go on until one is left that has no other like it.'
       : 'Point to one after the other and say what it is. Stop at the one of which there is no other, and ask why it does not belong.',
+  help: () => [
+    'Point to one and ask: is there another that goes with it? Go on until one has none.',
+  ],
+  easierNow: () => 'Cover some, so that two that go together and the odd one are left.',
+  harderNow: () => 'Ask what would have to change so that the odd one belongs.',
+  lookFor: () => [
+    'A favourite, or the last in the row, may be chosen without comparing.',
+    'If several things change, one that merely stands out may be taken for the odd one.',
+  ],
   describe,
   answer,
 };

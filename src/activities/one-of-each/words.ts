@@ -90,6 +90,16 @@ const ENGLISH: Words = {
     deedSentence(printed),
   ],
   show,
+  help: () => [
+    'Cover all but one row that has one gap.',
+    'Point to each one at the top and ask: is it in this row already?',
+  ],
+  easierNow: () => 'Fill some gaps yourself, until each row has only one.',
+  harderNow: () => 'Ask which gap can be known first, and why.',
+  lookFor: () => [
+    'One that fits its row but stands in its column already, or the other way round: one of the two was left out.',
+    'Filling in without looking may mean that the rule is not clear yet.',
+  ],
   describe,
   answer,
 };

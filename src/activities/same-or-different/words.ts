@@ -89,6 +89,16 @@ const ENGLISH: Words = {
   ],
   show: () =>
     'Cover all boxes but one. Point to one of the two, then to the other, and ask: is everything the same? Where it is not, say together what is different.',
+  help: () => [
+    'Cover all boxes but one.',
+    'Name one of the two, then the other, one thing at a time: is this the same, and this?',
+  ],
+  easierNow: () => 'Do one row of boxes today, and cover the rest.',
+  harderNow: () => 'Ask what would have to change so that two that differ become the same.',
+  lookFor: () => [
+    'Calling all pairs the same may come from looking at one of the two only.',
+    'If two that are the same are called different, show once more what “the same” means.',
+  ],
   describe,
   answer,
 };

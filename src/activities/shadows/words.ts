@@ -90,6 +90,17 @@ const ENGLISH: Words = {
   say,
   show: () =>
     'Go round the edge of the figure with your finger, then round the edge of a shadow, and ask: is it the same all round? Where it is not, say together what sticks out or is missing.',
+  help: () => [
+    'Cover all shadows but two, the right one among them.',
+    'Look for one thing that sticks out, and find it in a shadow.',
+  ],
+  easierNow: () => 'Do one figure only, and cover the shadows that are most like its own.',
+  harderNow: () =>
+    'Cover the figure after a good look, and let the child find its shadow from memory.',
+  lookFor: () => [
+    'If eyes, stripes or colours are missed in a shadow, the inside was looked at: a shadow shows the edge alone.',
+    'The one straight below may be chosen for its place.',
+  ],
   describe,
   answer,
 };

@@ -73,6 +73,32 @@ const ENGLISH: Words = {
   parameters: PARAMETER_WORDS,
   say,
   show,
+  help: (printed) =>
+    isOfDots(printed)
+      ? [
+          'Cover all but two, and ask which has more.',
+          'Touch one dot here and one dot there together, until one card has none left.',
+        ]
+      : [
+          'Cover all but two, and ask which is bigger.',
+          'Mark the height of one on a strip of paper, and hold the strip against the next.',
+        ],
+  easierNow: ({ asked = 'order' }) =>
+    asked === 'order'
+      ? 'Cover one or two in between, and let the child only point to the others in order.'
+      : 'Cover those that come nearest to the one you ask for.',
+  harderNow: ({ asked = 'order' }) =>
+    asked === 'order'
+      ? 'Ask for the order the other way round as well.'
+      : 'Ask which one comes next, and which after that.',
+  lookFor: (printed) => [
+    isOfDots(printed)
+      ? 'Dots that lie far apart may be taken for more.'
+      : 'The brightest, or the one nearest to hand, may be taken for the biggest.',
+    (printed.asked ?? 'order') === 'order'
+      ? 'If only neighbours are in order, look together for the first of all that are left.'
+      : 'The first that seems right may be taken before all were compared.',
+  ],
   describe,
   answer,
 };

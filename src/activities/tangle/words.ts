@@ -71,6 +71,13 @@ const ENGLISH: Words = {
   ],
   show: () =>
     'Take the first one below, go round it with a finger, and then look for the same line in the tangle and go round it there. Say also of one that is not there: I cannot find it.',
+  help: () => ['Go slowly round one outline in the tangle, and ask which of those below it is.'],
+  easierNow: () => 'Draw over each outline of the tangle in a colour of its own.',
+  harderNow: () => 'Ask how many are in the tangle before you look at those below.',
+  lookFor: () => [
+    'Saying yes to one that is not there may come from pieces of other lines that look like it.',
+    'Turning off where lines cross makes shapes that are not there: go on along the same line.',
+  ],
   describe: ({ tangle, candidates }) => {
     const names = candidates.map((figure, place) => `${place + 1} ${figureName(figure)}`);
     const lie = `${capitalised(counted(tangle.length, 'outline', 'outlines'))} lie over one another`;

@@ -98,6 +98,16 @@ const ENGLISH: Words = {
   say,
   show: () =>
     'Trace the one in the frame on thin paper, lay it on each of the others, and turn it round without turning it over: does it fit? Where it is bigger or smaller, say together what is the same about it.',
+  help: () => [
+    'Turn the sheet round and look again.',
+    'Say what the framed one has, such as a corner, a long side or a hole, and look for that.',
+  ],
+  easierNow: () => 'Cover some of the wrong ones.',
+  harderNow: () => 'Ask which way it would have to be turned, before anything is traced.',
+  lookFor: () => [
+    'One that lies like the framed one, or has its colour or size, may be chosen for that alone.',
+    'Slants are hard before five, so a slip there says little.',
+  ],
   describe,
   answer,
 };

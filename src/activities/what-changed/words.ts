@@ -81,6 +81,17 @@ const ENGLISH: Words = {
   say: (printed) => ['Look at both pictures.', askedIn(printed), doingIn(printed)],
   show: () =>
     'Put one finger on a place in the first picture and one on the same place in the second, and ask: is it the same here and there? Go on like this from place to place; an empty place counts too.',
+  help: () => [
+    'Cover all but one row, the same in both pictures, and go on row by row.',
+    'Say what is in a place of the first picture, and let the child say what is there in the second.',
+  ],
+  easierNow: () => 'Say in which row to look.',
+  harderNow: () =>
+    'Let the child look well at the first picture, cover it, and say from memory what is different.',
+  lookFor: () => [
+    'Naming things in the second picture alone may mean that the two are not compared place by place.',
+    'An empty place is easily missed: ask what was there.',
+  ],
   describe,
   answer,
 };

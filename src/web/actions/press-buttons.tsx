@@ -10,11 +10,18 @@ export interface PressButtonsProps {
   readonly isReady: boolean;
   /** Which of the two is the next thing to do. */
   readonly next?: PressAs;
+  /** Called as a run begins, such as to keep what is printed. */
+  readonly onStart?: () => void;
 }
 
 const NAMES: Readonly<Record<PressAs, string>> = { pdf: words.getPdf, pages: words.print };
 
-export function PressButtons({ what, isReady, next = 'pdf' }: PressButtonsProps) {
+export function PressButtons({
+  what,
+  isReady,
+  next = 'pdf',
+  onStart = () => {},
+}: PressButtonsProps) {
   const { run, start, cancel } = usePressRun();
   const isRunning = run.progress !== undefined;
   const canStart = isReady && !isRunning;
@@ -26,7 +33,10 @@ export function PressButtons({ what, isReady, next = 'pdf' }: PressButtonsProps)
             key={as}
             className={as === next ? 'next' : 'plain'}
             isDisabled={!canStart}
-            onPress={() => start(what, as)}
+            onPress={() => {
+              onStart();
+              start(what, as);
+            }}
           >
             {NAMES[as]}
           </Button>

@@ -15,12 +15,12 @@ export function Message({ said, undo }: MessageProps) {
   useEffect(() => {
     if (said !== undefined) place.current?.focus();
   }, [said]);
-  const entry = said?.undo;
+  const entries = said?.undo;
   return (
     <output ref={place} className="message" tabIndex={-1}>
       <span>{said?.text}</span>
-      {entry === undefined || undo === undefined ? null : (
-        <Button className="plain" onPress={() => void undo(entry, said?.isTakenBack)}>
+      {entries === undefined || undo === undefined ? null : (
+        <Button className="plain" onPress={() => void undo(entries, said?.isTakenBack)}>
           {said?.isTakenBack ? words.bringBack : words.undo}
         </Button>
       )}

@@ -3,8 +3,8 @@ import type { Shelf } from '../../records/index.ts';
 
 const PREFIX = 'samewise.';
 
-/** The shelf in view, and the chosen child of each shelf. */
-export type Remembered = 'shelf' | `child.${Shelf}`;
+/** The shelf in view, the chosen child of each shelf, and what is wished of plans and of weeks. */
+export type Remembered = 'shelf' | `child.${Shelf}` | 'wishes' | `week.${'days' | 'favoured'}`;
 
 export function recall(name: Remembered): string | undefined {
   try {

@@ -7,37 +7,36 @@ import { words } from './words.ts';
 
 export interface Said {
   readonly text: string;
-  /** The entry that can be taken back. */
-  readonly undo?: Id;
+  /** The entries that can be taken back, together. */
+  readonly undo?: Id | readonly Id[];
   readonly isTakenBack?: boolean;
 }
 
 export interface SaidState {
   readonly said: Said | undefined;
   readonly say: (said: Said | undefined) => void;
-  /** Takes an entry back, or the taking back of one, and says so; that can be taken back in turn. */
-  readonly undo: (entry: Id, wasTakenBack?: boolean) => Promise<void>;
+  /** Takes entries back, or the taking back of some, and says so; that can be taken back in turn. */
+  readonly undo: (entries: Id | readonly Id[], wasTakenBack?: boolean) => Promise<void>;
 }
 
 export function useSaid(): SaidState {
   const { append } = useGround();
   const [said, say] = useState<Said>();
-  const undo = async (entry: Id, wasTakenBack = false) =>
-    say(await takenBack(append, entry, wasTakenBack));
+  const undo = async (entries: Id | readonly Id[], wasTakenBack = false) =>
+    say(await takenBack(append, [entries].flat(), wasTakenBack));
   return { said, say, undo };
 }
 
 async function takenBack(
   append: Ground['append'],
-  entry: Id,
+  entries: readonly Id[],
   wasTakenBack: boolean,
 ): Promise<Said> {
-  const undone = await append([{ kind: 'undone', entry }]);
+  const undone = await append(entries.map((entry) => ({ kind: 'undone', entry })));
   if (!undone.ok) return { text: objectionOf(undone) };
-  const [added] = undone.value;
   return {
     text: wasTakenBack ? words.broughtBack : words.takenBack,
-    ...(added === undefined ? {} : { undo: added.id }),
+    undo: undone.value.map(({ id }) => id),
     isTakenBack: !wasTakenBack,
   };
 }

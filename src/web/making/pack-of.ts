@@ -32,19 +32,21 @@ function packFrom(
   count: number,
   onProgress: OnProgress,
 ): Result<Pack> {
-  const { page, print, colours, parts } = recipe;
+  const { page, print, colours, parts, goals } = recipe;
   const part = parts[0];
   if (part === undefined) throw new Error('recipe › parts: expected one, got none');
   const { sheets: _sheets, ...asked } = part;
   const first = makeSheet({ ...asked, seed, page, print, ...coloursField(colours) });
   if (!first.ok) return first;
-  if (count === 1) return accept({ sheets: [first.value] });
+  const named = goals === undefined ? {} : { goals };
+  if (count === 1) return accept({ sheets: [first.value], ...named });
   const others = makePack(withSheets(recipe, count - 1), (made) => onProgress(made + 1, count));
-  return others.ok ? accept({ sheets: [first.value, ...others.value.sheets] }) : others;
+  return others.ok ? accept({ sheets: [first.value, ...others.value.sheets], ...named }) : others;
 }
 
 function recipeOf(entries: Entries): Result<SeededRecipe> {
-  const { activity, step, tasks, sheets, seed, paper, orientation, print, colours } = entries;
+  const { activity, step, tasks, sheets, seed, paper, orientation, print } = entries;
+  const { colours, goals } = entries;
   const values = fitValues(entries).changes;
   const recipe = readRecipe({
     format: 'samewise.recipe',
@@ -53,6 +55,7 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
     page: { paper, orientation },
     print,
     ...(colours === undefined ? {} : { colours }),
+    ...(goals === undefined ? {} : { goals }),
     parts: [{ activity, step, values, sheets, ...(tasks === undefined ? {} : { tasks }) }],
   });
   return recipe.ok ? accept({ ...recipe.value, seed }) : recipe;

@@ -4,7 +4,7 @@ import { accept, type Result } from '../../base/index.ts';
 import { difficultyOf, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
 import type { Page } from '../../page/index.ts';
 import { type ColourName, mergingPairs } from '../../palette/index.ts';
-import { svgOf } from '../../press/index.ts';
+import { type SvgOptions, svgOf } from '../../press/index.ts';
 import {
   adultPages,
   answerPages,
@@ -21,8 +21,13 @@ import type { Shown, View } from './protocol.ts';
 /** At least as many as the sheets that follow on one answer page, so that it looks as it will print. */
 const ANSWERED_TOGETHER = 8;
 
-/** The page for a view of sheet number `wanted` (1 upward; the last one if there are fewer). */
-export function show(entries: Entries, view: View, wanted: number): Result<Shown> {
+/** The page for a view of sheet number `wanted` (1 upward; the last one if there are fewer); `options` of its drawing. */
+export function show(
+  entries: Entries,
+  view: View,
+  wanted: number,
+  options: SvgOptions = {},
+): Result<Shown> {
   const number = Math.max(1, Math.min(wanted, entries.sheets));
   const made = sheetsFor(entries, Math.min(entries.sheets, sheetsOnView(view, number, entries)));
   if (!made.ok) return made;
@@ -34,7 +39,7 @@ export function show(entries: Entries, view: View, wanted: number): Result<Shown
   const { widthMm, heightMm, title } = page;
   const activity = activityOf(spec.activity);
   return accept({
-    svg: svgOf(page),
+    svg: svgOf(page, options),
     widthMm,
     heightMm,
     title,

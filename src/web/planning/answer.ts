@@ -7,7 +7,7 @@ import type { Question } from '../asking/talk.ts';
 import { replyOf, replyOrBroken } from '../making/reply.ts';
 import { sheetOfCode } from '../making/sheet-of-code.ts';
 import { growthView } from './growth-view.ts';
-import { changedCard, standingCards, todayCards, weekCards } from './plan-cards.ts';
+import { anewCards, changedCard, standingCards, todayCards, weekCards } from './plan-cards.ts';
 import type { PlanTalk } from './protocol.ts';
 import { tapTasks } from './tap-tasks.ts';
 
@@ -36,6 +36,8 @@ function answered(question: Exclude<Question<PlanTalk>, { readonly kind: 'demo' 
       return replyOf(todayCards(planner, question), '');
     case 'change':
       return replyOf(changedCard(planner, question), '');
+    case 'anew':
+      return replyOf(anewCards(planner, question), '');
     case 'week':
       return replyOf(weekCards(planner, question), '');
     case 'cards':

@@ -1,6 +1,12 @@
 // What the screens of plans and growth are told: plain data with names in words, so that it can cross between threads.
 import type { Skill } from '../../activities/index.ts';
-import type { Growth, MaterialKind } from '../../plan/index.ts';
+import type {
+  CourseChart,
+  FittingStep,
+  Growth,
+  MaterialKind,
+  SkillGrowth,
+} from '../../plan/index.ts';
 import type { Day, Entry, Id, Shelf, Why } from '../../records/index.ts';
 import type { PackMaterials, PageChoice } from '../../sheets/index.ts';
 
@@ -34,9 +40,17 @@ export interface ChangeAsked extends TodayAsked {
   readonly without: readonly string[];
 }
 
+export interface AnewAsked extends TodayAsked {
+  /** The sheets that the new ones are to take the place of. */
+  readonly codes: readonly string[];
+  /** Activities that are not wanted where there is enough else. */
+  readonly without: readonly string[];
+}
+
 export interface CardsOfAsked extends RecordsAsked {
   readonly children: readonly Id[];
   readonly days: readonly Day[];
+  readonly today: Day;
   readonly wishes: PlanWishes;
 }
 
@@ -66,6 +80,8 @@ export interface SheetCard {
   readonly materials: PackMaterials;
   /** Whether it has been recorded for the child on its day or later. */
   readonly isDone: boolean;
+  /** The first day from today on with a sheet of an earlier day that was not done; absent: none, or not asked for. */
+  readonly movesOnTo?: Day;
 }
 
 export interface DayCards {
@@ -82,18 +98,19 @@ export interface WeekCards {
   readonly days: readonly DayCards[];
 }
 
-export interface FittingWords {
-  readonly name: string;
-  readonly step: number;
-  readonly steps: number;
-}
+/** The step that fits, with the name of the activity. */
+export type FittingWords = Omit<FittingStep, 'activity'> & { readonly name: string };
+
+/** A course with the name of the activity whose steps measure it. */
+export type CourseWords = CourseChart & { readonly name: string };
+
+export type SkillView = Omit<SkillGrowth, 'fitting' | 'chart'> & {
+  readonly fitting: readonly FittingWords[];
+  readonly chart?: CourseWords;
+};
 
 /** Growth with the names of activities. */
-export type GrowthView = Omit<Growth, 'skills'> & {
-  readonly skills: readonly (Omit<Growth['skills'][number], 'fitting'> & {
-    readonly fitting: readonly FittingWords[];
-  })[];
-};
+export type GrowthView = Omit<Growth, 'skills'> & { readonly skills: readonly SkillView[] };
 
 /** What can be tapped in one task of a sheet. */
 export interface TapTask {

@@ -1,8 +1,8 @@
 // Growth of a child with the names of activities.
-import { activityOf } from '../../activities/index.ts';
+import { type ActivityId, activityOf } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
-import { growthOf, type Planner } from '../../plan/index.ts';
-import type { GrowthView, TodayAsked } from './cards.ts';
+import { growthOf, type Planner, type SkillGrowth } from '../../plan/index.ts';
+import type { GrowthView, SkillView, TodayAsked } from './cards.ts';
 import { knownIn, wishesOf } from './plan-cards.ts';
 
 export function growthView(
@@ -12,13 +12,17 @@ export function growthView(
   const known = knownIn(records, child);
   if (!known.ok) return known;
   const growth = growthOf(planner, known.value, day, wishesOf(wishes));
-  const skills = growth.skills.map(({ fitting, ...skill }) => ({
+  return accept({ ...growth, skills: growth.skills.map(skillView) });
+}
+
+function skillView({ fitting, chart, ...skill }: SkillGrowth): SkillView {
+  return {
     ...skill,
-    fitting: fitting.map(({ activity, step, steps }) => ({
-      name: activityOf(activity).words.en.name,
-      step,
-      steps,
-    })),
-  }));
-  return accept({ ...growth, skills });
+    fitting: fitting.map(({ activity, ...step }) => ({ ...step, name: nameOf(activity) })),
+    ...(chart === undefined ? {} : { chart: { ...chart, name: nameOf(chart.activity) } }),
+  };
+}
+
+function nameOf(activity: ActivityId): string {
+  return activityOf(activity).words.en.name;
 }

@@ -1,23 +1,27 @@
 // Makes the cards of plans with the core.
 import { type ActivityId, activityOf, isActivityId } from '../../activities/index.ts';
-import { accept, type Result, refuse } from '../../base/index.ts';
+import { accept, type Refusal, type Result, refuse } from '../../base/index.ts';
 import {
   type DayAt,
   type Known,
   knownOf,
+  movesOnTo,
   notchedSheet,
   type Planner,
+  planAnew,
   planToday,
   planWeek,
   type Suggestion,
   settingFor,
   somethingElse,
+  standingToday,
   toSuggestions,
   type Wishes,
 } from '../../plan/index.ts';
 import { type Day, type Id, viewOf } from '../../records/index.ts';
 import { gatheredMaterials } from '../../sheets/index.ts';
 import type {
+  AnewAsked,
   CardsOfAsked,
   ChangeAsked,
   DayCards,
@@ -59,28 +63,44 @@ export function todayCards(
   return accept(dayCards(planner, known.value, day, sheets, wishes));
 }
 
-/** The cards of days as they stand in the records, nothing made anew. */
+/** The cards of days as they stand in the records, nothing made anew; today is led by what moves on to it. */
 export function standingCards(
   planner: Planner,
-  { children, days, wishes, ...records }: CardsOfAsked,
+  { children, days, today, wishes, ...records }: CardsOfAsked,
 ): Result<readonly WeekCards[]> {
   const view = viewOf(records.entries, records.shelf);
   const weeks = children.flatMap((child) => {
     const known = knownOf(view, child);
-    if (!known) return [];
-    const cards = days.map((day) => {
-      const { standing } = settingFor(planner, known, day, wishesOf(wishes));
-      const planned = known.plans.get(day)?.sheets ?? [];
-      return dayCards(planner, known, day, toSuggestions(planner, standing, planned), wishes);
-    });
-    return [{ child, days: cards }];
+    return known
+      ? [{ child, days: days.map((day) => standingDay(planner, known, day, today, wishes)) }]
+      : [];
   });
   return accept(weeks);
 }
 
+function standingDay(
+  planner: Planner,
+  known: Known,
+  day: Day,
+  today: Day,
+  wishes: PlanWishes,
+): DayCards {
+  const planned =
+    day === today ? standingToday(known, day, dayAt) : (known.plans.get(day)?.sheets ?? []);
+  const { standing } = settingFor(planner, known, day, wishesOf(wishes));
+  const cards = dayCards(planner, known, day, toSuggestions(planner, standing, planned), wishes);
+  if (day >= today) return cards;
+  const movesOn = movesOnTo(known, today, dayAt);
+  const sheets = cards.sheets.map((card) => {
+    const next = card.isDone ? undefined : movesOn(card.code);
+    return next === undefined ? card : { ...card, movesOnTo: next };
+  });
+  return { ...cards, sheets };
+}
+
 export function weekCards(
   planner: Planner,
-  { children, days, favoured, wishes, ...records }: WeekAsked,
+  { children, days, today, favoured, wishes, ...records }: WeekAsked,
 ): Result<readonly WeekCards[]> {
   const view = viewOf(records.entries, records.shelf);
   const weeks = children.flatMap((child) => {
@@ -89,6 +109,7 @@ export function weekCards(
     const week = planWeek(planner, known, {
       ...wishesOf(wishes),
       days,
+      today,
       minutes: wishes.minutes,
       favoured: new Set(favoured),
     });
@@ -111,13 +132,29 @@ export function changedCard(
       ? accept(somethingElse(planner, known.value, dayWishes, code, activitiesOf(without)))
       : notchedSheet(planner, known.value, dayWishes, code, how);
   if (!made.ok) return made;
-  if (made.value === undefined) {
-    const expected = 'another sheet that suits this child';
-    return refuse({ code: 'missing', at: 'plan', expected });
-  }
+  if (made.value === undefined) return refuse(NOTHING_SUITS);
   const { pace } = settingFor(planner, known.value, day, dayWishes).standing;
   return accept(cardOf(made.value, known.value, day, pace));
 }
+
+/** Other sheets for the day. Refuses where there are none. */
+export function anewCards(
+  planner: Planner,
+  { child, day, wishes, codes, without, ...records }: AnewAsked,
+): Result<readonly SheetCard[]> {
+  const known = knownIn(records, child);
+  if (!known.ok) return known;
+  const dayWishes = { ...wishesOf(wishes), day, minutes: wishes.minutes };
+  const sheets = planAnew(planner, known.value, dayWishes, codes, activitiesOf(without));
+  if (sheets.length === 0) return refuse(NOTHING_SUITS);
+  return accept(dayCards(planner, known.value, day, sheets, wishes).sheets);
+}
+
+const NOTHING_SUITS: Refusal = {
+  code: 'missing',
+  at: 'plan',
+  expected: 'another sheet that suits this child',
+};
 
 function activitiesOf(names: readonly string[]): ReadonlySet<ActivityId> {
   return new Set(names.filter(isActivityId));

@@ -2,6 +2,7 @@
 import type { Day, Entry } from '../../records/index.ts';
 import type { Reply, Shown } from '../making/protocol.ts';
 import type {
+  AnewAsked,
   CardsOfAsked,
   ChangeAsked,
   DayCards,
@@ -21,6 +22,8 @@ export interface PlanTalk {
   readonly today: { readonly ask: TodayAsked; readonly reply: Reply<DayCards> };
   /** A sheet in place of one of the day's. */
   readonly change: { readonly ask: ChangeAsked; readonly reply: Reply<SheetCard> };
+  /** Other sheets for a day, as a person asked for them; nothing is kept by it. */
+  readonly anew: { readonly ask: AnewAsked; readonly reply: Reply<readonly SheetCard[]> };
   /** A new plan for days of one or several children; nothing is kept by it. */
   readonly week: { readonly ask: WeekAsked; readonly reply: Reply<readonly WeekCards[]> };
   /** Days of one or several children as their plans stand in the records. */

@@ -17,6 +17,8 @@ export interface Entries {
   readonly print: string;
   /** The only colours, by name; absent: all. */
   readonly colours?: readonly string[];
+  /** Curricula whose goals the adult's page names; absent: none. */
+  readonly goals?: readonly string[];
 }
 
 /** What a first visit shows, apart from the seed. */
@@ -58,6 +60,12 @@ export function withChange(entries: Entries, name: string, value: Value): Entrie
 export function withColours(entries: Entries, colours: readonly string[]): Entries {
   const { colours: _colours, ...others } = entries;
   return colours.length === 0 ? others : { ...others, colours };
+}
+
+/** The same sheets, with the goals of these curricula on the adult's page. */
+export function withGoals(entries: Entries, goals: readonly string[]): Entries {
+  const { goals: _goals, ...others } = entries;
+  return goals.length === 0 ? others : { ...others, goals };
 }
 
 /** The same recipe with other sheets. */

@@ -5,10 +5,12 @@ import { Heading } from 'react-aria-components/Heading';
 import { Chips } from '../children/chips.tsx';
 import { TextField } from '../children/text-field.tsx';
 import type { OutcomesProps } from './outcomes.tsx';
-import { takesInstead } from './result-draft.ts';
+import { outcomeOf, takesInstead } from './result-draft.ts';
 import { words } from './words.ts';
 
-export function MoreToNote({ sheet, draft, change }: OutcomesProps) {
+type MoreToNoteProps = Omit<OutcomesProps, 'taps'>;
+
+export function MoreToNote({ sheet, draft, change }: MoreToNoteProps) {
   return (
     <Disclosure className="more-to-note">
       <Heading level={3} className="more-heading">
@@ -51,10 +53,10 @@ export function MoreToNote({ sheet, draft, change }: OutcomesProps) {
   );
 }
 
-function Instead({ sheet, draft, change }: OutcomesProps) {
+function Instead({ sheet, draft, change }: MoreToNoteProps) {
   const tasks = Array.from({ length: sheet.tasks }, (_, task) => task);
   return tasks
-    .filter((task) => takesInstead(draft.outcomes[task]))
+    .filter((task) => takesInstead(outcomeOf(draft, task)))
     .map((task) => (
       <TextField
         key={task}

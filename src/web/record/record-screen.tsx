@@ -1,6 +1,7 @@
 // The screen on which an adult keeps the records of children: who they are, what they did, and the backup.
 import type { Id, ResultEntry, View } from '../../records/index.ts';
 import '../look/record.css';
+import '../look/taps.css';
 import { Message } from '../children/message.tsx';
 import { RecordsMain } from '../children/records-main.tsx';
 import { useGround } from '../children/use-ground.ts';
@@ -32,7 +33,7 @@ function Desk({ maker, planner, catalogue, view }: DeskProps) {
     if (shelf === 'real' && keeping !== 'kept') void askToKeep().then(setKeeping);
   };
   const saved = ({ id, tasks }: ResultEntry, sheet: string) =>
-    say({ text: words.savedResult(child?.nickname ?? '', sheet, tasks), undo: id });
+    say({ text: words.savedResult(child?.nickname ?? '', sheet, tasks), undo: [id] });
   return (
     <>
       <Children
@@ -44,14 +45,20 @@ function Desk({ maker, planner, catalogue, view }: DeskProps) {
       <Message said={said} undo={undo} />
       {child === undefined ? null : (
         <>
-          <RecordSheet planner={planner} catalogue={catalogue} child={child} onSaved={saved} />
+          <RecordSheet
+            maker={maker}
+            planner={planner}
+            catalogue={catalogue}
+            child={child}
+            onSaved={saved}
+          />
           <ResultList
             key={child.id}
             maker={maker}
             catalogue={catalogue}
             child={child}
             results={results}
-            onUndo={({ id }) => void undo(id)}
+            onUndo={({ id }) => void undo([id])}
           />
         </>
       )}

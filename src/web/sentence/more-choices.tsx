@@ -3,7 +3,9 @@ import { useId } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
 import { Heading } from 'react-aria-components/Heading';
+import { Chips } from '../children/chips.tsx';
 import type { ParameterCard } from '../making/protocol.ts';
+import { withGoals } from '../recipe/entries.ts';
 import { SENTENCE_PARAMETERS, words } from '../words.ts';
 import { ColourChips } from './colour-chips.tsx';
 import { parameterControl } from './parameter-controls.tsx';
@@ -34,6 +36,14 @@ export function MoreChoices(props: ControlsProps) {
         >
           {words.ownChoices}
         </Button>
+        <Chips
+          label={words.goals}
+          help={words.goalsHelp}
+          names={props.catalogue.frameworks}
+          chosen={entries.goals ?? []}
+          onChange={(goals) => edit(withGoals(entries, goals))}
+          several
+        />
       </DisclosurePanel>
     </Disclosure>
   );

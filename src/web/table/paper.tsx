@@ -1,5 +1,5 @@
 // The page itself, at true proportions, on the table.
-import type { CSSProperties } from 'react';
+import type { CSSProperties, ReactNode } from 'react';
 import type { Shown } from '../making/protocol.ts';
 import { words } from '../words.ts';
 
@@ -9,9 +9,11 @@ const BLANK = { widthMm: 210, heightMm: 297 };
 export interface PaperProps {
   readonly shown: Shown | undefined;
   readonly isMaking: boolean;
+  /** What lies over the page. */
+  readonly children?: ReactNode;
 }
 
-export function Paper({ shown, isMaking }: PaperProps) {
+export function Paper({ shown, isMaking, children }: PaperProps) {
   const { widthMm, heightMm } = shown ?? BLANK;
   const size = { '--width-mm': widthMm, '--height-mm': heightMm } as CSSProperties;
   return (
@@ -31,6 +33,7 @@ export function Paper({ shown, isMaking }: PaperProps) {
           dangerouslySetInnerHTML={{ __html: shown.svg }}
         />
       )}
+      {children}
       <figcaption className="unseen">{shown?.title}</figcaption>
     </figure>
   );

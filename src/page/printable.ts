@@ -1,0 +1,49 @@
+// Words as the page's font can print them: what it has no letters for becomes a line to write on by hand.
+import { GLYPHS } from '../figures/index.ts';
+
+export interface Printable {
+  readonly words: string;
+  /** Whether all that can be read is there; signs such as emoji may be left out. */
+  readonly isWhole: boolean;
+}
+
+/** Long enough for a short name by hand; underlines, so that it is wrapped and measured like a word. */
+export const WRITE_IN = '_'.repeat(14);
+
+/** What words can be read without: signs, invisible joiners, the choices between looks of a sign. */
+const LEFT_OUT = /[\p{S}\p{P}\p{C}\p{Variation_Selector}]|\u20E3/u;
+
+/**
+ * The words without signs that the font lacks. A word of which a letter is missing is a line to write on, several in a
+ * row are one, and so is a line of which nothing is left. Line ends stay.
+ */
+export function printable(words: string): Printable {
+  const lines = words.normalize('NFC').split('\n').map(printableLine);
+  return {
+    words: lines.map((line) => line.words).join('\n'),
+    isWhole: lines.every(({ isWhole }) => isWhole),
+  };
+}
+
+/** A name as it can be printed; empty, for a pen, where a letter of it is missing. */
+export function printableName(name: string): string {
+  const { words, isWhole } = printable(name.trim());
+  return isWhole ? words : '';
+}
+
+function printableLine(line: string): Printable {
+  const words = line.split(/[ \t\r]+/).filter((word) => word !== '');
+  const parts = words.map(knownPart).filter((part) => part !== '');
+  if (parts.length === 0 && words.length > 0) return { words: WRITE_IN, isWhole: false };
+  const printed = parts
+    .map((part) => part ?? WRITE_IN)
+    .filter((part, place, all) => part !== WRITE_IN || all[place - 1] !== WRITE_IN);
+  return { words: printed.join(' '), isWhole: !parts.includes(undefined) };
+}
+
+/** The word less the signs that the font lacks; `undefined` where it lacks a letter. */
+function knownPart(word: string): string | undefined {
+  const missing = [...word].filter((character) => !GLYPHS.has(character));
+  if (missing.some((character) => !LEFT_OUT.test(character))) return undefined;
+  return [...word].filter((character) => GLYPHS.has(character)).join('');
+}

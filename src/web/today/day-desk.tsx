@@ -1,0 +1,50 @@
+// Beside the sheets of the day: all that is to be laid out, getting them onto paper, and another plan.
+import { Button } from 'react-aria-components/Button';
+import { PressButtons } from '../actions/press-buttons.tsx';
+import type { DayCards, PlanWishes } from '../planning/cards.ts';
+import { WishesForm } from '../planning/wishes-form.tsx';
+import { layOutWords } from '../planning/words.ts';
+import { words } from './words.ts';
+
+export interface DayDeskProps {
+  readonly cards: DayCards;
+  /** Whether the records hold the plan as it is. */
+  readonly isStanding: boolean;
+  /** Of the saved file. */
+  readonly name: string;
+  readonly isBusy: boolean;
+  readonly wishes: PlanWishes;
+  readonly onWishes: (wishes: PlanWishes) => void;
+  readonly onPrint: () => void;
+  readonly onAnew: () => void;
+}
+
+export function DayDesk(props: DayDeskProps) {
+  const { cards, isStanding, name, isBusy, wishes, onWishes, onPrint, onAnew } = props;
+  const codes = cards.sheets.filter(({ isDone }) => !isDone).map(({ code }) => code);
+  return (
+    <section className="day-desk" aria-label={words.forTheDay}>
+      {codes.length === 0 ? null : (
+        <>
+          <div className="lay-out">
+            <h3 className="day-name">{words.layOut}</h3>
+            <ul>
+              {layOutWords(cards.materials).map((thing) => (
+                <li key={thing}>{thing}</li>
+              ))}
+            </ul>
+          </div>
+          <PressButtons what={{ codes, name }} isReady={!isBusy} onStart={onPrint} />
+        </>
+      )}
+      <div className="day-more">
+        <Button className="quiet outward" isPending={isBusy} onPress={onAnew}>
+          {words.another}
+        </Button>
+        <WishesForm wishes={wishes} onChange={onWishes}>
+          {isStanding ? <p className="help">{words.keptStands}</p> : null}
+        </WishesForm>
+      </div>
+    </section>
+  );
+}

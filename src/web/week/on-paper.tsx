@@ -1,0 +1,57 @@
+// Printing the week, or one day of it: the sheets that are not done, in one of two orders.
+import { useState } from 'react';
+import type { Day } from '../../records/index.ts';
+import { PressButtons } from '../actions/press-buttons.tsx';
+import { ChoiceControl } from '../sentence/choice-control.tsx';
+import { codesToPrint, ORDERS, type Order } from './paper-order.ts';
+import type { CardsByChild } from './use-cards.ts';
+import type { WeekInView } from './use-week.ts';
+import { words } from './words.ts';
+
+export interface OnPaperProps {
+  readonly week: WeekInView;
+  readonly cards: CardsByChild;
+}
+
+const WEEK = 'week';
+
+export function OnPaper({ week, cards }: OnPaperProps) {
+  const { chosen, columns, today, monday } = week;
+  const [wanted, setWanted] = useState<Day>();
+  const [order, setOrder] = useState<Order>('by-child');
+  const ahead = columns.filter((day) => day >= today);
+  const day = ahead.find((each) => each === wanted);
+  const weeks = chosen.map(({ id }) => ({ child: id, days: cards.get(id) ?? [] }));
+  const codes = codesToPrint(weeks, day === undefined ? ahead : [day], order);
+  const names = chosen.map(({ nickname }) => nickname);
+  return (
+    <section className="on-paper" aria-label={words.onPaper}>
+      <p className="asked">
+        {words.print.before}
+        <ChoiceControl
+          label={words.print.what}
+          value={day ?? WEEK}
+          choices={[
+            { value: WEEK, name: words.print.week },
+            ...ahead.map((each) => ({ value: each, name: words.longDay(each) })),
+          ]}
+          objection={undefined}
+          onChange={setWanted}
+        />
+        {words.print.between}
+        <ChoiceControl
+          label={words.print.order}
+          value={order}
+          choices={ORDERS.map((each) => ({ value: each, name: words.print.orders[each] }))}
+          objection={undefined}
+          onChange={(value) => setOrder(ORDERS.find((each) => each === value) ?? order)}
+        />
+        {words.print.after(codes.length)}
+      </p>
+      <PressButtons
+        what={{ codes, name: words.fileName(names, monday, day) }}
+        isReady={codes.length > 0}
+      />
+    </section>
+  );
+}

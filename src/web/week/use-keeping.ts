@@ -1,0 +1,40 @@
+// Keeping plans: at once, all together, and what could not be kept is held until it can.
+import { useState } from 'react';
+import type { Draft } from '../../records/index.ts';
+import { useGround } from '../children/use-ground.ts';
+import { objectionOf } from '../children/use-records.ts';
+import { type SaidState, useSaid } from '../children/use-said.ts';
+
+/** Plans that are on the screen only, and why. */
+export interface Unkept {
+  readonly drafts: readonly Draft[];
+  readonly text: string;
+  readonly objection: string;
+}
+
+export interface KeepingState extends SaidState {
+  readonly unkept: Unkept | undefined;
+  /** Keeps the drafts, after those that could not be kept before, and says the text with a way to take them back. */
+  readonly keep: (drafts: readonly Draft[], text: string) => Promise<void>;
+}
+
+export function useKeeping(): KeepingState {
+  const { append } = useGround();
+  const { say, ...told } = useSaid();
+  const [unkept, setUnkept] = useState<Unkept>();
+  const keep = async (drafts: readonly Draft[], text: string) => {
+    const kept = await append(drafts);
+    if (kept.ok) {
+      setUnkept(undefined);
+      say({ text, undo: kept.value.map(({ id }) => id) });
+    } else {
+      setUnkept({ drafts, text, objection: objectionOf(kept) });
+    }
+  };
+  return {
+    ...told,
+    say,
+    unkept,
+    keep: (drafts, text) => keep([...(unkept?.drafts ?? []), ...drafts], text),
+  };
+}
