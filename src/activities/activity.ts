@@ -4,6 +4,7 @@ import { accept, type Random, type Refusal, type Result, refuse } from '../base/
 import type { Group, PrintStyle } from '../page/index.ts';
 import type { ColourName } from '../palette/index.ts';
 import { MOST_CHANCE } from './chance.ts';
+import { type Limits, refusalsWithColours } from './colours-at-hand.ts';
 import type { Decision } from './decision.ts';
 import type { Features } from './features.ts';
 import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './parameters.ts';
@@ -189,8 +190,10 @@ export function defineActivity<const Id extends string, const S extends Paramete
       }
       const values = readValues(parts.parameters, changes, rung.values, parts.id);
       if (!values.ok) return values;
-      const refusals = parts.limits(values.value, style);
-      return refusals.length > 0 ? refuse(...refusals) : accept(values.value as Values);
+      const limits: Limits = (some, printed) => parts.limits(typed(some), printed);
+      const all = values.value as Values;
+      const refusals = refusalsWithColours(parts.id, parts.parameters, limits, all, style);
+      return refusals.length > 0 ? refuse(...refusals) : accept(all);
     },
     generate: (values, random, style) => parts.generate(typed(values), random, style),
     solve: (printed) => parts.solve(parts.printed.parse(printed)),

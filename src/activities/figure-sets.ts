@@ -37,9 +37,11 @@ export type Redraw = (
 export const redrawNearSizes: Redraw = (attribute, count, _base, random) =>
   attribute === 'size' ? drawNearSizes(random, count).map((size) => ({ size })) : undefined;
 
-/** How many different figures a set can hold. */
+/** How many different figures a set can hold; of several attributes each must take two values, or there is one. */
 export function mostInSet({ content, mostOf }: Pick<SetSource, 'content' | 'mostOf'>): number {
-  return attributesOf(content).reduce((product, attribute) => product * mostOf(attribute), 1);
+  const most = attributesOf(content).map(mostOf);
+  if (most.length > 1 && Math.min(...most) < 2) return Math.max(0, Math.min(...most));
+  return most.reduce((product, values) => product * values, 1);
 }
 
 /**
@@ -51,10 +53,10 @@ export function drawFigureSet(
   source: SetSource,
   count: number,
   random: Random,
-  { print }: PrintStyle,
+  style: PrintStyle,
 ): readonly Figure[] {
   const { content, forms, redraw } = source;
-  const { base, axes } = drawSpace(content, random, valuesFor(source, count), print, forms);
+  const { base, axes } = drawSpace(content, random, valuesFor(source, count), style, forms);
   const redrawn = axes.map(({ attribute, values }): Axis => {
     return { attribute, values: redraw?.(attribute, values.length, base, random) ?? values };
   });

@@ -8,6 +8,7 @@ import {
   type Value,
   withNearestContent,
 } from '../activities/index.ts';
+import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
 import { Refused } from './failure.ts';
 
 /** A whole number written in plain digits, from `min` to `max`. */
@@ -36,6 +37,11 @@ export function choiceOf<T extends string>(text: string, at: string, choices: re
     throw new Refused(withNearestContent({ code: 'not-a-choice', at, got: text, choices }));
   }
   return found;
+}
+
+/** Names of colours with commas between them. */
+export function coloursIn(text: string): readonly ColourName[] {
+  return text.split(',').map((name) => choiceOf(name.trim(), '--colours', COLOUR_NAMES));
 }
 
 export function activityIdOf(text: string, at: string): ActivityId {

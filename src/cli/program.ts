@@ -75,6 +75,7 @@ function addPack(program: Command): void {
     .option('--paper <name>', options.paper)
     .option('--orientation <name>', options.orientation)
     .option('--print <name>', options.print)
+    .option('--colours <names>', options.colours)
     .option('--set <name=value>', options.set, collect, [])
     .option('--goals <names>', options.goals)
     .option('--recipe <file>', options.recipe)

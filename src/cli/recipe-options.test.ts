@@ -27,6 +27,20 @@ describe('the options of a pack', () => {
     });
   });
 
+  it('name the only colours, each once in the order of their names', () => {
+    expect(recipeOf({ ...BY_KEY, colours: 'Green, red,blue,red' }).colours).toEqual([
+      'red',
+      'green',
+      'blue',
+    ]);
+    expect(refusalsOf({ colours: 'red,blu' })).toMatchObject([
+      { code: 'not-a-choice', at: '--colours', got: 'blu' },
+    ]);
+    expect(refusalsOf({ colours: 'red' })).toMatchObject([
+      { at: 'by-key › response', because: 'only 1 colour is at hand' },
+    ]);
+  });
+
   it('find step and values for a difficulty, and keep what is set', () => {
     const [part] = recipeOf({ ...BY_KEY, difficulty: '-0.5', set: ['entries=3'] }).parts;
     expect(part).toMatchObject({ activity: 'by-key', sheets: 1 });

@@ -2,9 +2,10 @@
 import { activityOf } from '../activities/index.ts';
 import { MAX_SEED } from '../base/index.ts';
 import { aimAt } from '../learner/index.ts';
-import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../page/index.ts';
+import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES, type PrintStyle } from '../page/index.ts';
 import {
   changesOf,
+  coloursField,
   DEFAULT_PAGE,
   DEFAULT_PRINT,
   FRAMEWORKS,
@@ -16,12 +17,20 @@ import {
   type RecipePart,
   readRecipeText,
   stepForAge,
+  styleOf,
   valuesOf,
 } from '../sheets/index.ts';
 import { shellWords } from '../words/index.ts';
 import { accepted, Refused } from './failure.ts';
 import { type GroupOptions, groupOf } from './group-options.ts';
-import { activityIdOf, choiceOf, numberOf, parameterValues, wholeOf } from './option-values.ts';
+import {
+  activityIdOf,
+  choiceOf,
+  coloursIn,
+  numberOf,
+  parameterValues,
+  wholeOf,
+} from './option-values.ts';
 import { readText } from './read-text.ts';
 import { tell } from './terminal.ts';
 
@@ -37,6 +46,7 @@ export interface RecipeOptions extends GroupOptions {
   readonly paper?: string;
   readonly orientation?: string;
   readonly print?: string;
+  readonly colours?: string;
   readonly set: readonly string[];
   readonly goals?: string;
   readonly recipe?: string;
@@ -52,6 +62,8 @@ export function recipeOf(options: RecipeOptions): Recipe {
   const page = base?.page ?? DEFAULT_PAGE;
   const { paper = page.paper, orientation = page.orientation } = options;
   const print = choiceOf(options.print ?? base?.print ?? DEFAULT_PRINT, '--print', PRINT_CHOICES);
+  const colours = options.colours === undefined ? base?.colours : coloursIn(options.colours);
+  const style = styleOf({ print, ...coloursField(colours) });
   const seed =
     options.seed === undefined ? base?.seed : wholeOf(options.seed, '--seed', 0, MAX_SEED);
   const goals = options.goals === undefined ? base?.goals : frameworksOf(options.goals);
@@ -60,9 +72,9 @@ export function recipeOf(options: RecipeOptions): Recipe {
       paper: choiceOf(paper, '--paper', PAPER_NAMES),
       orientation: choiceOf(orientation, '--orientation', ORIENTATIONS),
     },
-    print,
+    ...style,
     ...(seed === undefined ? {} : { seed }),
-    parts: base?.parts ?? [partOf(options, print)],
+    parts: base?.parts ?? [partOf(options, style)],
     ...(goals === undefined ? {} : { goals }),
     ...groupOf(options, base),
   };
@@ -84,7 +96,7 @@ function recipeFromFile(path: string, options: RecipeOptions): Recipe {
   return accepted(readRecipeText(readText(path, 'recipe', RECIPE_CHARACTERS * BYTES_A_CHARACTER)));
 }
 
-function partOf(options: RecipeOptions, print: Recipe['print']): RecipePart {
+function partOf(options: RecipeOptions, style: PrintStyle): RecipePart {
   if (options.activity === undefined) {
     const expected = 'an activity (--activity in-every-box) or a recipe (--recipe recipe.json)';
     throw new Refused({ code: 'missing', at: 'pack', expected });
@@ -95,8 +107,8 @@ function partOf(options: RecipeOptions, print: Recipe['print']): RecipePart {
   return {
     activity,
     ...(options.difficulty === undefined
-      ? atStep(options, activity, values, print)
-      : aimedAt(options, activity, values, print)),
+      ? atStep(options, activity, values, style)
+      : aimedAt(options, activity, values, style)),
     sheets: sheets === undefined ? 1 : wholeOf(sheets, '--sheets', 1, MOST_SHEETS),
     ...(tasks === undefined ? {} : { tasks: wholeOf(tasks, '--tasks', 1, MOST_TASKS) }),
   };
@@ -106,10 +118,10 @@ function atStep(
   options: RecipeOptions,
   activity: RecipePart['activity'],
   values: RecipePart['values'],
-  print: Recipe['print'],
+  style: PrintStyle,
 ): Pick<RecipePart, 'step' | 'values'> {
   const step = stepOf(options, activity);
-  accepted(valuesOf({ activity, step, values, print }));
+  accepted(valuesOf({ activity, step, values, ...style }));
   return { step, values };
 }
 
@@ -118,11 +130,11 @@ function aimedAt(
   { difficulty = '', step, age }: RecipeOptions,
   activity: RecipePart['activity'],
   values: RecipePart['values'],
-  print: Recipe['print'],
+  style: PrintStyle,
 ): Pick<RecipePart, 'step' | 'values'> {
   refuseTogether({ '--step': step, '--age': age }, '--difficulty');
   const target = numberOf(difficulty, '--difficulty');
-  const aim = accepted(aimAt(activityOf(activity), target, values, { print }));
+  const aim = accepted(aimAt(activityOf(activity), target, values, style));
   const changes = changesOf({ activity, step: aim.step }, aim.values);
   const settings = Object.entries(changes).map(([name, value]) => `${name}=${value}`);
   tell(shellWords('en').aimed(activity, aim.step, settings, aim.logits));

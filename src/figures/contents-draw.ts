@@ -1,6 +1,6 @@
 // Draws the figures of a content anew for each task: what they share, and the values they differ in.
 import type { Random } from '../base/index.ts';
-import { type ColourPrint, drawColours } from '../palette/index.ts';
+import { type ColourStock, coloursOf, drawColours } from '../palette/index.ts';
 import {
   type Attribute,
   type Axis,
@@ -27,17 +27,17 @@ export function drawSpace(
   content: ContentId,
   random: Random,
   count: number | Readonly<Partial<Record<Attribute, number>>>,
-  print: ColourPrint,
+  stock: ColourStock,
   forms: readonly FormId[] = formsOf(content),
 ): Space {
   const base = drawBase(content, random, forms);
   const axes = attributesOf(content).map((attribute): Axis => {
     const wanted = typeof count === 'number' ? count : (count[attribute] ?? 1);
-    const most = mostValues(content, attribute, print);
+    const most = mostValues(content, attribute, stock);
     if (!Number.isInteger(wanted) || wanted < 1 || wanted > most) {
       throw new Error(`contents › ${content} › ${attribute}: expected 1 to ${most}, got ${wanted}`);
     }
-    return { attribute, values: drawValues(attribute, random, wanted, { base, forms, print }) };
+    return { attribute, values: drawValues(attribute, random, wanted, { base, forms, stock }) };
   });
   return { base, axes };
 }
@@ -52,18 +52,20 @@ function drawBase(content: ContentId, random: Random, forms: readonly FormId[]):
 interface Ways {
   readonly base: Figure;
   readonly forms: readonly FormId[];
-  readonly print: ColourPrint;
+  readonly stock: ColourStock;
 }
 
 function drawValues(
   attribute: Attribute,
   random: Random,
   count: number,
-  { base, forms, print }: Ways,
+  { base, forms, stock }: Ways,
 ): readonly Partial<Figure>[] {
   switch (attribute) {
     case 'colour':
-      return drawColours(random, count, print).map((colour) => ({ colour }));
+      return drawColours(random, count, stock.print, coloursOf(stock)).map((colour) => ({
+        colour,
+      }));
     case 'form':
       return drawForms(random, forms, count).map((form) => ({ form }));
     case 'size':

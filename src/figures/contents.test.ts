@@ -54,7 +54,9 @@ function expectFair(figures: readonly Figure[], at: string): void {
 /** As many values as one task may want: all of them, or of three attributes at most four each. */
 function mostTogether(content: ContentId): number {
   const attributes = attributesOf(content);
-  const most = Math.min(...attributes.map((each) => mostValues(content, each, 'colour')));
+  const most = Math.min(
+    ...attributes.map((each) => mostValues(content, each, { print: 'colour' })),
+  );
   return Math.min(most, attributes.length > 1 ? 4 : 12);
 }
 
@@ -77,7 +79,7 @@ describe('mostValues', () => {
   it('gives at least four values of each attribute that a content looks at, and none of the others', () => {
     for (const content of CONTENT_IDS) {
       for (const attribute of ATTRIBUTES) {
-        const most = mostValues(content, attribute, 'colour');
+        const most = mostValues(content, attribute, { print: 'colour' });
         const isLookedAt = attributesOf(content).includes(attribute);
         expect(isLookedAt ? most >= 4 : most === 0, `${content} ${attribute}: ${most}`).toBe(true);
       }
@@ -86,9 +88,9 @@ describe('mostValues', () => {
 
   it('gives at least ten letters of every script and forty pictures', () => {
     for (const content of CONTENT_IDS.filter((id) => /letters|capitals|small/.test(id))) {
-      expect(mostValues(content, 'form', 'colour'), content).toBeGreaterThanOrEqual(10);
+      expect(mostValues(content, 'form', { print: 'colour' }), content).toBeGreaterThanOrEqual(10);
     }
-    expect(mostValues('pictures', 'form', 'colour')).toBeGreaterThanOrEqual(40);
+    expect(mostValues('pictures', 'form', { print: 'colour' })).toBeGreaterThanOrEqual(40);
   });
 });
 
@@ -98,7 +100,7 @@ describe('drawSpace', () => {
       for (let count = 1; count <= mostTogether(content); count++) {
         for (const print of PRINTS) {
           const seed = 100 * count;
-          const figures = figuresIn(drawSpace(content, randomFrom(seed), count, print));
+          const figures = figuresIn(drawSpace(content, randomFrom(seed), count, { print }));
           expect(figures.length).toBe(count ** attributesOf(content).length);
           expectFair(figures, `${content}, ${count} in ${print}, seed ${seed}`);
         }
@@ -109,9 +111,9 @@ describe('drawSpace', () => {
   it('can give as many values as `mostValues` says', () => {
     for (const content of CONTENT_IDS) {
       const counts = Object.fromEntries(
-        attributesOf(content).map((each) => [each, mostValues(content, each, 'colour')]),
+        attributesOf(content).map((each) => [each, mostValues(content, each, { print: 'colour' })]),
       );
-      const space = drawSpace(content, randomFrom(5), counts, 'colour');
+      const space = drawSpace(content, randomFrom(5), counts, { print: 'colour' });
       for (const { attribute, values } of space.axes) {
         expect(values.length, `${content} ${attribute}`).toBe(counts[attribute]);
         const figures = values.map(
@@ -124,7 +126,7 @@ describe('drawSpace', () => {
 
   it('gives figures that a file may hold', () => {
     for (const content of CONTENT_IDS) {
-      const space = drawSpace(content, randomFrom(3), mostTogether(content), 'colour');
+      const space = drawSpace(content, randomFrom(3), mostTogether(content), { print: 'colour' });
       for (const figure of figuresIn(space)) expect(figureSchema.parse(figure)).toEqual(figure);
     }
   });
@@ -132,9 +134,11 @@ describe('drawSpace', () => {
   it('gives the same for the same seed, and differs from seed to seed', () => {
     for (const content of CONTENT_IDS) {
       const said = [1, 2, 3, 4, 5, 6, 7, 8].map((seed) =>
-        JSON.stringify(drawSpace(content, randomFrom(seed), 3, 'colour')),
+        JSON.stringify(drawSpace(content, randomFrom(seed), 3, { print: 'colour' })),
       );
-      expect(JSON.stringify(drawSpace(content, randomFrom(1), 3, 'colour'))).toBe(said[0]);
+      expect(JSON.stringify(drawSpace(content, randomFrom(1), 3, { print: 'colour' }))).toBe(
+        said[0],
+      );
       expect(new Set(said).size, content).toBeGreaterThan(3);
     }
   });
@@ -144,7 +148,7 @@ describe('drawSpace', () => {
       'shapes-colours-and-sizes',
       randomFrom(1),
       { form: 3, size: 2 },
-      'colour',
+      { print: 'colour' },
     );
     expect(axes.map(({ attribute, values }) => [attribute, values.length])).toEqual([
       ['form', 3],
@@ -156,9 +160,9 @@ describe('drawSpace', () => {
   it('says how many there are when asked for more, none or a part', () => {
     for (const content of CONTENT_IDS) {
       const [attribute] = attributesOf(content);
-      const most = mostValues(content, attribute ?? 'form', 'colour');
+      const most = mostValues(content, attribute ?? 'form', { print: 'colour' });
       for (const wrong of [most + 1, 0, 1.5]) {
-        const draw = () => drawSpace(content, randomFrom(1), wrong, 'colour');
+        const draw = () => drawSpace(content, randomFrom(1), wrong, { print: 'colour' });
         expect(draw, `${content} ${wrong}`).toThrow('expected 1 to ');
       }
     }
@@ -167,7 +171,7 @@ describe('drawSpace', () => {
   it('never draws look-alike letters together', () => {
     for (const content of ['arabic-letters', 'devanagari-letters', 'cyrillic-small'] as const) {
       for (let seed = 0; seed < 20; seed++) {
-        const figures = figuresIn(drawSpace(content, randomFrom(seed), 6, 'colour'));
+        const figures = figuresIn(drawSpace(content, randomFrom(seed), 6, { print: 'colour' }));
         const forms = figures.map(({ form }) => form ?? 'circle');
         forms.forEach((one, index) => {
           const isAlone = forms.slice(index + 1).every((other) => !areLookAlikes(one, other));

@@ -1,5 +1,5 @@
 // What a task can be about: each content with the attributes it looks at and the forms it draws from.
-import { type ColourPrint, mostFairColours } from '../palette/index.ts';
+import { type ColourStock, coloursOf, mostFairColours } from '../palette/index.ts';
 import { MOST_DOTS } from './dots.ts';
 import { type Figure, TEXTURES, type Texture } from './figure.ts';
 import {
@@ -106,11 +106,11 @@ export const TEXTURES_MIXED_UP: readonly Texture[] = ['zigzag', 'waves'];
  * How many values of an attribute a task of the content can hold, every two fairly different; 0 where the
  * content does not look at the attribute. In grey print each colour carries its mark, which tells it apart.
  */
-export function mostValues(content: ContentId, attribute: Attribute, _print: ColourPrint): number {
+export function mostValues(content: ContentId, attribute: Attribute, stock: ColourStock): number {
   if (!attributesOf(content).includes(attribute)) return 0;
   switch (attribute) {
     case 'colour':
-      return mostFairColours('colour');
+      return mostFairColours('colour', coloursOf(stock));
     case 'form':
       return mostFormsOf(content);
     case 'size':

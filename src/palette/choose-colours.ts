@@ -6,6 +6,21 @@ import { greyDifferenceDe00, worstDifferenceDe00 } from './pair-differences.ts';
 /** Whether a sheet is printed with coloured ink or in grey. */
 export type ColourPrint = 'colour' | 'grey';
 
+/** How a sheet prints its colours, and which of them there are. */
+export interface ColourStock {
+  readonly print: ColourPrint;
+  /** The only colours that figures and responses may have, such as those of the stickers of a house; absent: all. */
+  readonly colours?: readonly ColourName[];
+}
+
+/** Those of `among` that a sheet may have: all of them, or what the house has. */
+export function coloursOf(
+  { colours }: Pick<ColourStock, 'colours'>,
+  among: readonly ColourName[] = FIGURE_COLOURS,
+): readonly ColourName[] {
+  return colours ? among.filter((name) => colours.includes(name)) : among;
+}
+
 /** Colours that differ by less may look alike to some child; ΔE00, common practice, no source. */
 export const FAIR_DE00 = 10;
 
@@ -14,6 +29,8 @@ export const NEAR_BEST_SHARE = 0.4;
 
 interface RankedSet {
   readonly names: readonly ColourName[];
+  /** The least difference of two of them where coloured ink prints them. */
+  readonly leastSeen: number;
   /** Differences of all pairs, smallest first. */
   readonly differences: readonly number[];
 }
@@ -39,7 +56,8 @@ export function chooseColours(
 }
 
 /**
- * `count` colours of `from` in random order, all sets alike likely that keep `promisedDe00`.
+ * `count` colours of `from` in random order, all sets alike likely that keep `promisedDe00`; in grey, where
+ * marks tell what greys do not, of those sets alone that are fair in colour, if there are any.
  * A defect if `from` has too few.
  */
 export function drawColours(
@@ -48,9 +66,11 @@ export function drawColours(
   print: ColourPrint,
   from: readonly ColourName[] = FIGURE_COLOURS,
 ): readonly ColourName[] {
-  const promise = promisedDe00(count, print, from);
-  const sets = rankingOf(count, print, from).sets.filter((set) => least(set) >= promise);
-  return random.shuffle(random.pick(sets).names);
+  const { best, sets } = rankingOf(count, print, from);
+  const fair = sets.filter((set) => set.leastSeen >= FAIR_DE00);
+  const promise = promiseOf(fair[0] ?? best);
+  const kept = (fair.length > 0 ? fair : sets).filter((set) => least(set) >= promise);
+  return random.shuffle(random.pick(kept).names);
 }
 
 /**
@@ -62,7 +82,11 @@ export function promisedDe00(
   print: ColourPrint,
   from: readonly ColourName[] = FIGURE_COLOURS,
 ): number {
-  const most = least(rankingOf(count, print, from).best);
+  return promiseOf(rankingOf(count, print, from).best);
+}
+
+function promiseOf(best: RankedSet): number {
+  const most = least(best);
   return Math.min(most, Math.max(FAIR_DE00, NEAR_BEST_SHARE * most));
 }
 
@@ -91,7 +115,11 @@ function rankingOf(count: number, print: ColourPrint, from: readonly ColourName[
 
 function rank(names: readonly ColourName[], count: number, print: ColourPrint): Ranking {
   const sets = subsets(names, count)
-    .map((set) => ({ names: set, differences: differencesOf(set, print) }))
+    .map((set) => ({
+      names: set,
+      leastSeen: leastDifferenceDe00(set, 'colour'),
+      differences: differencesOf(set, print),
+    }))
     .sort(byDifferences);
   const best = sets[0];
   if (best) return { best, sets };

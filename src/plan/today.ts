@@ -3,7 +3,7 @@ import { type ActivityId, activityOf, type Skill } from '../activities/index.ts'
 import { accept, type Result } from '../base/index.ts';
 import { notch } from '../learner/index.ts';
 import type { Day, PlanEntry, PlannedSheet, Why } from '../records/index.ts';
-import { readCode } from '../sheets/index.ts';
+import { readCode, styleOf } from '../sheets/index.ts';
 import { nextSheet, type Suggestion, sheetOf, successAt } from './course.ts';
 import { FEWEST_SHEETS, planDay } from './day-plan.ts';
 import { addDays, dayNumber } from './days.ts';
@@ -177,8 +177,8 @@ export function notchedSheet(
 ): Result<Suggestion | undefined> {
   const read = readCode(code);
   if (!read.ok) return read;
-  const { activity, step, values, print } = read.value;
-  const aim = notch(activityOf(activity), step, values, direction, { print });
+  const { activity, step, values } = read.value;
+  const aim = notch(activityOf(activity), step, values, direction, styleOf(read.value));
   if (!aim.ok) return aim;
   const setting = settingFor(planner, known, wishes.day, wishes, `${code} ${direction}`);
   const facts = sheetOf(setting, { activity, step: aim.value.step, values: aim.value.values });

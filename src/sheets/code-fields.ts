@@ -1,13 +1,23 @@
-// Version 1 of what a sheet code carries, field by field; written and read from the same list of radices.
+// What a sheet code carries, field by field; written and read from the same list of radices.
 import type { Activity, ActivityId, Parameter, Value, Values } from '../activities/index.ts';
 import { accept, MAX_SEED, type Result, refuse } from '../base/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../page/index.ts';
+import { COLOUR_NAMES } from '../palette/index.ts';
 import type { Packed, Unpacking } from './code-packing.ts';
 import { MOST_TASKS, type SheetSpec } from './sheet-spec.ts';
 
 /** Room for what may be added without a new version: more activities, steps, tasks and papers. */
 const RADIX = { activity: 64, step: 32, tasks: 16, paper: 4, orientation: 2, print: 4, changed: 2 };
 const SEED_RADIX = MAX_SEED + 1;
+/** From version 2 on: whether there are extras, and where there are, colours as a mask and what is to come. */
+const EXTRAS_RADIX = { has: 2, colours: 2 ** COLOUR_NAMES.length, reserved: 64 };
+
+/** Versions of what a code carries. The first says nothing of extras, and is what a sheet without them has. */
+export type CodeVersion = 1 | 2;
+
+export function versionFor({ colours }: Pick<SheetSpec, 'colours'>): CodeVersion {
+  return colours === undefined ? 1 : 2;
+}
 
 /** How many values a parameter can take. */
 function radixOf(parameter: Parameter): number {
@@ -30,10 +40,35 @@ export function fieldsOf(activity: Activity, spec: SheetSpec, changed?: Values):
     { value: PAPER_NAMES.indexOf(spec.page.paper), radix: RADIX.paper },
     { value: ORIENTATIONS.indexOf(spec.page.orientation), radix: RADIX.orientation },
     { value: PRINT_CHOICES.indexOf(spec.print), radix: RADIX.print },
+    ...extraFields(spec),
     { value: changed ? 1 : 0, radix: RADIX.changed },
     ...(changed ? valueFields(activity, changed) : []),
     { value: spec.seed, radix: SEED_RADIX },
   ];
+}
+
+function extraFields({ colours }: SheetSpec): readonly Packed[] {
+  if (colours === undefined) return [];
+  const mask = colours.reduce((sum, name) => sum + 2 ** COLOUR_NAMES.indexOf(name), 0);
+  return [
+    { value: 1, radix: EXTRAS_RADIX.has },
+    { value: mask, radix: EXTRAS_RADIX.colours },
+    { value: 0, radix: EXTRAS_RADIX.reserved },
+  ];
+}
+
+/** Takes the extras out; refuses any that only a later maker writes. */
+function takeExtras(fields: Unpacking): Result<Pick<SheetSpec, 'colours'>> {
+  const hasExtras = fields.take(EXTRAS_RADIX.has) === 1;
+  const mask = hasExtras ? fields.take(EXTRAS_RADIX.colours) : 0;
+  const reserved = hasExtras ? fields.take(EXTRAS_RADIX.reserved) : 0;
+  if (reserved !== 0) {
+    const because = 'the code was made by a Samewise that knows more of them';
+    const got = `number ${reserved}`;
+    return refuse({ code: 'not-a-choice', at: `${AT} › extras`, got, choices: ['0'], because });
+  }
+  const colours = COLOUR_NAMES.filter((_, place) => mask & (2 ** place));
+  return accept(colours.length > 0 ? { colours } : {});
 }
 
 function valueFields(activity: Activity, values: Values): readonly Packed[] {
@@ -71,10 +106,11 @@ export interface ReadFields {
   readonly spec: SheetSpec;
 }
 
-/** Takes the fields out again; refuses an activity, a number of tasks or a page that this version does not know. */
+/** Takes the fields of a version out again; refuses an activity, a number of tasks a page or extras that this maker does not know. */
 export function readFields(
   fields: Unpacking,
   activities: readonly (readonly [ActivityId, Activity])[],
+  version: CodeVersion,
 ): Result<ReadFields> {
   const number = fields.take(RADIX.activity);
   const entry = activities.find(([, activity]) => activity.codeNumber === number);
@@ -97,12 +133,14 @@ export function readFields(
   if (!orientation.ok) return orientation;
   const print = chosen('print', PRINT_CHOICES, fields.take(RADIX.print));
   if (!print.ok) return print;
+  const extras = version === 1 ? accept({}) : takeExtras(fields);
+  if (!extras.ok) return extras;
   const values = fields.take(RADIX.changed) === 1 ? takeValues(fields, activity) : {};
   const seed = fields.take(SEED_RADIX);
   const page = { paper: paper.value, orientation: orientation.value };
   return accept({
     activity,
-    spec: { activity: id, step, values, seed, tasks, page, print: print.value },
+    spec: { activity: id, step, values, seed, tasks, page, print: print.value, ...extras.value },
   });
 }
 

@@ -10,11 +10,12 @@ import {
 } from '../activities/index.ts';
 import { MAX_SEED, type Random, randomFrom } from '../base/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../page/index.ts';
+import { COLOUR_NAMES } from '../palette/index.ts';
 import { MAKER_VERSION, readCode, writeCode } from './code.ts';
 import { CODE_ALPHABET, checkDigitOf, digitsOf, groupedText } from './code-characters.ts';
 import { fieldsOf } from './code-fields.ts';
 import { type Packed, packFields } from './code-packing.ts';
-import { MOST_TASKS, type SheetSpec } from './sheet-spec.ts';
+import { coloursField, MOST_TASKS, type SheetSpec } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
 
 const plainSpec = (activity: ActivityId): SheetSpec => ({
@@ -38,6 +39,8 @@ function randomSpec(seed: number): SheetSpec {
   const random = randomFrom(seed);
   const activity = random.pick(ACTIVITY_IDS);
   const { ladder, parameters } = activityOf(activity);
+  const isListed = random.int(0, 1) === 1;
+  const someColours = isListed ? random.sample(COLOUR_NAMES, random.int(3, 11)) : undefined;
   const spec: SheetSpec = {
     activity,
     step: random.int(1, ladder.length),
@@ -46,13 +49,16 @@ function randomSpec(seed: number): SheetSpec {
     tasks: random.int(1, MOST_TASKS),
     page: { paper: random.pick(PAPER_NAMES), orientation: random.pick(ORIENTATIONS) },
     print: 'colour',
+    ...coloursField(someColours),
   };
   let values: Values = {};
   for (const name of random.sample(Object.keys(parameters), random.int(0, 3))) {
     const more = { ...values, [name]: randomValue(activity, name, random) };
     if (valuesOf({ ...spec, values: more }).ok) values = more;
   }
-  return { ...spec, values: changesOf(spec, values) };
+  // What few colours do not allow is made with all of them.
+  const { colours: _, ...plain } = spec;
+  return { ...(valuesOf({ ...spec, values }).ok ? spec : plain), values: changesOf(spec, values) };
 }
 
 const digitsIn = (code: string): readonly number[] => {
@@ -65,13 +71,14 @@ const changed = (digits: readonly number[], place: number, value: number) =>
   digits.map((digit, index) => (index === place ? value : digit));
 
 /** A code with a right check round fields that no sheet wrote. */
-function forged(fields: readonly Packed[], version = MAKER_VERSION): string {
+function forged(fields: readonly Packed[], version = 1): string {
   const digits = [version, ...packFields(fields)];
   return groupedText([...digits, checkDigitOf(digits)]);
 }
 
 const [firstId] = ACTIVITY_IDS;
 const FIRST = plainSpec(firstId ?? 'in-every-box');
+const COLOURED: SheetSpec = { ...FIRST, colours: ['red', 'green', 'blue', 'pink'] };
 const firstFields = (changes: Readonly<Record<number, number>>): readonly Packed[] =>
   fieldsOf(activityOf(FIRST.activity), FIRST).map((field, index) => ({
     ...field,
@@ -93,7 +100,7 @@ describe('a sheet code', () => {
     (id) => {
       const [rung] = activityOf(id).ladder;
       const digits = packFields(fieldsOf(activityOf(id), plainSpec(id), rung?.values));
-      const code = groupedText([MAKER_VERSION, ...digits, 0]);
+      const code = groupedText([1, ...digits, 0]);
       expect(code.length).toBeLessThanOrEqual(40);
     },
   );
@@ -124,10 +131,10 @@ describe('a sheet code', () => {
   });
 
   it('from a later maker says so', () => {
-    for (const version of [0, 2, 22]) {
+    for (const version of [0, MAKER_VERSION + 1, 22]) {
       expect(readCode(forged(firstFields({}), version))).toMatchObject({
         ok: false,
-        refusals: [{ code: 'unknown-version', got: version, known: [1] }],
+        refusals: [{ code: 'unknown-version', got: version, known: [1, 2] }],
       });
     }
   });
@@ -182,6 +189,40 @@ describe('a sheet code', () => {
     expect(() => writeCode({ ...FIRST, tasks: 17 })).toThrow(/packing/);
     expect(() => writeCode({ ...FIRST, seed: MAX_SEED + 1 })).toThrow(/packing/);
     expect(() => writeCode({ ...FIRST, seed: 0.5 })).toThrow(/packing/);
+  });
+
+  it('knows the only colours, and has version 2 for these alone', () => {
+    expect(writeCode(FIRST)[0]).toBe(CODE_ALPHABET[1]);
+    expect(writeCode(COLOURED)[0]).toBe(CODE_ALPHABET[2]);
+    expect(readCode(writeCode(COLOURED))).toEqual({ ok: true, value: COLOURED });
+  });
+
+  it('of version 2 with extras of a later maker says so, and without any was never printed', () => {
+    const fields = fieldsOf(activityOf(COLOURED.activity), COLOURED);
+    const changing = (changes: Readonly<Record<number, number>>) =>
+      fields.map((field, index) => ({ ...field, value: changes[index] ?? field.value }));
+    expect(readCode(forged(fields, 2)).ok).toBe(true);
+    expect(readCode(forged(changing({ 8: 63 }), 2))).toMatchObject({
+      refusals: [{ code: 'not-a-choice', at: 'sheet code › extras', got: 'number 63' }],
+    });
+    expect(readCode(forged(changing({ 7: 0 }), 2))).toMatchObject({
+      refusals: [{ code: 'unreadable' }],
+    });
+    const bare = fields.flatMap((field, index) =>
+      index === 6 ? [{ ...field, value: 0 }] : index === 7 || index === 8 ? [] : [field],
+    );
+    expect(readCode(forged(bare, 2))).toMatchObject({ refusals: [{ code: 'unreadable' }] });
+  });
+
+  it('with colours that do not suffice says so', () => {
+    const fields = fieldsOf(activityOf(COLOURED.activity), COLOURED).map((field, index) =>
+      index === 7 ? { ...field, value: 1 } : field,
+    );
+    const read = readCode(forged(fields, 2));
+    expect(read).toMatchObject({
+      ok: false,
+      refusals: [{ at: expect.stringMatching(/^sheet code › in-every-box/) }],
+    });
   });
 
   it('knows the print', () => {

@@ -2,20 +2,24 @@
 import { ACTIVITY_IDS, type Activity, type ActivityId, activityOf } from '../activities/index.ts';
 import { accept, type Result, refuse } from '../base/index.ts';
 import { checkDigitOf, digitsOf, groupedText, isChecked } from './code-characters.ts';
-import { fieldsOf, readFields } from './code-fields.ts';
+import { type CodeVersion, fieldsOf, readFields, versionFor } from './code-fields.ts';
 import { packFields, unpack } from './code-packing.ts';
 import type { SheetSpec } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
 
 /**
- * The maker's version that writes codes, 1 to 22, as the first character. Whatever changes what a
+ * The newest version of codes, 1 to 22, as the first character. Whatever changes what a
  * code's numbers mean (a parameter's range, a rung of a ladder, a generator) raises it, and the
  * reader of each older version stays in `READERS`, turning what it reads into a spec of today.
+ * Version 2 says more than version 1 and all else alike: a sheet with nothing more to say has a code of version 1.
  */
-export const MAKER_VERSION = 1;
+export const MAKER_VERSION = 2;
 
 type Reader = (digits: readonly number[]) => Result<SheetSpec>;
-const READERS: Readonly<Record<number, Reader>> = { 1: readVersion1 };
+const READERS: Readonly<Record<number, Reader>> = {
+  1: (digits) => readVersion(1, digits),
+  2: (digits) => readVersion(2, digits),
+};
 export const READABLE_VERSIONS: readonly number[] = Object.keys(READERS).map(Number);
 
 /** A version and a check character at the least, and something between them. */
@@ -28,7 +32,7 @@ export function writeCode(spec: SheetSpec): string {
   if (!values.ok) throw new Error(`sheet code: ${JSON.stringify(values.refusals)}`);
   const isChanged = Object.keys(changesOf(spec, values.value)).length > 0;
   const fields = fieldsOf(activity, spec, isChanged ? values.value : undefined);
-  const digits = [MAKER_VERSION, ...packFields(fields)];
+  const digits = [versionFor(spec), ...packFields(fields)];
   return groupedText([...digits, checkDigitOf(digits)]);
 }
 
@@ -56,11 +60,11 @@ export function readCode(typed: string): Result<SheetSpec> {
       });
 }
 
-function readVersion1(digits: readonly number[]): Result<SheetSpec> {
+function readVersion(version: CodeVersion, digits: readonly number[]): Result<SheetSpec> {
   const fields = unpack(digits);
-  const read = readFields(fields, activities());
+  const read = readFields(fields, activities(), version);
   if (!read.ok) return read;
-  if (!fields.isSpent()) return refuseUnwritten(digits);
+  if (!fields.isSpent()) return refuseUnwritten(version, digits);
   const { spec } = read.value;
   const values = valuesOf(spec);
   if (!values.ok) {
@@ -69,16 +73,17 @@ function readVersion1(digits: readonly number[]): Result<SheetSpec> {
     );
   }
   const changes = changesOf(spec, values.value);
-  // Each sheet has one code: one that carries values which are the step's own was never printed.
-  const isCanonical = Object.keys(spec.values).length === 0 || Object.keys(changes).length > 0;
-  return isCanonical ? accept({ ...spec, values: changes }) : refuseUnwritten(digits);
+  // Each sheet has one code: one that carries values which are the step's own, or no extras, was never printed.
+  const hasOwn = Object.keys(spec.values).length > 0 && Object.keys(changes).length === 0;
+  const isCanonical = !hasOwn && versionFor(spec) === version;
+  return isCanonical ? accept({ ...spec, values: changes }) : refuseUnwritten(version, digits);
 }
 
-function refuseUnwritten(digits: readonly number[]): Result<never> {
+function refuseUnwritten(version: CodeVersion, digits: readonly number[]): Result<never> {
   return refuse({
     code: 'unreadable',
     at: 'sheet code',
-    got: groupedText([MAKER_VERSION, ...digits, checkDigitOf([MAKER_VERSION, ...digits])]),
+    got: groupedText([version, ...digits, checkDigitOf([version, ...digits])]),
     expected: 'a code that was printed on a sheet',
   });
 }

@@ -14,6 +14,7 @@ import type { OnProgress, Pack, SeededRecipe } from './pack.ts';
 import { pathText } from './path-text.ts';
 import type { GroupChild, RecipePart, Sorting } from './recipe.ts';
 import { makeSheet, type Sheet, type SheetChild } from './sheet.ts';
+import { coloursField } from './sheet-spec.ts';
 import { shownOn } from './shown-on.ts';
 
 /** All sheets of one part at one step are within so many logits of each other. */
@@ -138,9 +139,10 @@ function logitsOf({ spec, tasks }: Sheet): number {
   return sheetDifficulty(tasks.map(({ printed }) => difficultyOf(activity, printed))).logits;
 }
 
-function requestOf({ page, print }: SeededRecipe, { part, step }: Lot, seed: number) {
+function requestOf({ page, print, colours }: SeededRecipe, { part, step }: Lot, seed: number) {
   const { activity, values, tasks } = part;
-  return { activity, step, values, seed, page, print, ...(tasks === undefined ? {} : { tasks }) };
+  const request = { activity, step, values, seed, page, print, ...coloursField(colours) };
+  return tasks === undefined ? request : { ...request, tasks };
 }
 
 function tooFew({ part, wanted }: Lot, max: number): Refusal {

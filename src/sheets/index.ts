@@ -47,6 +47,7 @@ export { type JsonSchema, SCHEMAS } from './schemas.ts';
 export { makeSheet, mostTasks, type Sheet, type SheetRequest } from './sheet.ts';
 export { sheetPage } from './sheet-page.ts';
 export {
+  coloursField,
   DEFAULT_PAGE,
   DEFAULT_PRINT,
   MOST_PARTS,
@@ -55,5 +56,6 @@ export {
   type PageChoice,
   type SheetSpec,
   stepForAge,
+  styleOf,
 } from './sheet-spec.ts';
 export { changesOf, valuesOf } from './sheet-values.ts';

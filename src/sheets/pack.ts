@@ -12,6 +12,7 @@ import type { Framework } from './goals.ts';
 import { pathText } from './path-text.ts';
 import type { Recipe, RecipePart } from './recipe.ts';
 import { makeSheet, type Sheet } from './sheet.ts';
+import { coloursField } from './sheet-spec.ts';
 import { shownOn } from './shown-on.ts';
 
 export interface Pack {
@@ -89,7 +90,11 @@ function addSheet(
   ];
 }
 
-function makePartSheet({ page, print }: Recipe, part: RecipePart, seed: number): Result<Sheet> {
+function makePartSheet(
+  { page, print, colours }: Recipe,
+  part: RecipePart,
+  seed: number,
+): Result<Sheet> {
   const { activity, step, values, tasks } = part;
   return makeSheet({
     activity,
@@ -98,6 +103,7 @@ function makePartSheet({ page, print }: Recipe, part: RecipePart, seed: number):
     seed,
     page,
     print,
+    ...coloursField(colours),
     ...(tasks === undefined ? {} : { tasks }),
   });
 }

@@ -35,6 +35,21 @@ describe('a recipe', () => {
     });
   });
 
+  it('names the only colours, of which each part is judged', () => {
+    const parts = [{ activity: 'by-key', step: 1, sheets: 1, values: { response: 'sticker' } }];
+    const read = readRecipe({ ...RECIPE, parts, colours: ['blue', 'red', 'green'] });
+    expect(read).toMatchObject({ ok: true, value: { colours: ['red', 'green', 'blue'] } });
+    expect(refusalsOf({ ...RECIPE, parts, colours: ['red'] })).toMatchObject([
+      { at: 'recipe › parts[0] › by-key › response', because: 'only 1 colour is at hand' },
+    ]);
+    expect(refusalsOf({ ...RECIPE, colours: ['mauve'] })).toMatchObject([
+      { code: 'not-a-choice', at: 'recipe › colours[0]', got: 'mauve' },
+    ]);
+    expect(refusalsOf({ ...RECIPE, colours: [] }).map(({ at }) => at)).toEqual([
+      'recipe › colours',
+    ]);
+  });
+
   it('names curricula, and refuses one that is not known', () => {
     const goals = ['eyfs', 'te-whariki'];
     expect(readRecipe({ ...RECIPE, goals })).toMatchObject({ ok: true, value: { goals } });

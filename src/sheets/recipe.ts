@@ -11,18 +11,21 @@ import {
 import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
 import { aimAt } from '../learner/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES, type PrintStyle } from '../page/index.ts';
+import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
 import { FRAMEWORKS, type Framework } from './goals.ts';
 import { readJson } from './json-text.ts';
 import { pathText } from './path-text.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
 import { refusalsOf } from './schema-refusals.ts';
 import {
+  coloursField,
   DEFAULT_PAGE,
   DEFAULT_PRINT,
   MOST_PARTS,
   MOST_SHEETS,
   MOST_TASKS,
   type PageChoice,
+  styleOf,
 } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
 import { versionRefusal } from './version-refusal.ts';
@@ -53,6 +56,8 @@ export interface Recipe {
   readonly seed?: number;
   readonly page: PageChoice;
   readonly print: PrintStyle['print'];
+  /** The only colours that any sheet may have; absent: all. */
+  readonly colours?: readonly ColourName[];
   readonly parts: readonly RecipePart[];
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly Framework[];
@@ -119,6 +124,7 @@ export const recipeSchema = closedObject({
   seed: wholeNumber(0, MAX_SEED).optional(),
   page: pageSchema.optional(),
   print: z.enum(PRINT_CHOICES).optional(),
+  colours: z.array(z.enum(COLOUR_NAMES)).min(1).max(COLOUR_NAMES.length).optional(),
   parts: z.array(z.discriminatedUnion('activity', PART_SCHEMAS)).min(1).max(MOST_PARTS),
   goals: z.array(z.enum(FRAMEWORKS)).max(FRAMEWORKS.length).optional(),
   children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
@@ -140,14 +146,15 @@ export function readRecipe(given: unknown): Result<Recipe> {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
   const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT, goals, children, sortedBy } = read.data;
-  const aimed = read.data.parts.map((part, index) => aimedPart(part, index, print));
+  const style = styleOf({ print, ...coloursField(read.data.colours) });
+  const aimed = read.data.parts.map((part, index) => aimedPart(part, index, style));
   const notAimed = aimed.flatMap((part) => (part.ok ? [] : part.refusals));
   if (notAimed.length > 0) return refuse(...notAimed);
   const parts = aimed.flatMap((part) => (part.ok ? [part.value] : []));
   const recipe = {
     ...(seed === undefined ? {} : { seed }),
     page,
-    print,
+    ...style,
     parts,
     ...(goals === undefined ? {} : { goals }),
     ...(children === undefined ? {} : { children: children.map(groupChild) }),
@@ -160,11 +167,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
 type WrittenPart = z.infer<ReturnType<typeof partSchema>>;
 
 /** A part says its step, or how hard it is to be; then step and values are found that meet it. */
-function aimedPart(
-  part: WrittenPart,
-  index: number,
-  print: PrintStyle['print'],
-): Result<RecipePart> {
+function aimedPart(part: WrittenPart, index: number, style: PrintStyle): Result<RecipePart> {
   const { step, difficulty } = part;
   const at = pathText('recipe', ['parts', index]);
   if (step !== undefined && difficulty !== undefined) {
@@ -175,7 +178,7 @@ function aimedPart(
   if (difficulty === undefined) {
     return refuse({ code: 'missing', at: `${at} › step`, expected: 'a step or a difficulty' });
   }
-  const aim = aimAt(activityOf(part.activity), difficulty, givenValues(part), { print });
+  const aim = aimAt(activityOf(part.activity), difficulty, givenValues(part), style);
   if (!aim.ok)
     return refuse(...aim.refusals.map((each) => ({ ...each, at: `${at} › ${each.at}` })));
   const { activity } = part;
@@ -199,9 +202,9 @@ function recipePart(
 }
 
 /** What the activities refuse: values that cannot go together. */
-function partRefusals({ parts, print }: Recipe): readonly Refusal[] {
+function partRefusals({ parts, ...recipe }: Recipe): readonly Refusal[] {
   return parts.flatMap((part, index) => {
-    const values = valuesOf({ ...part, print });
+    const values = valuesOf({ ...part, ...styleOf(recipe) });
     return values.ok
       ? []
       : values.refusals.map((refusal) => ({

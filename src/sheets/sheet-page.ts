@@ -15,6 +15,7 @@ import { arrangeTasks } from './arrange.ts';
 import { footQuestion } from './foot-question.ts';
 import { pageWords } from './page-catalogue.ts';
 import type { Sheet } from './sheet.ts';
+import { styleOf } from './sheet-spec.ts';
 import { taskRules } from './task-rules.ts';
 
 /** The sheet as it is printed. */
@@ -68,7 +69,7 @@ function drawTask(
 ): Group {
   const activity = activityOf(spec.activity);
   const size = { widthMm: place.width, heightMm: place.height };
-  const drawn = activity.draw(task, size, { print: spec.print }, withAnswers);
+  const drawn = activity.draw(task, size, styleOf(spec), withAnswers);
   const words = activity.words[language];
   const alt = withAnswers
     ? words.answer(task.printed, task.answer)

@@ -1,6 +1,7 @@
 // What fixes a sheet: everything that its code carries and that makes the same sheet again.
 import { type ActivityId, activityOf, type Value } from '../activities/index.ts';
 import type { Orientation, PaperName, PrintStyle } from '../page/index.ts';
+import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
 
 export interface PageChoice {
   readonly paper: PaperName;
@@ -19,6 +20,20 @@ export interface SheetSpec {
   readonly tasks: number;
   readonly page: PageChoice;
   readonly print: PrintStyle['print'];
+  /** The only colours of figures and responses, each once in the order of the colour names; absent: all. */
+  readonly colours?: readonly ColourName[];
+}
+
+/** How a sheet is printed and in which colours, as its tasks must know it. */
+export function styleOf({ print, colours }: Pick<SheetSpec, 'print' | 'colours'>): PrintStyle {
+  return { print, ...coloursField(colours) };
+}
+
+/** Colours as a spec holds them: each once, in one order, so that a sheet has one code; no field for none. */
+export function coloursField(
+  colours: readonly ColourName[] | undefined,
+): Pick<SheetSpec, 'colours'> {
+  return colours ? { colours: COLOUR_NAMES.filter((name) => colours.includes(name)) } : {};
 }
 
 /** More than this on one page leaves no task a child's room (common practice, no source). */

@@ -1,13 +1,13 @@
 // The values of a sheet: the step's own with those that the sheet changes, and back.
 import { activityOf, type Value, type Values } from '../activities/index.ts';
 import type { Result } from '../base/index.ts';
-import type { SheetSpec } from './sheet-spec.ts';
+import { type SheetSpec, styleOf } from './sheet-spec.ts';
 
 /** All values of a sheet; refuses what the activity refuses. */
 export function valuesOf(
-  spec: Pick<SheetSpec, 'activity' | 'step' | 'values' | 'print'>,
+  spec: Pick<SheetSpec, 'activity' | 'step' | 'values' | 'print' | 'colours'>,
 ): Result<Values> {
-  return activityOf(spec.activity).read(spec.step, spec.values, { print: spec.print });
+  return activityOf(spec.activity).read(spec.step, spec.values, styleOf(spec));
 }
 
 /** Those of `values` that differ from the step's own. */

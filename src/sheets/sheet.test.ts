@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { ACTIVITY_IDS, type Activity, activityOf } from '../activities/index.ts';
 import { readCode } from './code.ts';
+import { printedColours } from './printed-colours.ts';
 import { makeSheet, mostTasks, proveTasks, type SheetRequest } from './sheet.ts';
 import type { SheetSpec } from './sheet-spec.ts';
 
@@ -27,6 +28,25 @@ describe('a sheet', () => {
       expect(spec).toEqual({ ok: true, value: sheet.spec });
       expect(made(sheet.spec)).toEqual(sheet);
     }
+  });
+
+  it('of some colours alone is made again from its code, however they were listed', () => {
+    const [one, other] = (
+      [
+        ['pink', 'red', 'green', 'blue'],
+        ['blue', 'green', 'red', 'pink', 'red'],
+      ] as const
+    ).map((colours) => made({ ...SPEC, colours }));
+    expect(one).toEqual(other);
+    expect(one?.spec.colours).toEqual(['red', 'green', 'blue', 'pink']);
+    const spec = readCode(one?.code ?? '');
+    expect(spec).toEqual({ ok: true, value: one?.spec });
+    expect(new Set(one?.tasks.flatMap(printedColours))).toEqual(
+      new Set(['red', 'green', 'blue', 'pink']),
+    );
+    expect(makeSheet({ ...SPEC, colours: [] })).toMatchObject({
+      refusals: [{ code: 'missing', at: 'in-every-box › colours' }],
+    });
   });
 
   it.each(ACTIVITY_IDS)('of %s has no task twice', (activity) => {

@@ -6,7 +6,7 @@ import { mostThatFit } from './arrange.ts';
 import { writeCode } from './code.ts';
 import { telling } from './defect.ts';
 import { mostOnPage, roomRefusal } from './sheet-room.ts';
-import { MOST_TASKS, type SheetSpec } from './sheet-spec.ts';
+import { coloursField, MOST_TASKS, type SheetSpec, styleOf } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
 import { differentTasks } from './tasks.ts';
 
@@ -43,7 +43,7 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
   const values = valuesOf(request);
   if (!values.ok) return values;
   const wanted = request.tasks ?? activity.ladder[request.step - 1]?.tasks ?? 1;
-  const style = { print: request.print };
+  const style = styleOf(request);
   const drawn = differentTasks(activity, values.value, request.seed, style, wanted);
   const tasks =
     request.tasks === undefined
@@ -53,7 +53,12 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
     roomRefusal(activity, tasks, request.page) ??
     differenceRefusal(activity, tasks.length, request.tasks ?? tasks.length);
   if (refusal) return refuse(refusal);
-  const spec = { ...request, tasks: tasks.length, values: changesOf(request, values.value) };
+  const spec = {
+    ...request,
+    tasks: tasks.length,
+    values: changesOf(request, values.value),
+    ...coloursField(request.colours),
+  };
   const code = writeCode(spec);
   proveTasks(activity, tasks, code, spec.seed);
   return accept({ spec, code, tasks });
@@ -82,13 +87,16 @@ export function mostTasks(spec: Omit<SheetSpec, 'tasks'>): Result<number> {
   const activity = activityOf(spec.activity);
   const values = valuesOf(spec);
   if (!values.ok) return values;
-  const style = { print: spec.print };
+  const style = styleOf(spec);
   const tasks = differentTasks(activity, values.value, spec.seed, style, MOST_TASKS);
   const rooms = tasks.map((task) => activity.room(task.printed));
   return accept(mostThatFit(rooms, sheetArea(spec.page.paper, spec.page.orientation)));
 }
 
-function numberRefusals({ activity, seed, tasks }: SheetRequest): readonly Refusal[] {
+function numberRefusals({ activity, seed, tasks, colours }: SheetRequest): readonly Refusal[] {
+  if (colours?.length === 0) {
+    return [{ code: 'missing', at: `${activity} › colours`, expected: 'at least one colour' }];
+  }
   const wholes = [
     { name: 'seed', got: seed, min: 0, max: MAX_SEED },
     ...(tasks === undefined ? [] : [{ name: 'tasks', got: tasks, min: 1, max: MOST_TASKS }]),

@@ -85,6 +85,13 @@ export const words = {
     colour: 'for a colour printer',
     grey: 'for a grey printer: each colour also carries a letter',
   } as Readonly<Record<string, string>>,
+  onlyColours: {
+    label: 'Only with these colours',
+    help: (chosen: number) =>
+      chosen === 0
+        ? 'None chosen: all colours. Choose those of the stickers and pens that you have.'
+        : `Figures and answers have ${chosen === 1 ? 'this colour' : 'these colours'} alone. Pictures keep their own.`,
+  },
   yes: 'yes',
   no: 'no',
   age: (age: AgeHint) => inWords(age),

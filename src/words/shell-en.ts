@@ -27,6 +27,7 @@ export const ENGLISH: ShellWords = {
     paper: 'A4 or Letter (default: A4)',
     orientation: 'portrait or landscape (default: portrait)',
     print: 'colour or grey (default: colour)',
+    colours: 'only these, with commas between: red,yellow,blue (default: all)',
     set: 'a parameter of the activity, such as boxes=4; may be repeated',
     goals:
       "curricula whose goals the adult's page names, such as head-start,ncf-fs (default: none)",

@@ -14,6 +14,7 @@ export interface ShellWords {
       | 'paper'
       | 'orientation'
       | 'print'
+      | 'colours'
       | 'set'
       | 'goals'
       | 'recipe'

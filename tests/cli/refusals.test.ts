@@ -27,6 +27,8 @@ const CASES: readonly (readonly [string, RegExp])[] = [
     /by-key › tasks: expected at most \d+ tasks on A4 portrait, got 12/,
   ],
   ['pack --activity by-key --print color', /--print: .* Did you mean colour\?/],
+  ['pack --activity by-key --colours red', /by-key › response: .*only 1 colour is at hand/],
+  ['pack --activity by-key --colours red,bleu', /--colours: .* got "bleu"/],
   ['pack --activity by-key --set entries=300', /--set entries: expected \d to \d, got 300/],
   ['pack --recipe broken.json', /recipe.*: expected JSON/],
   ['pack --recipe bytes.json', /recipe: expected a file .*not text in UTF-8/],

@@ -1,5 +1,12 @@
 // Which responses and which idle changes each content can take, and how many entries its key can hold.
 import { type Attribute, attributesOf, MOST_UNMIRRORED_DIRECTIONS } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import {
+  type ColourName,
+  coloursOf,
+  FIGURE_COLOURS,
+  mostFairColours,
+} from '../../palette/index.ts';
 import type { Content, OwnContent, Parameters, ResponseKind, Vary } from './parameters.ts';
 import { MOST_ENTRIES } from './task.ts';
 
@@ -73,11 +80,29 @@ export function mostEntries(content: Content): number {
   return MOST_OF_FEW[content] ?? MOST_ENTRIES;
 }
 
+/** Black is the ink of the page and grey the pencil's: as responses they would look printed or unfinished. */
+export const RESPONSE_COLOURS: readonly ColourName[] = FIGURE_COLOURS.filter(
+  (name) => name !== 'black' && name !== 'grey',
+);
+/** Colours that say nothing, none of them the ink that the key is printed in. */
+export const IDLE_COLOURS: readonly ColourName[] = FIGURE_COLOURS.filter(
+  (name) => name !== 'black',
+);
+
+export const MOST_VARIANTS = 3;
+
+/** How many looks an item may take on that say nothing. */
+export function variantsOf({ items, entries }: Pick<Parameters, 'items' | 'entries'>): number {
+  return Math.min(MOST_VARIANTS, Math.max(2, Math.floor(items / entries)));
+}
+
 /** Values of an attribute in a key of several: a third size would make the smallest figures too small. */
-export function mostOf(attribute: Looked, leftRight: boolean): number {
+export function mostOf(attribute: Looked, leftRight: boolean, style: PrintStyle): number {
   if (attribute === 'size') return 2;
   if (attribute === 'turn') return leftRight ? 4 : MOST_UNMIRRORED_DIRECTIONS;
-  return MOST_ENTRIES;
+  return attribute === 'colour'
+    ? Math.min(MOST_ENTRIES, mostFairColours('colour', coloursOf(style)))
+    : MOST_ENTRIES;
 }
 
 /** Textures that a child can draw and that no two share: waves or zigzag, stripes three ways, spots. */

@@ -10,9 +10,17 @@ import {
   mostForms,
   SPREAD_LAYOUTS,
 } from '../../figures/index.ts';
-import { drawColours, FIGURE_COLOURS } from '../../palette/index.ts';
+import { coloursOf, drawColours } from '../../palette/index.ts';
 import { drawFigureSet, drawFromSpace } from '../figure-sets.ts';
-import { IDLE_SIZES, lookedAt, mostOf, standOf } from './contents.ts';
+import {
+  IDLE_COLOURS,
+  IDLE_SIZES,
+  lookedAt,
+  MOST_VARIANTS,
+  mostOf,
+  standOf,
+  variantsOf,
+} from './contents.ts';
 import {
   type Brief,
   directions,
@@ -22,8 +30,6 @@ import {
   redrawFor,
   shapesFor,
 } from './generate-parts.ts';
-
-const MOST_VARIANTS = 3;
 
 /** The figures of a key, in random order. */
 export function drawKeyFigures(random: Random, brief: Brief): readonly Figure[] {
@@ -40,7 +46,7 @@ function drawLooks(random: Random, brief: Brief): readonly Figure[] {
     default: {
       const source = {
         content,
-        mostOf: (attribute: Attribute) => mostOf(attribute, leftRight),
+        mostOf: (attribute: Attribute) => mostOf(attribute, leftRight, brief.style),
         forms: formsFor(brief),
         redraw: redrawFor(brief),
       };
@@ -80,16 +86,15 @@ export function drawVariants(
   brief: Brief,
   key: readonly Figure[],
 ): readonly Figure[] {
-  const { entries, items, vary } = brief.values;
-  const count = Math.min(MOST_VARIANTS, Math.max(2, Math.floor(items / entries)));
-  switch (vary) {
+  const count = variantsOf(brief.values);
+  switch (brief.values.vary) {
     case 'none':
       return [{}];
     case 'size':
       return IDLE_SIZES.map((size) => ({ size }));
     case 'colour': {
-      const seen = FIGURE_COLOURS.filter((colour) => colour !== 'black');
-      return drawColours(random, count, brief.style.print, seen).map((colour) => ({ colour }));
+      const from = coloursOf(brief.style, IDLE_COLOURS);
+      return drawColours(random, count, brief.style.print, from).map((colour) => ({ colour }));
     }
     case 'form':
       return otherForms(random, brief, key).slice(0, count);

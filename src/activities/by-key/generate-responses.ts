@@ -2,15 +2,10 @@
 import type { Random } from '../../base/index.ts';
 import type { FormId, Sign, Texture } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { type ColourName, drawColours, FIGURE_COLOURS, initialOf } from '../../palette/index.ts';
-import { isOfDots, lookedAt } from './contents.ts';
+import { type ColourName, coloursOf, drawColours, initialOf } from '../../palette/index.ts';
+import { isOfDots, lookedAt, RESPONSE_COLOURS } from './contents.ts';
 import type { Content, Parameters } from './parameters.ts';
 import type { Response } from './task.ts';
-
-/** Black is the ink of the page and grey the pencil's: as responses they would look printed or unfinished. */
-const RESPONSE_COLOURS: readonly ColourName[] = FIGURE_COLOURS.filter(
-  (name) => name !== 'black' && name !== 'grey',
-);
 
 /**
  * Signs in the order in which hands learn them: dot and line, ring, plus, oblique cross, square, triangle
@@ -73,7 +68,7 @@ export function drawResponses(
     const textures = random.sample(texturesFor(random, content), entries);
     return { responses: textures.map((texture) => ({ kind: response, texture })), keptOut: [] };
   }
-  const colours = drawColours(random, entries, style.print, RESPONSE_COLOURS);
+  const colours = drawColours(random, entries, style.print, coloursOf(style, RESPONSE_COLOURS));
   return {
     responses: colours.map((colour) => ({ kind: response, colour })),
     keptOut: style.print === 'grey' ? colours.flatMap(lettersOf) : [],

@@ -1,15 +1,21 @@
 // What cannot be asked for together, and the nearest thing that can.
 import type { Refusal } from '../../base/index.ts';
-import { MOST_UNMIRRORED_DIRECTIONS } from '../../figures/index.ts';
+import { type Attribute, MOST_UNMIRRORED_DIRECTIONS } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
+import { mostInSet } from '../figure-sets.ts';
 import {
   fewestEntries,
+  IDLE_COLOURS,
   isOfCharacters,
   isOfDots,
   lookedAt,
   MOST_TEXTURES,
   mostEntries,
+  mostOf,
+  RESPONSE_COLOURS,
   responsesTo,
+  variantsOf,
   variesOf,
 } from './contents.ts';
 import {
@@ -27,6 +33,7 @@ export function limits(values: Parameters, style: PrintStyle): readonly Refusal[
     ...responseRefusals(values),
     ...varyRefusals(values, style),
     ...entriesRefusals(values),
+    ...coloursRefusals(values, style),
   ];
   if (first.length > 0) return first;
   return [...balancedRefusals(values), ...pageRefusals(values)];
@@ -116,6 +123,26 @@ function entriesRange({ content, response, leftRight }: Parameters): {
       ? `with fewer than ${min}, one of the attributes could be left out of sight`
       : 'no more can be told apart fairly';
   return { min, max: most, because };
+}
+
+/** Colours to answer with, to be looked at, or that say nothing. */
+function coloursRefusals(values: Parameters, style: PrintStyle): readonly Refusal[] {
+  const { response, entries, vary } = values;
+  const answers = response === 'sign' || response === 'fill' ? 0 : entries;
+  return [
+    shortOfColours('by-key', answers, style, RESPONSE_COLOURS),
+    hasFigures(values, style) ? undefined : shortOfColours('by-key', entries, style),
+    vary === 'colour'
+      ? shortOfColours('by-key', variantsOf(values), style, IDLE_COLOURS)
+      : undefined,
+  ].filter((refusal) => refusal !== undefined);
+}
+
+/** Whether the colours to be looked at make figures enough, where there are any. */
+function hasFigures({ content, entries, leftRight }: Parameters, style: PrintStyle): boolean {
+  if (content === 'dot-layouts' || content === 'shapes-and-directions') return true;
+  const most = (attribute: Attribute) => mostOf(attribute, leftRight, style);
+  return !lookedAt(content).includes('colour') || mostInSet({ content, mostOf: most }) >= entries;
 }
 
 function balancedRefusals({ balanced, entries, items }: Parameters): readonly Refusal[] {

@@ -51,11 +51,11 @@ export function generate(
  * Figures of the row. Signs that are another sign turned (a level line is an upright one) are left out: with
  * one of them the directions would make a row of their own, which may go on otherwise than the signs.
  */
-function drawUpright(values: RowValues, random: Random, { print }: PrintStyle): Space {
+function drawUpright(values: RowValues, random: Random, style: PrintStyle): Space {
   const { content } = values;
   const needed = valuesNeeded(values);
-  if (content !== 'signs') return drawSpace(content, random, needed, print);
-  const { base, axes } = drawSpace(content, random, mostValues(content, 'form', print), print);
+  if (content !== 'signs') return drawSpace(content, random, needed, style);
+  const { base, axes } = drawSpace(content, random, mostValues(content, 'form', style), style);
   const upright = axes.map(({ attribute, values: signs }) => ({
     attribute,
     values: signs.filter((sign) => stanceOf(plainest(sign)).turn === 0).slice(0, needed[attribute]),

@@ -80,11 +80,11 @@ function secondRefusal({ content, second }: RowValues): Refusal | undefined {
 }
 
 /** A unit with more different figures than the content has, or than a row of the least length shows twice. */
-function unitRefusal(values: RowValues, { print }: PrintStyle): Refusal | undefined {
+function unitRefusal(values: RowValues, style: PrintStyle): Refusal | undefined {
   for (const name of ['unit', 'second'] as const) {
     const got = values[name];
     const possible = PARAMETERS[name].values.filter((one) =>
-      hasValues({ ...values, choices: 2, [name]: one }, print),
+      hasValues({ ...values, choices: 2, [name]: one }, style),
     );
     if (possible.some((one) => one === got)) continue;
     const nearest = nearestUnit(got, possible);
@@ -98,22 +98,22 @@ function nearestUnit(got: string, possible: readonly string[]): string {
   return possible.filter((one) => one.length === got.length).at(-1) ?? possible.at(-1) ?? 'AB';
 }
 
-function hasValues(values: RowValues, print: PrintStyle['print']): boolean {
+function hasValues(values: RowValues, style: PrintStyle): boolean {
   return Object.entries(valuesNeeded(values)).every(
-    ([attribute, count]) => count <= mostOf(values.content, attribute as Attribute, print),
+    ([attribute, count]) => count <= mostOf(values.content, attribute as Attribute, style),
   );
 }
 
-function mostOf(content: ContentId, attribute: Attribute, print: PrintStyle['print']): number {
-  const most = mostValues(content, attribute, print);
+function mostOf(content: ContentId, attribute: Attribute, style: PrintStyle): number {
+  const most = mostValues(content, attribute, style);
   return attribute === 'size' ? Math.min(most, MOST_SIZES) : most;
 }
 
-function choicesRefusal(values: RowValues, { print }: PrintStyle): Refusal | undefined {
+function choicesRefusal(values: RowValues, style: PrintStyle): Refusal | undefined {
   if (!isChosen(values)) return undefined;
   const { choices: got } = values;
   const { min, max } = PARAMETERS.choices;
-  const most = [4, 3, 2].find((choices) => hasValues({ ...values, choices }, print)) ?? max;
+  const most = [4, 3, 2].find((choices) => hasValues({ ...values, choices }, style)) ?? max;
   if (got > most) {
     const because = 'no more can be told apart fairly';
     return { code: 'out-of-range', at: at('choices'), got, min, max: most, because };

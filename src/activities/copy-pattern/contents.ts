@@ -10,8 +10,8 @@ import {
   withoutVowels,
 } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { drawColours } from '../../palette/index.ts';
-import { drawFigureSet } from '../figure-sets.ts';
+import { coloursOf, drawColours, mostFairColours } from '../../palette/index.ts';
+import { drawFigureSet, mostInSet } from '../figure-sets.ts';
 import type { CopyValues } from './parameters.ts';
 import { type Content, OWN_CONTENTS } from './task.ts';
 
@@ -34,16 +34,26 @@ function isOwn(content: Content): content is (typeof OWN_CONTENTS)[number] {
 }
 
 /** How many kinds a model holds at most; `MOST_KINDS` and less. */
-export function mostKinds(content: Content): number {
+export function mostKinds(content: Content, style: PrintStyle): number {
   switch (content) {
     case 'dots':
     case 'lines':
       return 1;
-    case 'directions':
-      return MOST_UNMIRRORED_DIRECTIONS;
+    case 'filled-cells':
+      return mostOf('colour', style);
     default:
-      return MOST_KINDS;
+      return Math.min(
+        MOST_KINDS,
+        mostInSet({ content, mostOf: (attribute) => mostOf(attribute, style) }),
+      );
   }
+}
+
+function mostOf(attribute: Attribute, style: PrintStyle): number {
+  if (attribute === 'turn') return MOST_UNMIRRORED_DIRECTIONS;
+  return attribute === 'colour'
+    ? Math.min(MOST_KINDS, mostFairColours('colour', coloursOf(style)))
+    : MOST_KINDS;
 }
 
 /** What stands for each kind of a pattern of cells; lines have figures of their own. */
@@ -54,12 +64,12 @@ export function cellFigures(
 ): readonly Figure[] {
   if (content === 'dots') return [{ form: 'circle' }];
   if (isOwn(content)) {
-    return drawColours(random, kinds, style.print).map((colour) => ({ form: 'square', colour }));
+    const colours = drawColours(random, kinds, style.print, coloursOf(style));
+    return colours.map((colour) => ({ form: 'square', colour }));
   }
   const source = {
     content,
-    mostOf: (attribute: Attribute) =>
-      attribute === 'turn' ? MOST_UNMIRRORED_DIRECTIONS : MOST_KINDS,
+    mostOf: (attribute: Attribute) => mostOf(attribute, style),
     forms: drawnForms(content),
   };
   const figures = drawFigureSet(source, kinds, random, style);

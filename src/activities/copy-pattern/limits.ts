@@ -1,5 +1,7 @@
 // What cannot be asked for together, with the nearest that can: suiting responses, models that exist, boxes that differ.
 import { type Refusal, randomFrom } from '../../base/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
 import { mostKinds } from './contents.ts';
 import { waysToGive } from './givens.ts';
 import { findPattern } from './models.ts';
@@ -8,10 +10,11 @@ import { type CopyValues, GIVENS, PARAMETERS, responsesOf, SYMMETRIES } from './
 const AT = 'copy-pattern';
 
 /** Every reason why the values do not go together; none for values that `generate` accepts. */
-export function limitsOf(values: CopyValues): readonly Refusal[] {
+export function limitsOf(values: CopyValues, style: PrintStyle): readonly Refusal[] {
   const own = [
     ...responseRefusals(values),
-    ...kindRefusals(values),
+    ...kindRefusals(values, style),
+    ...inkRefusals(values, style),
     ...slantRefusals(values),
     ...givenRefusals(values),
   ];
@@ -28,8 +31,11 @@ function responseRefusals({ content, response }: CopyValues): readonly Refusal[]
   ];
 }
 
-function kindRefusals({ content, kinds, elements }: CopyValues): readonly Refusal[] {
-  const most = mostKinds(content);
+function kindRefusals(
+  { content, kinds, elements }: CopyValues,
+  style: PrintStyle,
+): readonly Refusal[] {
+  const most = mostKinds(content, style);
   const max = Math.min(most, elements);
   if (kinds <= max) return [];
   const because = kinds > most ? KINDS_BECAUSE[content] : 'each kind needs an element';
@@ -43,6 +49,13 @@ function kindRefusals({ content, kinds, elements }: CopyValues): readonly Refusa
       ...(because === undefined ? {} : { because }),
     },
   ];
+}
+
+/** Dots of ink are coloured in black. */
+function inkRefusals({ content, response }: CopyValues, style: PrintStyle): readonly Refusal[] {
+  if (content !== 'dots' || response !== 'colour-in') return [];
+  const refusal = shortOfColours(AT, 1, style, ['black']);
+  return refusal ? [refusal] : [];
 }
 
 const KINDS_BECAUSE: Readonly<Partial<Record<CopyValues['content'], string>>> = {

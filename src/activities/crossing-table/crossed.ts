@@ -8,7 +8,7 @@ import {
   mostValues,
 } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { drawColours, FIGURE_COLOURS, mostFairColours } from '../../palette/index.ts';
+import { coloursOf, drawColours, FIGURE_COLOURS, mostFairColours } from '../../palette/index.ts';
 import { type Content, MOST_LINES, type TableValues } from './task.ts';
 
 /** What the lines of one direction are about: a value for each line. */
@@ -31,13 +31,13 @@ export function mostCrossed(content: Content, style: PrintStyle): readonly [numb
   const [first, ...others] = attributesOf(content);
   const second =
     others.length === 0
-      ? mostFairColours(style.print, COLOURS)
+      ? mostFairColours(style.print, coloursOf(style, COLOURS))
       : Math.min(...others.map((attribute) => mostOf(content, attribute, style)));
   return [first ? mostOf(content, first, style) : 1, second];
 }
 
-function mostOf(content: Content, attribute: Attribute, { print }: PrintStyle): number {
-  const most = mostValues(content, attribute, print);
+function mostOf(content: Content, attribute: Attribute, style: PrintStyle): number {
+  const most = mostValues(content, attribute, style);
   if (attribute === 'turn') return Math.min(most, MOST_DIRECTIONS);
   return attribute === 'size' ? Math.min(most, MOST_SIZES) : most;
 }
@@ -62,15 +62,15 @@ export function drawCrossed(
   content: Content,
   counts: readonly [number, number],
   random: Random,
-  { print }: PrintStyle,
+  style: PrintStyle,
 ): Crossed {
   const attributes = attributesOf(content);
   const wanted = attributes.map((attribute, axis) => [attribute, counts[axis === 0 ? 0 : 1]]);
-  const { base, axes } = drawSpace(content, random, Object.fromEntries(wanted), print);
+  const { base, axes } = drawSpace(content, random, Object.fromEntries(wanted), style);
   const [first, ...others] = axes.map(({ values }) => values);
   // A circle is what a figure without a form is; of other forms the first thing tells.
   const shared = base.form === 'circle' ? {} : base;
-  const colours = () => drawColours(random, counts[1], print, COLOURS);
+  const colours = () => drawColours(random, counts[1], style.print, coloursOf(style, COLOURS));
   const second =
     others.length === 0
       ? colours().map((colour) => ({ colour }))

@@ -37,6 +37,15 @@ export function arrangeWrong(wanted: Wanted, random: Random): readonly Look[] {
   return [...near, ...drawFar(near, dealt, wanted, random)];
 }
 
+/** Whether there are values enough for so many different near misses and choices that are unlike the model. */
+export function isArrangeable({ most, wrong, nearMisses, mixed }: Wanted): boolean {
+  if (Math.min(...most) < 2) return false;
+  if (!mixed || most.length === 1) return true;
+  const others = most.map((values) => values - 1);
+  const near = others.reduce((sum, count) => sum + count, 0);
+  return nearMisses <= near && wrong - nearMisses <= farLooks(others).length;
+}
+
 /** What all wrong choices look like: a near miss in one attribute, or unlike in all. */
 function uniformLook({ most, nearMisses, first }: Wanted, random: Random): Look {
   if (nearMisses === 0 || most.length === 1) return most.map(() => 1);

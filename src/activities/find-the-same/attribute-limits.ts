@@ -23,7 +23,7 @@ export function limitsOfAttributes(
   style: PrintStyle,
 ): readonly Limit[] {
   return attributesOf(values.content).map((attribute) => {
-    const most = mostValues(values.content, attribute, style.print);
+    const most = mostValues(values.content, attribute, style);
     return { attribute, most: Math.min(most, mostBeside(attribute, values)) };
   });
 }

@@ -38,7 +38,7 @@ export function drawValues(
     const count = counts[axis] ?? 1;
     return [attribute, isPooled(attribute) ? Math.min(most, count + SPARE) : 1] as const;
   });
-  const { base, axes } = drawSpace(values.content, random, Object.fromEntries(pools), style.print);
+  const { base, axes } = drawSpace(values.content, random, Object.fromEntries(pools), style);
   const chosen = axes.map((axis, index): Axis => {
     const draw = drawOf(axis, counts[index] ?? 1, { base, values, random });
     const sets = Array.from({ length: DRAWS }, draw);

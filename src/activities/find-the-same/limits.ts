@@ -2,6 +2,9 @@
 import type { Refusal } from '../../base/index.ts';
 import { attributesOf, contentName } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
+import { FIGURE_COLOURS } from '../../palette/index.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
+import { isArrangeable } from './arrangement.ts';
 import { limitsOfAttributes } from './attribute-limits.ts';
 import { ID, PARAMETERS, type SameValues } from './task.ts';
 
@@ -11,7 +14,8 @@ const MOST_IN_ROW = 6;
 /** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
 export function limitsOf(values: SameValues, style: PrintStyle): readonly Refusal[] {
   const number = choicesRefusal(values, style) ?? nearMissesRefusal(values);
-  return [mirrorsRefusal(values), layoutRefusal(values), number].filter(
+  const enough = number ?? coloursRefusal(values, style);
+  return [mirrorsRefusal(values), layoutRefusal(values), enough].filter(
     (refusal) => refusal !== undefined,
   );
 }
@@ -60,6 +64,15 @@ function choicesRefusal(values: SameValues, style: PrintStyle): Refusal | undefi
     max: Math.min(max, most),
     because: why,
   };
+}
+
+/** With few colours there may not be so many different wrong choices. */
+function coloursRefusal(values: SameValues, style: PrintStyle): Refusal | undefined {
+  const { content, choices, nearMisses, mixed } = values;
+  if (!attributesOf(content).includes('colour')) return undefined;
+  const most = limitsOfAttributes(values, style).map((limit) => limit.most);
+  const isEnough = isArrangeable({ most, wrong: choices - 1, nearMisses, mixed });
+  return isEnough ? undefined : shortOfColours(ID, FIGURE_COLOURS.length, style);
 }
 
 function isUnlikeInBoth({ content, nearMisses }: SameValues): boolean {

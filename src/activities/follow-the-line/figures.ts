@@ -41,7 +41,7 @@ export function mostStarts(content: ContentId, style: PrintStyle): number {
   const telling = attributes.filter(
     (attribute) => attributes.length === 1 || (attribute !== 'size' && attribute !== 'turn'),
   );
-  return Math.min(...telling.map((attribute) => mostValues(content, attribute, style.print)));
+  return Math.min(...telling.map((attribute) => mostValues(content, attribute, style)));
 }
 
 /** Told from any letter, which is round, crossed, peaked or square where it is like a shape at all. */

@@ -2,7 +2,7 @@
 import type { Random } from '../../base/index.ts';
 import { drawForms, drawSpace, type Figure, figureAt, isShape } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { type ColourName, drawColours } from '../../palette/index.ts';
+import { type ColourName, coloursOf, drawColours } from '../../palette/index.ts';
 import { fieldOf } from './field.ts';
 import { endForms, valuesNeeded } from './figures.ts';
 import { drawBraid, placesAfter } from './generate-braid.ts';
@@ -42,7 +42,7 @@ function drawStarts(
   random: Random,
   style: PrintStyle,
 ): readonly Figure[] {
-  const space = drawSpace(content, random, valuesNeeded(content, lines), style.print);
+  const space = drawSpace(content, random, valuesNeeded(content, lines), style);
   return Array.from({ length: lines }, (_, start) =>
     figureAt(
       space,
@@ -67,5 +67,5 @@ function drawLineColours(
 ): readonly ColourName[] | undefined {
   if (lineColours === 'ink') return undefined;
   const own = starts.flatMap(({ colour }) => (colour ? [colour] : []));
-  return own.length === lines ? own : drawColours(random, lines, style.print);
+  return own.length === lines ? own : drawColours(random, lines, style.print, coloursOf(style));
 }

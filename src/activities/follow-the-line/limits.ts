@@ -2,6 +2,7 @@
 import type { Refusal } from '../../base/index.ts';
 import { attributesOf, contentName } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
 import { fieldOf, mostBeside, mostCrossings } from './field.ts';
 import { mostStarts } from './figures.ts';
 import { ID, type LineValues, PARAMETERS } from './task.ts';
@@ -9,7 +10,9 @@ import { ID, type LineValues, PARAMETERS } from './task.ts';
 /** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
 export function limitsOf(values: LineValues, style: PrintStyle): readonly Refusal[] {
   const number = linesRefusal(values, style) ?? crossingsRefusal(values);
-  return [responseRefusal(values), number].filter((refusal) => refusal !== undefined);
+  return [responseRefusal(values), number, coloursRefusal(values, style)].filter(
+    (refusal) => refusal !== undefined,
+  );
 }
 
 function responseRefusal({ content, response }: LineValues): Refusal | undefined {
@@ -46,6 +49,14 @@ function linesRefusal(values: LineValues, style: PrintStyle): Refusal | undefine
       ? 'more do not stand beside each other on a sheet'
       : `${contentName(content)} leave no more starts that can be told apart`;
   return { code: 'out-of-range', at: at('lines'), got: lines, min, max: most, because };
+}
+
+/** Lines that have colours have each its own. */
+function coloursRefusal(
+  { lines, lineColours }: LineValues,
+  style: PrintStyle,
+): Refusal | undefined {
+  return lineColours === 'ink' ? undefined : shortOfColours(ID, lines, style);
 }
 
 function crossingsRefusal(values: LineValues): Refusal | undefined {

@@ -11,6 +11,7 @@ import {
   withoutVowels,
 } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
+import { coloursOf } from '../../palette/index.ts';
 import { drawFigureSet, mostInSet, redrawNearSizes } from '../figure-sets.ts';
 import type { Content } from './task.ts';
 
@@ -28,22 +29,23 @@ const MOST_MIXED_FIGURES = 20;
 /** Of more sizes the smallest would be too small, or the boxes too large for a page. */
 const MOST_BOX_SIZES = 4;
 
-const pools = new Map<Content, number>();
+const pools = new Map<string, number>();
 
 /** How many different figures of the content can stand in one task, every two fairly different. */
-export function poolSize(content: Content): number {
-  const known = pools.get(content) ?? measurePool(content);
-  pools.set(content, known);
+export function poolSize(content: Content, style: PrintStyle): number {
+  const key = `${content} ${coloursOf(style)}`;
+  const known = pools.get(key) ?? measurePool(content, style);
+  pools.set(key, known);
   return known;
 }
 
-function measurePool(content: Content): number {
-  const all = mostInSet({ content, mostOf: (attribute) => mostOf(content, attribute) });
+function measurePool(content: Content, style: PrintStyle): number {
+  const all = mostInSet({ content, mostOf: (attribute) => mostOf(content, attribute, style) });
   return attributesOf(content).length === 1 ? all : Math.min(all, MOST_MIXED_FIGURES);
 }
 
 /** Letters come without vowels, and directions without left and right together. */
-function mostOf(content: Content, attribute: Attribute): number {
+function mostOf(content: Content, attribute: Attribute, style: PrintStyle): number {
   const isAlone = attributesOf(content).length === 1;
   const most = isAlone ? undefined : MOST_OF_SEVERAL[attribute];
   switch (attribute) {
@@ -54,7 +56,7 @@ function mostOf(content: Content, attribute: Attribute): number {
     case 'size':
       return most ?? MOST_BOX_SIZES;
     default:
-      return most ?? mostValues(content, attribute, 'colour');
+      return Math.min(most ?? Number.POSITIVE_INFINITY, mostValues(content, attribute, style));
   }
 }
 
@@ -67,7 +69,7 @@ export function drawFigures(
 ): readonly Figure[] {
   const source = {
     content,
-    mostOf: (attribute: Attribute) => mostOf(content, attribute),
+    mostOf: (attribute: Attribute) => mostOf(content, attribute, style),
     forms: withoutVowels(formsOf(content)),
     redraw: redrawNearSizes,
   };

@@ -15,7 +15,7 @@ export function generate(
   random: Random,
   style: PrintStyle,
 ): { readonly printed: Printed; readonly answer: Answer } {
-  const arranged = arrangeBoxes(values, poolSize(values.content), random);
+  const arranged = arrangeBoxes(values, poolSize(values.content, style), random);
   const different = Math.max(...arranged.flat()) + 1;
   const figures = drawFigures(values.content, different, random, style);
   const unplaced = printedOf(

@@ -26,7 +26,7 @@ function canBeMade({ boxes, figures, shared, nearMisses, content, layout }: BoxV
   if (boxes > (MOST_BOXES[content] ?? 6) || (layout === 'loose' && figures < 3)) return false;
   const left = boxes * (figures - shared) - nearMisses * (boxes - 1);
   if (shared >= figures || left < 0) return false;
-  for (let rest = 0; rest <= poolSize(content) - shared - nearMisses; rest++) {
+  for (let rest = 0; rest <= poolSize(content, COLOUR) - shared - nearMisses; rest++) {
     if (rest <= left && left <= rest * (boxes - 2)) return true;
   }
   return false;

@@ -11,9 +11,9 @@ export function limitsOf(values: BoxValues, style: PrintStyle): readonly Refusal
   const response = responseRefusal(values, style);
   const number =
     boxesRefusal(values) ??
-    sharedRefusal(values) ??
-    figuresRefusal(values) ??
-    nearMissesRefusal(values);
+    sharedRefusal(values, style) ??
+    figuresRefusal(values, style) ??
+    nearMissesRefusal(values, style);
   return [response, layoutRefusal(values), number].filter((refusal) => refusal !== undefined);
 }
 
@@ -68,8 +68,11 @@ function stickerFault(content: Content, style: PrintStyle): string | undefined {
 }
 
 /** One place of a box at least takes what is not shared, and that takes two different figures at least. */
-function sharedRefusal({ figures, shared, content }: BoxValues): Refusal | undefined {
-  const most = poolSize(content) - 2;
+function sharedRefusal(
+  { figures, shared, content }: BoxValues,
+  style: PrintStyle,
+): Refusal | undefined {
+  const most = poolSize(content, style) - 2;
   if (shared < figures && shared <= most) return undefined;
   return {
     code: 'out-of-range',
@@ -84,8 +87,8 @@ function sharedRefusal({ figures, shared, content }: BoxValues): Refusal | undef
   };
 }
 
-function figuresRefusal(values: BoxValues): Refusal | undefined {
-  const max = mostFigures(values);
+function figuresRefusal(values: BoxValues, style: PrintStyle): Refusal | undefined {
+  const max = mostFigures(values, style);
   if (values.figures <= max) return undefined;
   const least = leastPool({ ...values, figures: values.figures });
   return {
@@ -94,15 +97,15 @@ function figuresRefusal(values: BoxValues): Refusal | undefined {
     got: values.figures,
     min: values.shared + 1,
     max,
-    because: `${values.boxes} boxes would need ${least} different figures, and only ${poolSize(values.content)} are plain enough to tell apart`,
+    because: `${values.boxes} boxes would need ${least} different figures, and only ${poolSize(values.content, style)} are plain enough to tell apart`,
   };
 }
 
 /** The most figures a box for which some number of near misses works. */
-function mostFigures(values: BoxValues): number {
+function mostFigures(values: BoxValues, style: PrintStyle): number {
   const { min, max } = PARAMETERS.figures;
   const counts = Array.from({ length: max - min + 1 }, (_, index) => max - index);
-  const size = poolSize(values.content);
+  const size = poolSize(values.content, style);
   return counts.find((figures) => leastPool({ ...values, figures }) <= size) ?? min;
 }
 
@@ -111,24 +114,24 @@ function leastPool({ boxes, figures, shared }: BoxValues): number {
   return shared + Math.ceil((boxes * (figures - shared)) / (boxes - 1));
 }
 
-function nearMissesRefusal(values: BoxValues): Refusal | undefined {
+function nearMissesRefusal(values: BoxValues, style: PrintStyle): Refusal | undefined {
   const { boxes, figures, shared, nearMisses, content } = values;
   const places = boxes * (figures - shared);
   const max = Math.floor(places / (boxes - 1));
   const counts = Array.from({ length: max + 1 }, (_, index) => index);
-  const min = counts.find((count) => isPossible({ ...values, nearMisses: count })) ?? max;
+  const min = counts.find((count) => isPossible({ ...values, nearMisses: count }, style)) ?? max;
   if (nearMisses >= min && nearMisses <= max) return undefined;
   const because =
     boxes === 2
       ? 'with two boxes every figure that is not shared is in all boxes but one'
       : nearMisses > max
         ? `${boxes} boxes have ${places} places for figures that are not shared`
-        : `only ${poolSize(content)} different figures are plain enough to tell apart`;
+        : `only ${poolSize(content, style)} different figures are plain enough to tell apart`;
   return { code: 'out-of-range', at: at('nearMisses'), got: nearMisses, min, max, because };
 }
 
-function isPossible(values: BoxValues): boolean {
-  const { fewest, most } = restOf(values, poolSize(values.content));
+function isPossible(values: BoxValues, style: PrintStyle): boolean {
+  const { fewest, most } = restOf(values, poolSize(values.content, style));
   return fewest <= most;
 }
 

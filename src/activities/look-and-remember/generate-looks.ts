@@ -32,9 +32,9 @@ export function wrongCount(values: Pick<RememberValues, 'set' | 'again' | 'choic
 }
 
 /** The most values of each attribute of the content that a task can hold. */
-export function mostOfEach(content: ContentId, { print }: PrintStyle): readonly number[] {
+export function mostOfEach(content: ContentId, style: PrintStyle): readonly number[] {
   return attributesOf(content).map((attribute) =>
-    Math.min(mostValues(content, attribute, print), MOST[attribute] ?? Number.POSITIVE_INFINITY),
+    Math.min(mostValues(content, attribute, style), MOST[attribute] ?? Number.POSITIVE_INFINITY),
   );
 }
 

@@ -34,12 +34,12 @@ export function drawValues(
   style: PrintStyle,
 ): Space {
   const most = mostOfEach(content, style);
-  const pool = drawSpace(content, random, 1, style.print).axes.map(({ attribute }, axis) => {
+  const pool = drawSpace(content, random, 1, style).axes.map(({ attribute }, axis) => {
     const wanted = (counts[axis] ?? 1) + SPARE;
     const isPooled = POOLED.includes(attribute);
     return [attribute, isPooled ? Math.min(most[axis] ?? 1, wanted) : 1] as const;
   });
-  const { base, axes } = drawSpace(content, random, Object.fromEntries(pool), style.print);
+  const { base, axes } = drawSpace(content, random, Object.fromEntries(pool), style);
   const chosen = axes.map((axis, index): Axis => {
     const shared = Object.assign({}, base, ...axes.map((other) => other.values[0])) as Figure;
     const draw = drawOf(axis, counts[index] ?? 1, formOf(base), random);

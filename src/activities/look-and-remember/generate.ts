@@ -4,6 +4,7 @@ import { attributesOf, figureAt } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { againCount, type Look, type Looks, looksFor, wrongCount } from './generate-looks.ts';
 import { drawValues } from './generate-values.ts';
+import { STICKER_COLOUR } from './materials.ts';
 import type { Answer, Printed, RememberValues } from './task.ts';
 
 export function generate(
@@ -31,9 +32,20 @@ export function generate(
       look.map((value, axis) => (used[axis] ?? []).indexOf(value)),
     );
   return {
-    printed: { set: shown.map(figure), choices: choices.map(figure), layout, response },
+    printed: {
+      set: shown.map(figure),
+      choices: choices.map(figure),
+      layout,
+      response,
+      ...(response === 'sticker' ? stickerOf(style) : {}),
+    },
     answer: choices.flatMap((look, place) => (again.includes(look) ? [place] : [])),
   };
+}
+
+/** Any sticker will do, since its place is the answer. */
+function stickerOf({ colours = [STICKER_COLOUR] }: PrintStyle): Partial<Printed> {
+  return colours.includes(STICKER_COLOUR) ? {} : { stickerColour: colours[0] };
 }
 
 /** So many sets of far ones are drawn, and the one kept that repeats itself least. */

@@ -1,6 +1,7 @@
 // What a look-and-remember task is: its parameters, what stands on paper, and the answer.
 import { z } from 'zod';
 import { CONTENT_IDS, type Figure, figureSchema } from '../../figures/index.ts';
+import { COLOUR_NAMES, type ColourName } from '../../palette/index.ts';
 import { choice, type ValuesOf, whole } from '../parameters.ts';
 
 export const ID = 'look-and-remember';
@@ -35,6 +36,8 @@ export interface Printed {
   readonly layout?: RememberValues['layout'] | undefined;
   /** What the child does; absent: points. */
   readonly response?: Response | undefined;
+  /** Of the stickers to be placed; absent: red. */
+  readonly stickerColour?: ColourName | undefined;
 }
 
 /** The places (0 upward, rising) of the choices that were in the frame. */
@@ -50,6 +53,7 @@ export const printedSchema: z.ZodType<Printed> = z.strictObject({
   choices: figures,
   layout: z.enum(PARAMETERS.layout.values).optional(),
   response: z.enum(PARAMETERS.response.values).optional(),
+  stickerColour: z.enum(COLOUR_NAMES).optional(),
 });
 
 export const answerSchema: z.ZodType<Answer> = z

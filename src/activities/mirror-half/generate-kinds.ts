@@ -16,7 +16,7 @@ import {
   type Texture,
 } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { drawColours } from '../../palette/index.ts';
+import { coloursOf, drawColours } from '../../palette/index.ts';
 import type { Axis, MirrorContent } from './task.ts';
 
 /** More sizes than two leave the smallest too small in a grid. */
@@ -67,22 +67,27 @@ export function symmetricForms(content: MirrorContent, axis: Axis): readonly For
 const known = new Map<string, number>();
 
 /** How many different figures a task can have at most; 0 where none look the same in the mirror. */
-export function mostKinds(content: MirrorContent, axis: Axis): number {
-  const key = `${content} ${axis}`;
-  const most = known.get(key) ?? countKinds(content, axis);
+export function mostKinds(content: MirrorContent, axis: Axis, style: PrintStyle): number {
+  const key = `${content} ${axis} ${coloursOf(style)}`;
+  const most = known.get(key) ?? countKinds(content, axis, style);
   known.set(key, most);
   return most;
 }
 
-function countKinds(content: MirrorContent, axis: Axis): number {
+function countKinds(content: MirrorContent, axis: Axis, style: PrintStyle): number {
   const attributes = attributesOf(content);
-  const values = attributes.map((attribute) => mostOf(content, attribute, axis));
+  const values = attributes.map((attribute) => mostOf(content, attribute, axis, style));
   const [first = 0] = values;
   if (attributes.length === 1) return Math.min(MIXES.length, first);
   return Math.min(...values) >= 2 ? MIXES.length : 0;
 }
 
-function mostOf(content: MirrorContent, attribute: Attribute, axis: Axis): number {
+function mostOf(
+  content: MirrorContent,
+  attribute: Attribute,
+  axis: Axis,
+  style: PrintStyle,
+): number {
   switch (attribute) {
     case 'form':
       return mostForms(symmetricForms(content, axis));
@@ -91,7 +96,7 @@ function mostOf(content: MirrorContent, attribute: Attribute, axis: Axis): numbe
     case 'size':
       return MOST_SIZES;
     default:
-      return mostValues(content, attribute, 'colour');
+      return mostValues(content, attribute, style);
   }
 }
 
@@ -147,7 +152,9 @@ function drawValues(
 ): readonly Partial<Figure>[] {
   switch (attribute) {
     case 'colour':
-      return drawColours(random, count, style.print).map((colour) => ({ colour }));
+      return drawColours(random, count, style.print, coloursOf(style)).map((colour) => ({
+        colour,
+      }));
     case 'form':
       return drawForms(random, symmetricForms(content, axis), count).map((form) => ({ form }));
     case 'size':

@@ -10,7 +10,7 @@ import { CONTENTS, type MirrorValues, PARAMETERS } from './task.ts';
 import { COLOUR, taskOf, valuesAt } from './tasks-to-test.ts';
 
 function refusalsOf(step: number, changes: Partial<MirrorValues>) {
-  return limitsOf(valuesAt(step, changes));
+  return limitsOf(valuesAt(step, changes), COLOUR);
 }
 
 describe('R9 refusals', () => {

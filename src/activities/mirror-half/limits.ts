@@ -1,6 +1,7 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
 import { type Refusal, randomFrom } from '../../base/index.ts';
 import { contentName } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
 import { asPrinted } from './generate.ts';
 import { drawKinds, mostKinds } from './generate-kinds.ts';
 import { findPattern, gridOf } from './generate-pattern.ts';
@@ -18,7 +19,7 @@ import {
 const COLOUR = { print: 'colour' } as const;
 
 /** Empty where the values are valid; of those that depend on each other the first that fails is named. */
-export function limitsOf(values: MirrorValues): readonly Refusal[] {
+export function limitsOf(values: MirrorValues, style: PrintStyle): readonly Refusal[] {
   const checks = [
     responseRefusal,
     axisRefusal,
@@ -28,7 +29,7 @@ export function limitsOf(values: MirrorValues): readonly Refusal[] {
     paperRefusal,
   ];
   for (const check of checks) {
-    const refusal = check(values);
+    const refusal = check(values, style);
     if (refusal) return [refusal];
   }
   return [];
@@ -57,11 +58,14 @@ function responseRefusal({ content, response }: MirrorValues): Refusal | undefin
   return notAChoice('response', response, choices, nearest, reasons[response]);
 }
 
-function axisRefusal({ content, response, axis }: MirrorValues): Refusal | undefined {
-  const because = axisFault(content, response, axis);
+function axisRefusal(
+  { content, response, axis }: MirrorValues,
+  style: PrintStyle,
+): Refusal | undefined {
+  const because = axisFault(content, response, axis, style);
   if (because === undefined) return undefined;
   const choices = PARAMETERS.axis.values.filter(
-    (other) => axisFault(content, response, other) === undefined,
+    (other) => axisFault(content, response, other, style) === undefined,
   );
   const nearest = axis === 'both' && choices.includes('level') ? 'level' : choices[0];
   return notAChoice('axis', axis, choices, nearest, because);
@@ -71,16 +75,20 @@ function axisFault(
   content: MirrorValues['content'],
   response: Response,
   axis: Axis,
+  style: PrintStyle,
 ): string | undefined {
-  if (mostKinds(content, axis) === 0) {
+  if (mostKinds(content, axis, style) === 0) {
     return `no ${contentName(content)} look the same in this mirror`;
   }
   const isOffered = axis === 'both' && isChosen(response);
   return isOffered ? 'three quarters are missing, and only a half can be chosen' : undefined;
 }
 
-function kindsRefusal({ content, axis, elements, kinds }: MirrorValues): Refusal | undefined {
-  const most = mostKinds(content, axis);
+function kindsRefusal(
+  { content, axis, elements, kinds }: MirrorValues,
+  style: PrintStyle,
+): Refusal | undefined {
+  const most = mostKinds(content, axis, style);
   const max = Math.min(most, elements);
   if (kinds <= max) return undefined;
   const because =

@@ -25,7 +25,7 @@ export function drawStock(content: ContentId, random: Random, style: PrintStyle)
   const wanted = attributesOf(content).map(
     (attribute, axis) => [attribute, isDrawnHere(attribute) ? 1 : (counts[axis] ?? 1)] as const,
   );
-  const { base, axes } = drawSpace(content, random, Object.fromEntries(wanted), style.print);
+  const { base, axes } = drawSpace(content, random, Object.fromEntries(wanted), style);
   return {
     base,
     axes: axes.map(

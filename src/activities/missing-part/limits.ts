@@ -2,7 +2,8 @@
 import type { Refusal } from '../../base/index.ts';
 import { attributesOf, contentName } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { COURSES, poolsOf } from './rules.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
+import { COURSES, poolsOf, ruleOf } from './rules.ts';
 import { ID, PARAMETERS, type PartValues } from './task.ts';
 
 /** Empty where the values are valid. */
@@ -13,6 +14,7 @@ export function limitsOf(values: PartValues, style: PrintStyle): readonly Refusa
     holeRefusal(values),
     fieldRefusal(values),
     choicesRefusal(values, style),
+    coloursRefusal(values, style),
   ].filter((refusal) => refusal !== undefined);
 }
 
@@ -48,6 +50,14 @@ function fieldRefusal({ rule, hole, field }: PartValues): Refusal | undefined {
   if (hole !== 'four' || field <= 4) return undefined;
   const because = 'the pieces would leave no room on the page';
   return { code: 'out-of-range', at, got: field, min: 4, max: 4, because };
+}
+
+/** Each attribute needs as many values as its own rule has. */
+function coloursRefusal(values: PartValues, style: PrintStyle): Refusal | undefined {
+  const needed = attributesOf(values.content).map((attribute, axis) =>
+    attribute === 'colour' ? COURSES[ruleOf(values, axis)].kinds : 0,
+  );
+  return shortOfColours(ID, Math.max(...needed), style);
 }
 
 /** Of one attribute there are no more pieces than values. */

@@ -37,12 +37,12 @@ const POOLS: Readonly<Record<Attribute, { readonly alone: number; readonly joine
 };
 
 /** How many values of each attribute of the content a task draws from. */
-export function poolsOf(content: ContentId, { print }: PrintStyle): readonly number[] {
+export function poolsOf(content: ContentId, style: PrintStyle): readonly number[] {
   const attributes = attributesOf(content);
   return attributes.map((attribute) => {
     const { alone, joined } = POOLS[attribute];
     return Math.min(
-      mostValues(content, attribute, print),
+      mostValues(content, attribute, style),
       attributes.length === 1 ? alone : joined,
     );
   });

@@ -21,9 +21,9 @@ import {
 import type { PrintStyle } from '../../page/index.ts';
 import {
   type ColourName,
+  coloursOf,
   drawColours,
   FAIR_DE00,
-  FIGURE_COLOURS,
   worstDifferenceDe00,
 } from '../../palette/index.ts';
 import type { Parameters } from './task.ts';
@@ -41,7 +41,7 @@ export interface Ways {
   readonly likeness: Parameters['likeness'];
   readonly mirrors: boolean;
   readonly vary: boolean;
-  readonly print: PrintStyle['print'];
+  readonly style: PrintStyle;
 }
 
 /** The look of most figures in an attribute, then that of the odd one. */
@@ -73,14 +73,18 @@ function pairOf(attribute: Attribute, ways: Ways, random: Random): Pair {
 type ColourPair = readonly [ColourName, ColourName];
 
 /** Near: the third of all fair pairs that differs least. Far: as colours of a task are drawn. */
-function colourPair({ likeness, print }: Ways, random: Random): Pair {
-  const names = likeness === 'near' ? random.pick(nearColours()) : drawColours(random, 2, print);
+function colourPair({ likeness, style }: Ways, random: Random): Pair {
+  const from = coloursOf(style);
+  const names =
+    likeness === 'near'
+      ? random.pick(nearColours(from))
+      : drawColours(random, 2, style.print, from);
   return [{ colour: names[0] }, { colour: names[1] }];
 }
 
-function nearColours(): readonly ColourPair[] {
-  const pairs = FIGURE_COLOURS.flatMap((one, index) =>
-    FIGURE_COLOURS.slice(index + 1).map((other): ColourPair => [one, other]),
+function nearColours(from: readonly ColourName[]): readonly ColourPair[] {
+  const pairs = from.flatMap((one, index) =>
+    from.slice(index + 1).map((other): ColourPair => [one, other]),
   );
   // To a tenth, so that the order does not hang on a last digit.
   const apart = (pair: ColourPair) => Math.round(10 * worstDifferenceDe00(...pair)) / 10;
@@ -92,8 +96,8 @@ function nearColours(): readonly ColourPair[] {
 /** So many forms are drawn, of which the least or the most alike are taken. */
 const FORM_DRAWS = 5;
 
-function formPair({ content, likeness, print }: Ways, random: Random): Pair {
-  const count = Math.min(FORM_DRAWS, mostValues(content, 'form', print));
+function formPair({ content, likeness, style }: Ways, random: Random): Pair {
+  const count = Math.min(FORM_DRAWS, mostValues(content, 'form', style));
   const forms = drawForms(random, formsOf(content), count).map((form) => ({ form }));
   const pairs = forms.flatMap((one, index) =>
     forms.slice(index + 1).map((other): Pair => [one, other]),
@@ -192,7 +196,9 @@ export function drawIdle(
 ): readonly Look[] {
   switch (attribute) {
     case 'colour':
-      return drawColours(random, count, ways.print).map((colour) => ({ colour }));
+      return drawColours(random, count, ways.style.print, coloursOf(ways.style)).map((colour) => ({
+        colour,
+      }));
     case 'form':
       return drawForms(random, idleForms(ways.content), count).map((form) => ({ form }));
     case 'size':

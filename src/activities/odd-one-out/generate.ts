@@ -13,7 +13,7 @@ import { drawKinds } from './generate-pictures.ts';
 import { drawShifts } from './generate-shifts.ts';
 import { drawIdle, drawPair, type Look, type Ways } from './generate-values.ts';
 import type { Answer, Parameters, Printed } from './task.ts';
-import { idleAttributes, plainContent } from './varying.ts';
+import { idleAttributes, mostGroups, plainContent } from './varying.ts';
 
 /** The figures that are alike but for what says nothing, and the odd one. */
 interface Cast {
@@ -25,17 +25,28 @@ interface Cast {
 export function generate(
   values: Parameters,
   random: Random,
-  { print }: PrintStyle,
+  style: PrintStyle,
 ): { readonly printed: Printed; readonly answer: Answer } {
   const content = plainContent(values.content);
   const { others, odd } = content
-    ? drawCast(content, values, print, random)
+    ? drawCast(content, values, style, random)
     : drawKinds(values, random);
   const { figures, place } = drawOrder(others, odd, random);
   return {
-    printed: { figures, ...layoutOf(values, random), response: values.response },
+    printed: {
+      figures,
+      ...layoutOf(values, random),
+      response: values.response,
+      ...(values.response === 'sticker' ? stickerOf(figures, style) : {}),
+    },
     answer: { odd: place },
   };
+}
+
+/** Where there are few colours, one that no figure has; ink is black. */
+function stickerOf(figures: readonly Figure[], { colours = [] }: PrintStyle): Partial<Printed> {
+  const free = colours.find((name) => figures.every(({ colour = 'black' }) => colour !== name));
+  return free === undefined ? {} : { stickerColour: free };
 }
 
 function layoutOf({ figures, layout }: Parameters, random: Random): Partial<Printed> {
@@ -46,15 +57,10 @@ function layoutOf({ figures, layout }: Parameters, random: Random): Partial<Prin
     : { columns, shifts: drawShifts(figures, columns, random) };
 }
 
-function drawCast(
-  content: ContentId,
-  values: Parameters,
-  print: PrintStyle['print'],
-  random: Random,
-): Cast {
+function drawCast(content: ContentId, values: Parameters, style: PrintStyle, random: Random): Cast {
   const told = values.odd === 'any' ? random.pick(attributesOf(content)) : values.odd;
   const base = drawBase(content, random);
-  const ways: Ways = { ...values, content, print, form: base.form };
+  const ways: Ways = { ...values, content, style, form: base.form };
   const [common, odd] = drawPair(told, ways, random);
   const groups = values.vary ? drawGroups(content, told, ways, values.figures - 1, random) : [];
   const kept = values.vary ? {} : drawKept(content, told, ways, random);
@@ -86,11 +92,6 @@ function drawKept(content: ContentId, told: Attribute, ways: Ways, random: Rando
   return Object.assign({}, ...looks);
 }
 
-/** More looks than these among eight figures are not taken in. */
-const MOST_GROUPS = 3;
-/** So many at least look alike in everything, so that no figure but the odd one is without its like. */
-const LEAST_ALIKE = 2;
-
 /** A look for each of `count` figures, each look held by two or more. */
 function drawGroups(
   content: ContentId,
@@ -99,8 +100,7 @@ function drawGroups(
   count: number,
   random: Random,
 ): readonly Look[] {
-  const most = Math.min(MOST_GROUPS, Math.floor(count / LEAST_ALIKE));
-  const groups = random.int(2, most);
+  const groups = random.int(2, mostGroups(count));
   const idle = idleAttributes(content, told).map((attribute) =>
     drawIdle(attribute, groups, ways, random),
   );

@@ -8,15 +8,22 @@ import {
   formsOf,
 } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
+import { COLOUR_NAMES } from '../../palette/index.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
 import { MOST_KIND_PICTURES } from './generate-pictures.ts';
 import { LEAST_SIZE_DRAWN } from './generate-values.ts';
 import { fitsOnPage } from './room.ts';
 import { ID, PARAMETERS, type Parameters } from './task.ts';
-import { isRead, LEAST_TO_VARY, plainContent } from './varying.ts';
+import { idleAttributes, isRead, LEAST_TO_VARY, mostGroups, plainContent } from './varying.ts';
 
 /** All refusals for values that are each within their own range; empty where they go together. */
 export function limits(values: Parameters, style: PrintStyle): readonly Refusal[] {
-  const choices = [oddRefusal(values), varyRefusal(values, style), mirrorsRefusal(values)];
+  const choices = [
+    oddRefusal(values),
+    varyRefusal(values, style),
+    mirrorsRefusal(values),
+    coloursRefusal(values, style),
+  ];
   const refusals = choices.filter((refusal) => refusal !== undefined);
   if (refusals.length > 0) return refusals;
   const figures = figuresRefusal(values);
@@ -58,6 +65,31 @@ function varyFault({ content }: Parameters, { print }: PrintStyle): string | und
 function mirrorsRefusal(values: Parameters): Refusal | undefined {
   if (!values.mirrors || attributesIn(values).includes('turn')) return undefined;
   return { ...no('mirrors'), because: 'only things that point can point left and right' };
+}
+
+/** Figures need colours, and a sticker one that no figure has. */
+function coloursRefusal(values: Parameters, style: PrintStyle): Refusal | undefined {
+  const used = coloursUsed(values);
+  const refusal = shortOfColours(ID, used, style);
+  if (refusal || values.response !== 'sticker') return refusal;
+  const inkless = COLOUR_NAMES.filter((name) => name !== 'black');
+  return used === 0
+    ? shortOfColours(ID, 1, style, inkless)
+    : shortOfColours(ID, used + 1, style, COLOUR_NAMES);
+}
+
+/** How many colours the figures have at most. */
+function coloursUsed(values: Parameters): number {
+  const plain = plainContent(values.content);
+  if (!plain) return 0;
+  const told = values.odd === 'any' ? attributesOf(plain) : [values.odd];
+  const groups = told.map((odd) => {
+    if (odd === 'colour') return 2;
+    const isIdle = values.vary && idleAttributes(plain, odd).includes('colour');
+    if (isIdle) return mostGroups(values.figures - 1);
+    return attributesOf(plain).includes('colour') ? 1 : 0;
+  });
+  return Math.max(...groups);
 }
 
 function no(name: 'vary' | 'mirrors'): Extract<Refusal, { code: 'not-a-choice' }> {

@@ -7,9 +7,14 @@ import type { Printed } from './task.ts';
 const STICKER_MM = 10;
 
 /** A pencil to ring or cross out; a sticker in a colour that no figure has; nothing to point with. */
-export function materialsOf({ figures, response = 'point' }: Printed): readonly Material[] {
+export function materialsOf({
+  figures,
+  response = 'point',
+  stickerColour,
+}: Printed): readonly Material[] {
   if (response === 'point') return [];
   if (response !== 'sticker') return [{ kind: 'pencil' }];
   const free = FIGURE_COLOURS.find((name) => figures.every(({ colour }) => colour !== name));
-  return [{ kind: 'sticker', colour: free ?? 'red', diameterMm: STICKER_MM, count: 1 }];
+  const colour = stickerColour ?? free ?? 'red';
+  return [{ kind: 'sticker', colour, diameterMm: STICKER_MM, count: 1 }];
 }

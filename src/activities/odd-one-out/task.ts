@@ -1,6 +1,7 @@
 // What an odd-one-out task is: its parameters, what stands on paper, and the answer.
 import { z } from 'zod';
 import { ATTRIBUTES, CONTENT_IDS, type Figure, figureSchema } from '../../figures/index.ts';
+import { COLOUR_NAMES, type ColourName } from '../../palette/index.ts';
 import { choice, type ValuesOf, whole, yesNo } from '../parameters.ts';
 
 export const ID = 'odd-one-out';
@@ -41,6 +42,8 @@ export interface Printed {
   readonly shifts?: readonly Shift[] | undefined;
   /** What the child does; absent: points. */
   readonly response?: Response | undefined;
+  /** Of the sticker to be placed; absent: the first colour that no figure has. */
+  readonly stickerColour?: ColourName | undefined;
 }
 
 /** The place of the odd one among the figures, from 0. */
@@ -63,6 +66,7 @@ export const printedSchema: z.ZodType<Printed> = z.strictObject({
   columns: z.int().min(1).max(MOST_FIGURES).optional(),
   shifts: z.array(shiftSchema).max(MOST_FIGURES).optional(),
   response: z.enum(PARAMETERS.response.values).optional(),
+  stickerColour: z.enum(COLOUR_NAMES).optional(),
 });
 
 export const answerSchema: z.ZodType<Answer> = z.strictObject({

@@ -8,6 +8,16 @@ export type IdleAttribute = Attribute | 'layout';
 /** Two pairs that look alike and the odd one: with fewer, another figure would be without its like. */
 export const LEAST_TO_VARY = 5;
 
+/** More looks than these among eight figures are not taken in. */
+const MOST_GROUPS = 3;
+/** So many at least look alike in everything, so that no figure but the odd one is without its like. */
+const LEAST_ALIKE = 2;
+
+/** Into how many groups of like ones so many figures fall at most. */
+export function mostGroups(figures: number): number {
+  return Math.min(MOST_GROUPS, Math.floor(figures / LEAST_ALIKE));
+}
+
 /** Contents of one attribute beside which the colour does not change. */
 const IDLE: Readonly<Partial<Record<Content, readonly IdleAttribute[]>>> = {
   colours: ['form'],

@@ -33,9 +33,9 @@ export function generate(
 function drawFigures(
   { content, order }: SquareValues,
   random: Random,
-  { print }: PrintStyle,
+  style: PrintStyle,
 ): readonly Figure[] {
-  const space = drawSpace(content, random, order, print);
+  const space = drawSpace(content, random, order, style);
   const attributes = attributesOf(content);
   return Array.from({ length: order }, (_, number) =>
     figureAt(

@@ -83,11 +83,11 @@ function responseFault(content: ContentId, response: Response): string | undefin
 
 function orderRefusal(
   { content, order: got }: SquareValues,
-  { print }: PrintStyle,
+  style: PrintStyle,
 ): Refusal | undefined {
   const max = Math.min(
     ...attributesOf(content).map((attribute) => {
-      const most = mostValues(content, attribute, print);
+      const most = mostValues(content, attribute, style);
       if (attribute === 'turn') return Math.min(most, MOST_DIRECTIONS);
       return attribute === 'size' ? Math.min(most, MOST_SIZES) : Math.min(most, MOST);
     }),

@@ -17,7 +17,8 @@ import {
   TEXTURES,
   TEXTURES_MIXED_UP,
 } from '../../figures/index.ts';
-import { type ColourPrint, FIGURE_COLOURS, leastDifferenceDe00 } from '../../palette/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { coloursOf, leastDifferenceDe00 } from '../../palette/index.ts';
 import type { PairValues } from './task.ts';
 
 type Value = Partial<Figure>;
@@ -35,7 +36,6 @@ export interface CheckedAxis {
 
 /** Shares of the full size, common practice, no source: the smallest is large enough to see. */
 const SIZES = [1, 0.9, 0.8, 0.7, 0.6, 0.5];
-const COLOURS: readonly Value[] = FIGURE_COLOURS.map((colour) => ({ colour }));
 const TURNS = [0, 90, 180, 270];
 const SLANTED_TURNS = [45, 135, 225, 315];
 
@@ -64,19 +64,19 @@ const known = new Map<string, CheckedAxis>();
 /** The attributes in which pairs may differ, each with its candidates. */
 export function checkedAxes(
   values: Wanted & Pick<PairValues, 'checked'>,
-  print: ColourPrint,
+  style: PrintStyle,
 ): readonly CheckedAxis[] {
   return attributesOf(values.content)
     .slice(0, values.checked)
-    .map((attribute) => axisOf(attribute, values, print));
+    .map((attribute) => axisOf(attribute, values, style));
 }
 
-function axisOf(attribute: Attribute, wanted: Wanted, print: ColourPrint): CheckedAxis {
+function axisOf(attribute: Attribute, wanted: Wanted, style: PrintStyle): CheckedAxis {
   const { content, likeness, mirrors } = wanted;
-  const key = [attribute, content, likeness, mirrors, print].join(' ');
+  const key = [attribute, content, likeness, mirrors, style.print, ...coloursOf(style)].join(' ');
   const before = known.get(key);
   if (before) return before;
-  const candidates = bandOf(attribute, candidatesOf(attribute, wanted, print), likeness);
+  const candidates = bandOf(attribute, candidatesOf(attribute, wanted, style), likeness);
   const axis = { attribute, candidates, values: [...new Set(candidates.flat())] };
   known.set(key, axis);
   return axis;
@@ -85,15 +85,15 @@ function axisOf(attribute: Attribute, wanted: Wanted, print: ColourPrint): Check
 function candidatesOf(
   attribute: Attribute,
   { content, likeness, mirrors }: Wanted,
-  print: ColourPrint,
+  style: PrintStyle,
 ): readonly Candidate[] {
   const base = MEASURED_ON[attribute];
-  const all = pairsOf(valuesOf(attribute, content, mirrors));
+  const all = pairsOf(valuesOf(attribute, content, mirrors, style));
   if (attribute === 'turn' && mirrors !== 'none') {
     return all.filter(([one, other]) => isMirrored({ ...base, ...one }, { ...base, ...other }));
   }
   return all.filter(([one, other]) => {
-    if (!isPrintable(one, other, print)) return false;
+    if (!isPrintable(one, other, style)) return false;
     if (attribute === 'form') return !areLookAlikes(formOf(one), formOf(other));
     const pair = [
       { ...base, ...one },
@@ -108,7 +108,7 @@ function isMirrored(one: Figure, other: Figure): boolean {
   return relation === 'left-right' || relation === 'opposite-obliques';
 }
 
-function isPrintable(one: Value, other: Value, print: ColourPrint): boolean {
+function isPrintable(one: Value, other: Value, { print }: PrintStyle): boolean {
   const colours = [one, other].flatMap(({ colour }) => (colour ? [colour] : []));
   const fills = [one, other].filter(
     ({ fill }) => fill !== undefined && TEXTURES_MIXED_UP.some((texture) => texture === fill),
@@ -151,10 +151,11 @@ function valuesOf(
   attribute: Attribute,
   content: ContentId,
   mirrors: PairValues['mirrors'],
+  style: PrintStyle,
 ): readonly Value[] {
   switch (attribute) {
     case 'colour':
-      return COLOURS;
+      return coloursOf(style).map((colour) => ({ colour }));
     case 'form':
       return formsOf(content).map((form) => ({ form }));
     case 'size':
@@ -178,25 +179,27 @@ export interface IdleAxis {
 /** In grey print no colour is lent to forms that have none: the marks that tell colours would crowd letters. */
 export function idleAxes(
   { content, checked }: Pick<PairValues, 'content' | 'checked'>,
-  print: ColourPrint,
+  style: PrintStyle,
 ): readonly IdleAxis[] {
   const attributes = attributesOf(content);
   const unchecked = attributes.slice(checked).map((attribute) => ({
-    values: valuesOf(attribute, content, 'none'),
+    values: valuesOf(attribute, content, 'none', style),
     isNeeded: attribute !== 'size',
   }));
   const forms = formsOf(content);
   const isOneForm = !attributes.includes('form');
   const isDots = attributes.includes('count');
   const isColourless =
-    print === 'colour' &&
+    style.print === 'colour' &&
     content !== 'pictures' &&
     !attributes.some((own) => own === 'colour' || own === 'fill');
   return [
     ...unchecked,
     ...(isOneForm ? [{ values: forms.map((form) => ({ form })), isNeeded: true }] : []),
     ...(isDots ? [{ values: SPREAD_LAYOUTS.map((layout) => ({ layout })), isNeeded: true }] : []),
-    ...(isColourless ? [{ values: COLOURS, isNeeded: false }] : []),
+    ...(isColourless
+      ? [{ values: valuesOf('colour', content, 'none', style), isNeeded: false }]
+      : []),
   ];
 }
 

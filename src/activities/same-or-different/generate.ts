@@ -16,7 +16,7 @@ export function generate(
   const { response } = values;
   const range = differentRange(values);
   const different = random.int(range.min, range.max);
-  const axes = checkedAxes(values, style.print);
+  const axes = checkedAxes(values, style);
   const bases = drawBases(values, axes, random, style);
   const sets = drawSets(axes, different, random);
   const hasEqualInk = random.int(0, 1) === 0;
@@ -35,12 +35,12 @@ function drawBases(
   values: PairValues,
   axes: readonly CheckedAxis[],
   random: Random,
-  { print }: PrintStyle,
+  style: PrintStyle,
 ): readonly Figure[] {
   const { pairs: count, idle } = values;
   const lists = [
     ...axes.map((axis) => dealt(axis.values, count, random)),
-    ...idleAxes(values, print)
+    ...idleAxes(values, style)
       .filter(({ isNeeded }) => idle || isNeeded)
       .map((axis) => dealt(axis.values, idle ? count : 1, random)),
   ];

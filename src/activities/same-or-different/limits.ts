@@ -2,6 +2,8 @@
 import type { Refusal } from '../../base/index.ts';
 import { attributesOf, contentName } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
+import { FIGURE_COLOURS } from '../../palette/index.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
 import { checkedAxes, idleAxes } from './axes.ts';
 import { differentRange, leastPairs } from './counts.ts';
 import { ID, PARAMETERS, type PairValues } from './task.ts';
@@ -11,7 +13,8 @@ const MOST_ALIKE = 5;
 
 /** Empty where the values are valid; else the first thing that does not go. */
 export function limitsOf(values: PairValues, style: PrintStyle): readonly Refusal[] {
-  const refusal = mirrorsRefusal(values) ?? pairsRefusal(values, style);
+  const refusal =
+    mirrorsRefusal(values) ?? coloursRefusal(values, style) ?? pairsRefusal(values, style);
   return refusal === undefined ? [] : [refusal];
 }
 
@@ -25,6 +28,15 @@ function mirrorsRefusal({ content, mirrors }: PairValues): Refusal | undefined {
     nearest: 'none',
     because: 'only directions have mirror images that can be told apart at all',
   };
+}
+
+/** Where colour is checked two must differ; else all figures may have one. */
+function coloursRefusal(values: PairValues, style: PrintStyle): Refusal | undefined {
+  if (!attributesOf(values.content).includes('colour')) return undefined;
+  const checked = checkedAxes(values, style).find(({ attribute }) => attribute === 'colour');
+  const most = FIGURE_COLOURS.length;
+  const needed = checked ? (checked.candidates.length > 0 ? 2 : most) : 1;
+  return shortOfColours(ID, needed, style);
 }
 
 /** No two boxes may hold the same two figures; each checked attribute needs a pair that differs in it. */
@@ -41,9 +53,9 @@ function pairsRefusal(values: PairValues, style: PrintStyle): Refusal | undefine
 }
 
 function mostPairs(values: PairValues, style: PrintStyle): number {
-  const axes = checkedAxes(values, style.print);
+  const axes = checkedAxes(values, style);
   const [first] = axes;
-  const isIdle = idleAxes(values, style.print).some((axis) => axis.values.length >= MOST_ALIKE);
+  const isIdle = idleAxes(values, style).some((axis) => axis.values.length >= MOST_ALIKE);
   const isVaried = axes.length > 1 || (values.idle && isIdle);
   let most = PARAMETERS.pairs.max;
   if (isVaried || !first) return most;

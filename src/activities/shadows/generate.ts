@@ -2,7 +2,7 @@
 import type { Random } from '../../base/index.ts';
 import { type Figure, formsOf, isPicture, isSign } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { type ColourName, FIGURE_COLOURS } from '../../palette/index.ts';
+import { type ColourName, coloursOf, FIGURE_COLOURS } from '../../palette/index.ts';
 import { drawShadowForms } from './forms.ts';
 import type { Answer, Printed, ShadowValues } from './task.ts';
 import { drawShadowTurns } from './turns.ts';
@@ -12,7 +12,7 @@ const SMALLER = 0.75;
 /** Sizes of shadows of several sizes, none of them the size of the figures. */
 const MIXED = [0.55, 0.65, 0.8];
 /** Ink is for shadows. */
-const MODEL_COLOURS: readonly ColourName[] = FIGURE_COLOURS.filter(
+export const MODEL_COLOURS: readonly ColourName[] = FIGURE_COLOURS.filter(
   (colour) => colour !== 'black' && colour !== 'grey',
 );
 
@@ -24,7 +24,7 @@ export function generate(
   const { models: count, resize, response } = values;
   const modelOrder = drawModelOrder(count, random);
   const looks = drawLooks(values, random);
-  const colours = random.shuffle(MODEL_COLOURS);
+  const colours = random.shuffle(coloursOf(style, MODEL_COLOURS));
   const models = looks
     .slice(0, count)
     .map((look, index) => dressed(look, colours[index % colours.length], style))
@@ -51,11 +51,12 @@ function drawLooks(values: ShadowValues, random: Random): readonly Figure[] {
   return drawShadowTurns(form, shadows, mirrors, random).map((turn) => ({ form, turn }));
 }
 
-/** As a model is printed: a picture in its colours, all else in one; in grey print in outline, but for lines. */
+/** As a model is printed: a picture in its colours, all else in one; in outline in grey print or for want of one, but for lines. */
 function dressed(look: Figure, colour: ColourName | undefined, { print }: PrintStyle): Figure {
   const form = look.form ?? 'circle';
   if (isPicture(form)) return look;
-  return print === 'grey' && !isSign(form) ? { ...look, fill: 'outline' } : { ...look, colour };
+  const isPlain = print === 'grey' || colour === undefined;
+  return isPlain && !isSign(form) ? { ...look, fill: 'outline' } : { ...look, colour };
 }
 
 function sizesOf(resize: ShadowValues['resize'], count: number, random: Random): readonly number[] {

@@ -8,7 +8,7 @@ import { SHADOW_CONTENTS, type ShadowValues } from './task.ts';
 import { COLOUR, GREY, valuesAt } from './tasks-to-test.ts';
 
 function refusalsOf(step: number, changes: Partial<ShadowValues>) {
-  return limitsOf(valuesAt(step, changes));
+  return limitsOf(valuesAt(step, changes), COLOUR);
 }
 
 describe('R9 refusals', () => {

@@ -1,7 +1,10 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
 import type { Refusal } from '../../base/index.ts';
 import { contentName } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
 import { mostShadows } from './forms.ts';
+import { MODEL_COLOURS } from './generate.ts';
 import { ID, PARAMETERS, type ShadowValues } from './task.ts';
 import { mostTurns } from './turns.ts';
 
@@ -9,12 +12,13 @@ import { mostTurns } from './turns.ts';
 const MOST_IN_ROW = 6;
 
 /** Empty where the values are valid, else the first thing that does not go. */
-export function limitsOf(values: ShadowValues): readonly Refusal[] {
+export function limitsOf(values: ShadowValues, style: PrintStyle): readonly Refusal[] {
   const refusal =
     mirrorsRefusal(values) ??
     responseRefusal(values) ??
     modelsRefusal(values) ??
-    shadowsRefusal(values);
+    shadowsRefusal(values) ??
+    coloursRefusal(values, style);
   return refusal === undefined ? [] : [refusal];
 }
 
@@ -68,6 +72,11 @@ function shadowsRefusal(values: ShadowValues): Refusal | undefined {
     max,
     because: shadows < min ? 'every figure has a shadow of its own' : because,
   };
+}
+
+/** Signs are lines, which have no outline to tell them from their shadow by. */
+function coloursRefusal({ content }: ShadowValues, style: PrintStyle): Refusal | undefined {
+  return content === 'signs' ? shortOfColours(ID, 1, style, MODEL_COLOURS) : undefined;
 }
 
 /** How many shadows there can be, and what keeps them from being more. */

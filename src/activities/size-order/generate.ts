@@ -2,7 +2,7 @@
 import type { Random } from '../../base/index.ts';
 import { attributesOf, dotsOf, drawCounts, drawSpace, type Figure } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { drawColours } from '../../palette/index.ts';
+import { coloursOf, drawColours } from '../../palette/index.ts';
 import { COUNT_RATIO, drawSized, sizesOf } from './generate-sizes.ts';
 import type { Answer, OrderValues, Printed } from './task.ts';
 
@@ -48,17 +48,19 @@ function mixed(ranks: readonly number[], random: Random): readonly number[] {
 }
 
 /** The figures from the smallest, or fewest, to the biggest. */
-function drawRising(values: OrderValues, random: Random, { print }: PrintStyle): readonly Figure[] {
+function drawRising(values: OrderValues, random: Random, style: PrintStyle): readonly Figure[] {
   const { content, figures, difference } = values;
   const attributes = attributesOf(content);
-  if (content === 'dot-quantities') return drawQuantities(values, random, { print });
+  if (content === 'dot-quantities') return drawQuantities(values, random, style);
   const hasForms = content === 'shapes-and-sizes' || content === 'shapes-colours-and-sizes';
-  const { base, axes } = drawSpace(content, random, {}, print);
+  const { base, axes } = drawSpace(content, random, {}, style);
   const shared = Object.assign({}, base, ...axes.map(({ values: [look] }) => look)) as Figure;
   const falling: readonly Figure[] = hasForms
     ? drawSized(figures, difference, random)
     : sizesOf(figures, difference).map((size) => ({ ...shared, size }));
-  const colours = attributes.includes('colour') ? drawColours(random, figures, print) : undefined;
+  const colours = attributes.includes('colour')
+    ? drawColours(random, figures, style.print, coloursOf(style))
+    : undefined;
   return falling
     .map((figure, index) => ({ ...figure, ...(colours ? { colour: colours[index] } : {}) }))
     .reverse();
@@ -67,9 +69,9 @@ function drawRising(values: OrderValues, random: Random, { print }: PrintStyle):
 function drawQuantities(
   { content, figures, difference }: OrderValues,
   random: Random,
-  { print }: PrintStyle,
+  style: PrintStyle,
 ): readonly Figure[] {
-  const { base } = drawSpace(content, random, {}, print);
+  const { base } = drawSpace(content, random, {}, style);
   const control = random.pick(['area', 'spread'] as const);
   const counts = drawCounts(random, figures, COUNT_RATIO[difference]);
   return [...counts]

@@ -8,7 +8,7 @@ import { type OrderValues, PARAMETERS } from './task.ts';
 import { COLOUR, GREY, valuesAt } from './tasks-to-test.ts';
 
 function refusalsOf(step: number, changes: Partial<OrderValues>) {
-  return limitsOf(valuesAt(step, changes));
+  return limitsOf(valuesAt(step, changes), COLOUR);
 }
 
 describe('R10 refusals', () => {

@@ -1,6 +1,8 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
 import type { Refusal } from '../../base/index.ts';
-import { mostCounts } from '../../figures/index.ts';
+import { attributesOf, mostCounts } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
 import { COUNT_RATIO } from './generate-sizes.ts';
 import { type Asked, ID, type OrderValues, PARAMETERS, type Response } from './task.ts';
 
@@ -13,8 +15,15 @@ const ONE_ASKED: readonly Asked[] = ['biggest', 'smallest', 'middle'];
 const MOST_CUT = 4;
 
 /** Empty where the values are valid; of two that do not go together both are named, since either may change. */
-export function limitsOf(values: OrderValues): readonly Refusal[] {
-  return [...responseRefusals(values), ...figuresRefusals(values)];
+export function limitsOf(values: OrderValues, style: PrintStyle): readonly Refusal[] {
+  const refusals = [...responseRefusals(values), ...figuresRefusals(values)];
+  const colours = coloursRefusal(values, style);
+  return colours ? [...refusals, colours] : refusals;
+}
+
+/** Each figure has a colour of its own. */
+function coloursRefusal({ content, figures }: OrderValues, style: PrintStyle): Refusal | undefined {
+  return attributesOf(content).includes('colour') ? shortOfColours(ID, figures, style) : undefined;
 }
 
 function responseRefusals({ asked, response }: OrderValues): readonly Refusal[] {

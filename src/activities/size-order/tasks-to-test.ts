@@ -45,7 +45,7 @@ export function anyTasks(count: number, seed: number): readonly Made[] {
   const tasks: Made[] = [];
   while (tasks.length < count) {
     const values = anyValues(random);
-    if (limitsOf(values).length > 0) continue;
+    if (limitsOf(values, COLOUR).length > 0) continue;
     tasks.push(taskOf(values, random.int(0, 1e9), random.pick([COLOUR, GREY])));
   }
   return tasks;

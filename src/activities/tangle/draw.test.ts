@@ -68,14 +68,14 @@ describe('the drawn page', () => {
 describe('R8 refusals', () => {
   test('name how many outlines a content has', () => {
     // Five numerals can stand together, and three directions without left and right.
-    expect(limitsOf(valuesAt(8, { content: 'numerals' }))).toMatchObject([
+    expect(limitsOf(valuesAt(8, { content: 'numerals' }), COLOUR)).toMatchObject([
       { code: 'out-of-range', at: 'tangle › absent', got: 3, min: 1, max: 1 },
     ]);
-    expect(limitsOf(valuesAt(1, { content: 'numerals', shown: 5 }))).toMatchObject([
+    expect(limitsOf(valuesAt(1, { content: 'numerals', shown: 5 }), COLOUR)).toMatchObject([
       { code: 'out-of-range', at: 'tangle › shown', got: 5, min: 2, max: 4 },
     ]);
-    expect(limitsOf(valuesAt(2, { content: 'directions' }))).toMatchObject([{ max: 1 }]);
-    expect(limitsOf(valuesAt(11))).toEqual([]);
+    expect(limitsOf(valuesAt(2, { content: 'directions' }), COLOUR)).toMatchObject([{ max: 1 }]);
+    expect(limitsOf(valuesAt(11), COLOUR)).toEqual([]);
   });
 });
 

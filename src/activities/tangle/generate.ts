@@ -2,7 +2,7 @@
 import type { Random } from '../../base/index.ts';
 import { type Figure, uprightTurnDeg } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { drawColours } from '../../palette/index.ts';
+import { coloursOf, drawColours } from '../../palette/index.ts';
 import { layOver } from './generate-places.ts';
 import { poolOf, TURN_SETS, TURNED } from './pools.ts';
 import type { Answer, Printed, TangleValues } from './task.ts';
@@ -14,7 +14,8 @@ export function generate(
 ): { readonly printed: Printed; readonly answer: Answer } {
   const { tangle, absent } = layOver(outlinesOf(values, random), values, random);
   const isColoured = values.content === 'shapes-and-colours';
-  const colours = isColoured ? drawColours(random, tangle.length + absent.length, style.print) : [];
+  const outlines = tangle.length + absent.length;
+  const colours = isColoured ? drawColours(random, outlines, style.print, coloursOf(style)) : [];
   const inColour = (figure: Figure, number: number): Figure => {
     const colour = colours[number];
     return colour ? { ...figure, colour } : figure;

@@ -1,12 +1,15 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
 import type { Refusal } from '../../base/index.ts';
 import { attributesOf, contentName } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
 import { mostOutlines } from './pools.ts';
 import { ID, PARAMETERS, type TangleValues } from './task.ts';
 
 /** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
-export function limitsOf(values: TangleValues): readonly Refusal[] {
-  return [shownRefusal(values) ?? absentRefusal(values)].filter((refusal) => refusal !== undefined);
+export function limitsOf(values: TangleValues, style: PrintStyle): readonly Refusal[] {
+  const refusal = shownRefusal(values) ?? absentRefusal(values) ?? coloursRefusal(values, style);
+  return [refusal].filter((refusal) => refusal !== undefined);
 }
 
 function shownRefusal({ content, shown }: TangleValues): Refusal | undefined {
@@ -21,6 +24,16 @@ function absentRefusal({ content, shown, absent }: TangleValues): Refusal | unde
   if (absent <= max) return undefined;
   const { min } = PARAMETERS.absent;
   return { code: 'out-of-range', at: at('absent'), got: absent, min, max, because: whyOf(content) };
+}
+
+/** Each outline has a colour of its own. */
+function coloursRefusal(
+  { content, shown, absent }: TangleValues,
+  style: PrintStyle,
+): Refusal | undefined {
+  return attributesOf(content).includes('colour')
+    ? shortOfColours(ID, shown + absent, style)
+    : undefined;
 }
 
 function whyOf(content: TangleValues['content']): string {

@@ -2,7 +2,7 @@
 import type { Random } from '../../base/index.ts';
 import type { Figure, FormId } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
-import { type ColourName, drawColours } from '../../palette/index.ts';
+import { type ColourName, coloursOf, drawColours, mostFairColours } from '../../palette/index.ts';
 import { drawOthers, modelForms, TURNS } from './generate-forms.ts';
 import type { Answer, Printed, TurnedValues } from './task.ts';
 
@@ -16,8 +16,9 @@ const SIZES: Readonly<
   both: { model: 0.75, right: [1, 0.55] },
 };
 
-/** Besides that of the model. */
-const COLOURS = 3;
+/** One for the model, and for the choices so many that none of them tells anything. */
+const MOST_COLOURS = 4;
+export const FEWEST_COLOURS = 3;
 
 export function generate(
   values: TurnedValues,
@@ -101,13 +102,15 @@ function paint(
 ): Pick<Printed, 'model' | 'choices'> {
   if (colours === 'one') {
     if (content !== 'shapes') return { model, choices: order };
-    const [colour] = drawColours(random, 1, style.print);
+    const [colour] = drawColours(random, 1, style.print, coloursOf(style));
     return {
       model: painted(model, colour),
       choices: order.map((figure) => painted(figure, colour)),
     };
   }
-  const [own, ...rest] = drawColours(random, 1 + COLOURS, style.print);
+  const from = coloursOf(style);
+  const count = Math.min(MOST_COLOURS, mostFairColours('colour', from));
+  const [own, ...rest] = drawColours(random, count, style.print, from);
   const dealt = random.shuffle(order.map((_, index) => rest[index % rest.length]));
   const wrong = order.filter((figure) => !right.includes(figure));
   const lure = colours === 'lure' ? random.pick(wrong) : undefined;

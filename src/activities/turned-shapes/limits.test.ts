@@ -8,7 +8,7 @@ import { CONTENTS, type TurnedValues } from './task.ts';
 import { COLOUR, GREY, valuesAt } from './tasks-to-test.ts';
 
 function refusalsOf(step: number, changes: Partial<TurnedValues>) {
-  return limitsOf(valuesAt(step, changes));
+  return limitsOf(valuesAt(step, changes), COLOUR);
 }
 
 describe('R10 refusals', () => {

@@ -1,6 +1,9 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
 import type { Refusal } from '../../base/index.ts';
 import { contentName } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
+import { FEWEST_COLOURS } from './generate.ts';
 import { modelForms, mostOthers } from './generate-forms.ts';
 import { ID, PARAMETERS, type TurnedValues } from './task.ts';
 
@@ -8,7 +11,7 @@ import { ID, PARAMETERS, type TurnedValues } from './task.ts';
 const MOST_IN_ROW = 5;
 
 /** Empty where the values are valid; of those that depend on each other the first that fails is named. */
-export function limitsOf(values: TurnedValues): readonly Refusal[] {
+export function limitsOf(values: TurnedValues, style: PrintStyle): readonly Refusal[] {
   const checks = [
     turnRefusal,
     mirrorsRefusal,
@@ -19,7 +22,7 @@ export function limitsOf(values: TurnedValues): readonly Refusal[] {
     layoutRefusal,
   ];
   for (const check of checks) {
-    const refusal = check(values);
+    const refusal = check(values, style);
     if (refusal) return [refusal];
   }
   return [];
@@ -68,8 +71,14 @@ function choicesRefusal(values: TurnedValues): Refusal | undefined {
   return { code: 'out-of-range', at: at('choices'), got: choices, min: 3, max, because };
 }
 
-function coloursRefusal({ content, colours }: TurnedValues): Refusal | undefined {
-  if (content !== 'pictures' || colours === 'one') return undefined;
+function coloursRefusal(
+  { content, colours }: TurnedValues,
+  style: PrintStyle,
+): Refusal | undefined {
+  if (colours === 'one') {
+    return content === 'shapes' ? shortOfColours(ID, 1, style) : undefined;
+  }
+  if (content !== 'pictures') return shortOfColours(ID, FEWEST_COLOURS, style);
   return notAChoice('colours', colours, ['one'], 'one', 'pictures have colours of their own');
 }
 

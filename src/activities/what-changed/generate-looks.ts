@@ -56,14 +56,14 @@ const COUNTS = {
 } as const;
 
 /** Draws the values of each attribute anew. */
-export function drawStock(values: ChangeValues, random: Random, { print }: PrintStyle): Stock {
+export function drawStock(values: ChangeValues, random: Random, style: PrintStyle): Stock {
   const { content } = values;
   const attributes = attributesOf(content);
   const pools = attributes.map((attribute) => {
-    const most = mostValues(content, attribute, print);
+    const most = mostValues(content, attribute, style);
     return [attribute, Math.min(most, pooled(attribute, attributes.length))] as const;
   });
-  const drawn = drawSpace(content, random, Object.fromEntries(pools), print);
+  const drawn = drawSpace(content, random, Object.fromEntries(pools), style);
   const axes = drawn.axes.map(
     (axis): Axis => ({
       attribute: axis.attribute,

@@ -1,9 +1,27 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
 import type { Refusal } from '../../base/index.ts';
+import { attributesOf } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import { shortOfColours } from '../colours-at-hand.ts';
 import { type ChangeValues, ID, MOST_CHANGES } from './task.ts';
 
+/** Of fewer a figure that has changed would look like one that has moved. */
+const FEWEST_COLOURS = 3;
+
 /** Empty where the values are valid. */
-export function limitsOf({ kind, figures, changes }: ChangeValues): readonly Refusal[] {
+export function limitsOf(values: ChangeValues, style: PrintStyle): readonly Refusal[] {
+  const isColoured = attributesOf(values.content).includes('colour');
+  const colours = isColoured ? shortOfColours(ID, coloursNeeded(values), style) : undefined;
+  return colours ? [colours] : changeRefusals(values);
+}
+
+/** A figure that takes on a look takes one that no other changed figure had. */
+function coloursNeeded({ kind, changes }: ChangeValues): number {
+  const isAltered = kind === 'first' || kind === 'any' || kind === 'mixed';
+  return Math.max(FEWEST_COLOURS, isAltered ? changes + 1 : 0);
+}
+
+function changeRefusals({ kind, figures, changes }: ChangeValues): readonly Refusal[] {
   const most = Math.min(MOST_CHANGES, Math.floor(figures / 2));
   if (changes > most) {
     const because = 'at least half of the figures stay as they are, so that the others stand out';

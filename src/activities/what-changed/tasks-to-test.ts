@@ -43,7 +43,7 @@ export function anyTasks(count: number, seed: number): readonly Made[] {
   while (tasks.length < count) {
     const style = random.pick([COLOUR, GREY]);
     const values = anyValues(random);
-    if (limitsOf(values).length > 0) continue;
+    if (limitsOf(values, style).length > 0) continue;
     tasks.push(taskOf(values, random.int(0, 1e9), style));
   }
   return tasks;

@@ -2,6 +2,7 @@
 import { ACTIVITY_IDS, type ActivityId, activityOf } from '../../activities/index.ts';
 import { PICTURE_CREDIT } from '../../figures/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../../page/index.ts';
+import { COLOUR_NAMES, hexOf } from '../../palette/index.ts';
 import { frameworkNames } from '../../sheets/index.ts';
 import type { ActivityCard, Catalogue } from './protocol.ts';
 
@@ -11,6 +12,7 @@ export function gatherCatalogue(): Catalogue {
     papers: PAPER_NAMES,
     orientations: ORIENTATIONS,
     prints: PRINT_CHOICES,
+    colours: COLOUR_NAMES.map((name) => ({ name, hex: hexOf(name) })),
     frameworks: frameworkNames('en'),
     credit: PICTURE_CREDIT,
   };

@@ -1,9 +1,9 @@
 // Fits what the step asks for to what the person set: of two that cannot go together, the person's own stays.
 import { activityOf, isActivityId, type Value } from '../../activities/index.ts';
 import { settle } from '../../learner/index.ts';
-import { PRINT_CHOICES } from '../../page/index.ts';
 import { changesOf } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
+import { styleOfEntries } from './style-of.ts';
 
 export interface Fitted {
   /** What the person set, and what gave way to it. */
@@ -13,12 +13,13 @@ export interface Fitted {
 }
 
 /** Leaves as it is what cannot be mended without touching what the person set. */
-export function fitValues({ activity: id, step, changes, print }: Entries): Fitted {
+export function fitValues(entries: Entries): Fitted {
+  const { activity: id, step, changes } = entries;
   const asEntered = { changes, gaveWay: [] };
-  const style = PRINT_CHOICES.find((choice) => choice === print);
+  const style = styleOfEntries(entries);
   const own = isActivityId(id) ? activityOf(id).ladder[step - 1]?.values : undefined;
   if (!isActivityId(id) || style === undefined || own === undefined) return asEntered;
-  const settled = settle(activityOf(id), own, changes, own, { print: style });
+  const settled = settle(activityOf(id), own, changes, own, style);
   if (!settled.ok) return asEntered;
   const changed = changesOf({ activity: id, step }, settled.value);
   const gaveWay = Object.keys(changed).filter((name) => !Object.hasOwn(changes, name));

@@ -1,6 +1,7 @@
 // From what was entered to proven sheets.
 import { accept, type Result } from '../../base/index.ts';
 import {
+  coloursField,
   makePack,
   makeSheet,
   type OnProgress,
@@ -31,11 +32,11 @@ function packFrom(
   count: number,
   onProgress: OnProgress,
 ): Result<Pack> {
-  const { page, print, parts, goals } = recipe;
+  const { page, print, colours, parts, goals } = recipe;
   const part = parts[0];
   if (part === undefined) throw new Error('recipe › parts: expected one, got none');
   const { sheets: _sheets, ...asked } = part;
-  const first = makeSheet({ ...asked, seed, page, print });
+  const first = makeSheet({ ...asked, seed, page, print, ...coloursField(colours) });
   if (!first.ok) return first;
   const named = goals === undefined ? {} : { goals };
   if (count === 1) return accept({ sheets: [first.value], ...named });
@@ -44,7 +45,8 @@ function packFrom(
 }
 
 function recipeOf(entries: Entries): Result<SeededRecipe> {
-  const { activity, step, tasks, sheets, seed, paper, orientation, print, goals } = entries;
+  const { activity, step, tasks, sheets, seed, paper, orientation, print } = entries;
+  const { colours, goals } = entries;
   const values = fitValues(entries).changes;
   const recipe = readRecipe({
     format: 'samewise.recipe',
@@ -52,6 +54,7 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
     seed,
     page: { paper, orientation },
     print,
+    ...(colours === undefined ? {} : { colours }),
     ...(goals === undefined ? {} : { goals }),
     parts: [{ activity, step, values, sheets, ...(tasks === undefined ? {} : { tasks }) }],
   });

@@ -30,11 +30,18 @@ export interface ActivityCard {
   readonly steps: readonly StepCard[];
 }
 
+/** A colour that sheets may have, and what it is printed as. */
+export interface ColourCard {
+  readonly name: string;
+  readonly hex: string;
+}
+
 export interface Catalogue {
   readonly activities: readonly ActivityCard[];
   readonly papers: readonly string[];
   readonly orientations: readonly string[];
   readonly prints: readonly string[];
+  readonly colours: readonly ColourCard[];
   /** Curricula by their ids, each with its name. */
   readonly frameworks: Readonly<Record<string, string>>;
   /** Whose pictures the sheets may show, and under which licence. */

@@ -9,7 +9,7 @@ import { show } from './show.ts';
 export function entriesOfCode(code: string): Result<Entries> {
   const read = readCode(code);
   if (!read.ok) return read;
-  const { activity, step, values, seed, tasks, page, print } = read.value;
+  const { activity, step, values, seed, tasks, page, print, colours } = read.value;
   return accept({
     activity,
     step,
@@ -21,6 +21,7 @@ export function entriesOfCode(code: string): Result<Entries> {
     paper: page.paper,
     orientation: page.orientation,
     print,
+    ...(colours === undefined ? {} : { colours }),
   });
 }
 

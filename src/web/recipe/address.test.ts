@@ -19,6 +19,7 @@ const entries: fc.Arbitrary<Entries> = fc.record(
     paper: fc.constantFrom('A4', 'Letter'),
     orientation: fc.constantFrom('portrait', 'landscape'),
     print: fc.constantFrom('colour', 'grey'),
+    colours: fc.subarray(['red', 'blue', 'green'], { minLength: 1 }),
     goals: fc.subarray(['head-start', 'eyfs', 'ncf-fs'], { minLength: 1 }),
   },
   {

@@ -16,14 +16,14 @@ export function isRecipe(hash: string): boolean {
 /** Parameters of the activity stand behind this, so that their names are free. */
 const OF_THE_ACTIVITY = 'with.';
 
-/** `activity=by-key&step=3&…&with.items=8`. */
+/** `activity=by-key&step=3&…&colours=red,blue&with.items=8`. */
 export function writeAddress(entries: Entries): string {
   const { changes, ...plain } = entries;
   const query = new URLSearchParams();
   for (const [name, value] of Object.entries(plain)) query.set(name, String(value));
   for (const [name, value] of Object.entries(changes))
     query.set(OF_THE_ACTIVITY + name, String(value));
-  return query.toString();
+  return query.toString().replaceAll('%2C', ',');
 }
 
 /** The entries of an address; what it leaves out is as on a first visit, with the given seed. */
@@ -48,6 +48,7 @@ export function readAddress(hash: string, seed: number): Entries {
     paper: word('paper'),
     orientation: word('orientation'),
     print: word('print'),
+    ...(query.get('colours') ? { colours: query.get('colours')?.split(',') ?? [] } : {}),
     ...(query.has('goals') ? { goals: (query.get('goals') ?? '').split(',') } : {}),
   };
 }

@@ -15,6 +15,8 @@ export interface Entries {
   readonly paper: string;
   readonly orientation: string;
   readonly print: string;
+  /** The only colours, by name; absent: all. */
+  readonly colours?: readonly string[];
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly string[];
 }
@@ -52,6 +54,12 @@ export function atActivity(entries: Entries, activity: string, step: number): En
 /** One parameter set by the person, even where it is what the step asks for. */
 export function withChange(entries: Entries, name: string, value: Value): Entries {
   return { ...entries, changes: { ...entries.changes, [name]: value } };
+}
+
+/** Only with these colours; with none chosen, with all. */
+export function withColours(entries: Entries, colours: readonly string[]): Entries {
+  const { colours: _colours, ...others } = entries;
+  return colours.length === 0 ? others : { ...others, colours };
 }
 
 /** The same sheets, with the goals of these curricula on the adult's page. */

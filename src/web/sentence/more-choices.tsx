@@ -7,6 +7,7 @@ import { Chips } from '../children/chips.tsx';
 import type { ParameterCard } from '../making/protocol.ts';
 import { withGoals } from '../recipe/entries.ts';
 import { SENTENCE_PARAMETERS, words } from '../words.ts';
+import { ColourChips } from './colour-chips.tsx';
 import { parameterControl } from './parameter-controls.tsx';
 import type { ControlsProps } from './shell-controls.tsx';
 
@@ -26,6 +27,7 @@ export function MoreChoices(props: ControlsProps) {
           {further.map((parameter) => (
             <Further key={parameter.name} parameter={parameter} props={props} />
           ))}
+          <ColourChips {...props} />
         </ul>
         <Button
           className="quiet"

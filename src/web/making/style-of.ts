@@ -1,0 +1,15 @@
+// How the sheets of a recipe are printed and in which colours, as far as the entries make sense.
+import { PRINT_CHOICES, type PrintStyle } from '../../page/index.ts';
+import { COLOUR_NAMES } from '../../palette/index.ts';
+import { coloursField, styleOf } from '../../sheets/index.ts';
+import type { Entries } from '../recipe/entries.ts';
+
+/** Undefined where the print is not known; colours that are not known are left to the recipe to refuse. */
+export function styleOfEntries(
+  entries: Pick<Entries, 'print' | 'colours'>,
+): PrintStyle | undefined {
+  const print = PRINT_CHOICES.find((choice) => choice === entries.print);
+  if (print === undefined) return undefined;
+  const colours = COLOUR_NAMES.filter((name) => entries.colours?.includes(name));
+  return styleOf({ print, ...coloursField(colours.length > 0 ? colours : undefined) });
+}
