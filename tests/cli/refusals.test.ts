@@ -53,7 +53,7 @@ const CASES: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'pack --activity by-key --out old.pdf --json old.pdf',
-    /two of --out, --json and --svg name the same place/,
+    /two of --out, --json, --svg and --per-child name the same place/,
   ],
   ['check', /missing required argument 'file'/],
   ['check none.json', /pack: expected a file .*no such file/],
