@@ -54,7 +54,7 @@ describe('a file that is no backup of this version', () => {
     [
       'an unknown kind',
       { ...FERN, kind: 'badge' },
-      'backup › entries[1].kind: expected one of child, result, plan, undone, child-gone',
+      'backup › entries[1].kind: expected one of child, result, plan, stock, undone, child-gone',
     ],
     [
       'an unknown field',
