@@ -80,6 +80,7 @@ const task = fc.record(
 );
 const resultFacts = fc.record(
   {
+    atOnce: fc.constant(true as const),
     help: fc.constantFrom(...HELP_LEVELS),
     mood: fc.constantFrom(...MOODS),
     minutes: fc.nat(240),

@@ -3,6 +3,7 @@ import type { ActivityId } from '../activities/index.ts';
 import {
   type Answer,
   afterAnswers,
+  afterWholeSheet,
   type Belief,
   newBelief,
   onDay,
@@ -76,7 +77,13 @@ function givenSheet(result: ResultInView, facts: SheetFacts | undefined): readon
 
 /** The belief after one recorded sheet. */
 export function afterSheet(belief: Belief, { result, facts }: GivenSheet): Belief {
-  return afterAnswers(belief, answersOf(result, facts), dayNumber(result.day));
+  const answers = answersOf(result, facts);
+  const [first] = answers;
+  const day = dayNumber(result.day);
+  if (!result.atOnce || first === undefined) return afterAnswers(belief, answers, day);
+  const chance = answers.reduce((sum, answer) => sum + answer.chance, 0) / answers.length;
+  const tasks = answers.map(({ logits }) => logits);
+  return afterWholeSheet(belief, { ...first, chance, tasks }, day);
 }
 
 /** What each kind of help counts as. */

@@ -77,6 +77,7 @@ const resultSchema = closedObject({
   code,
   day,
   tasks: z.array(taskSchema).min(1).max(MOST.tasks),
+  atOnce: z.exactOptional(z.literal(true)),
   help: z.exactOptional(z.enum(HELP_LEVELS)),
   mood: z.exactOptional(z.enum(MOODS)),
   minutes: z.exactOptional(wholeNumber(0, MOST.minutes)),

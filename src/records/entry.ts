@@ -85,6 +85,8 @@ export interface ResultEntry extends EntryBase {
   readonly day: Day;
   /** In the order of the sheet. */
   readonly tasks: readonly TaskResult[];
+  /** One tap told all tasks, which is rounder than one for each. */
+  readonly atOnce?: true;
   readonly help?: HelpLevel;
   readonly mood?: Mood;
   readonly minutes?: number;

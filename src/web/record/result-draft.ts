@@ -12,6 +12,8 @@ export interface Tapped {
 export interface ResultDraft {
   /** What a person chose; where nothing was chosen, what was tapped on the picture tells. */
   readonly outcomes: Readonly<Record<number, Tried>>;
+  /** The outcomes come from one tap for the whole sheet. */
+  readonly isAtOnce: boolean;
   /** Tasks of which a right figure was tapped. */
   readonly rightTapped: Readonly<Record<number, true>>;
   /** What was chosen instead, as it was tapped. */
@@ -25,7 +27,7 @@ export interface ResultDraft {
   readonly note: string;
 }
 
-const NOTHING_SAID = { outcomes: {}, rightTapped: {}, tapped: {} };
+const NOTHING_SAID = { outcomes: {}, isAtOnce: false, rightTapped: {}, tapped: {} };
 
 export function emptyDraft(day: string): ResultDraft {
   return { ...NOTHING_SAID, instead: {}, day, help: [], mood: [], minutes: '', note: '' };
@@ -43,6 +45,7 @@ export function allAs(outcome: Tried | undefined, tasks: number): Partial<Result
   if (outcome === undefined) return NOTHING_SAID;
   return {
     outcomes: Object.fromEntries(Array.from({ length: tasks }, (_, task) => [task, outcome])),
+    isAtOnce: tasks > 1,
   };
 }
 
@@ -52,8 +55,11 @@ export function taskAs(
   task: number,
   outcome: Tried | undefined,
 ): Partial<ResultDraft> {
-  if (outcome !== undefined) return { outcomes: { ...draft.outcomes, [task]: outcome } };
+  if (outcome !== undefined) {
+    return { outcomes: { ...draft.outcomes, [task]: outcome }, isAtOnce: false };
+  }
   return {
+    isAtOnce: false,
     outcomes: without(draft.outcomes, task),
     rightTapped: without(draft.rightTapped, task),
     tapped: without(draft.tapped, task),
@@ -75,7 +81,7 @@ export function isOpen(draft: ResultDraft, tasks: number): boolean {
 /** A right figure was tapped: the task is right, if nothing else was said of it. */
 export function tapRight(draft: ResultDraft, task: number): Partial<ResultDraft> {
   if (outcomeOf(draft, task) !== undefined) return {};
-  return { rightTapped: { ...draft.rightTapped, [task]: true } };
+  return { rightTapped: { ...draft.rightTapped, [task]: true }, isAtOnce: false };
 }
 
 /**
@@ -87,9 +93,10 @@ export function tapWrong(draft: ResultDraft, task: number, wrong: Tapped): Parti
   const others = noted.filter(({ place }) => place !== wrong.place);
   const wasNoted = noted.some(({ place, label }) => place === wrong.place && label === wrong.label);
   const tapped = { ...draft.tapped, [task]: wasNoted ? others : [...others, wrong] };
-  if (draft.outcomes[task] !== 'right') return { tapped };
+  if (draft.outcomes[task] !== 'right') return { tapped, isAtOnce: false };
   return {
     tapped,
+    isAtOnce: false,
     outcomes: without(draft.outcomes, task),
     rightTapped: { ...draft.rightTapped, [task]: true },
   };
@@ -111,6 +118,7 @@ export function resultEntryOf(draft: ResultDraft, child: Id, code: string, tasks
     code,
     day: draft.day,
     tasks: Array.from({ length: tasks }, (_, task) => taskOf(draft, task)),
+    ...(draft.isAtOnce ? { atOnce: true as const } : {}),
     ...(help === undefined ? {} : { help }),
     ...(mood === undefined ? {} : { mood }),
     // What is no number stays none, so that the store refuses it and says why.
