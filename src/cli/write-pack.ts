@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Page, Pages } from '../page/index.ts';
 import { svgOf, writePdf } from '../press/index.ts';
 import {
+  childFileName,
   PACK_CHARACTERS,
   type Pack,
   packFileText,
@@ -19,8 +20,6 @@ import { openStaging, type Staging } from './staging.ts';
 import { print, showProgress, tell } from './terminal.ts';
 
 const words = shellWords('en');
-/** A character takes up to four bytes, a file's name at most 255. */
-const LONGEST_FILE_WORDS = 40;
 
 /** Writes the pack; without any output to the first free name of `usual` (`pack.pdf`, `pack-2.pdf`, …). */
 export async function writePack(pack: Pack, given: Outputs, usual: string): Promise<void> {
@@ -92,19 +91,10 @@ async function writePerChild(
   staging.folder(folder);
   const fonts = readFonts();
   const packs = packsOfChildren(pack);
-  const digits = String(packs.length).length;
   for (const { child, pack: own } of packs) {
-    const name = [String(child.number).padStart(digits, '0'), ...fileWords(child.name)].join('-');
-    const path = join(folder, `${name}.pdf`);
+    const path = join(folder, `${childFileName(child, packs.length)}.pdf`);
     await staging.write(path, (write) => writePdf(pagesOf(own, outputs), fonts, write));
   }
-}
-
-/** Letters and digits of any script, no more than a file system takes. */
-function fileWords(name: string): readonly string[] {
-  const words = name.normalize('NFC').match(/[\p{L}\p{N}]+/gu) ?? [];
-  const joined = [...words.join('-')].slice(0, LONGEST_FILE_WORDS).join('');
-  return joined === '' ? [] : [joined];
 }
 
 async function writeSvgs(

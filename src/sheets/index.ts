@@ -6,6 +6,7 @@ export { CODE_ALPHABET } from './code-characters.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
 export { frameworkNames } from './goals-served.ts';
 export { EQUAL_LOGITS } from './group.ts';
+export { readChildren } from './group-names.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
 export { makePack } from './make-pack.ts';
 export { markingPages } from './marking-table.ts';
@@ -27,7 +28,7 @@ export {
 export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
 export { packOfCodes } from './pack-of-codes.ts';
 export { type PackPagesOptions, packPages } from './pack-pages.ts';
-export { packsOfChildren } from './packs-of-children.ts';
+export { childFileName, packsOfChildren } from './packs-of-children.ts';
 export { printedColours } from './printed-colours.ts';
 export {
   type GroupChild,

@@ -20,3 +20,14 @@ export function packsOfChildren({ seed: _seed, sheets, ...rest }: Pack): readonl
     .sort((one, other) => one.child.number - other.child.number)
     .map(({ child, sheets }) => ({ child, pack: { ...rest, sheets } }));
 }
+
+/** A character takes up to four bytes, a file's name at most 255. */
+const LONGEST_WORDS = 40;
+
+/** Such as `07-Wren` in a group of ten or more: number first, then letters and digits of any script. */
+export function childFileName({ number, name }: SheetChild, children: number): string {
+  const words = name.normalize('NFC').match(/[\p{L}\p{M}\p{N}]+/gu) ?? [];
+  const joined = [...words.join('-')].slice(0, LONGEST_WORDS).join('');
+  const numbered = String(number).padStart(String(children).length, '0');
+  return joined === '' ? numbered : `${numbered}-${joined}`;
+}

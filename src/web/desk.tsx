@@ -1,9 +1,11 @@
 // Beside the page: the recipe to edit, and what can be done with it.
 import type { Values } from '../activities/index.ts';
 import { CopyCode } from './actions/copy-code.tsx';
+import { GroupNames } from './actions/group-names.tsx';
 import { Notches } from './actions/notches.tsx';
 import { OpenByCode } from './actions/open-by-code.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
+import { useGroup } from './actions/use-group.ts';
 import type { Maker } from './making/maker.ts';
 import type { ActivityCard, Catalogue, Objection, Shown } from './making/protocol.ts';
 import type { Entries } from './recipe/entries.ts';
@@ -23,6 +25,7 @@ export interface DeskProps {
 }
 
 export function Desk({ maker, catalogue, entries, shown, objections, edit, turn }: DeskProps) {
+  const { written, write, group } = useGroup();
   const [first] = catalogue.activities;
   const card = catalogue.activities.find(({ id }) => id === entries.activity) ?? first;
   if (card === undefined) return null;
@@ -42,7 +45,11 @@ export function Desk({ maker, catalogue, entries, shown, objections, edit, turn 
         <Unplaced objections={objections} card={card} />
       </div>
       <MoreChoices {...controls} />
-      <PressButtons what={{ entries }} isReady={shown !== undefined && !isRefused} />
+      <GroupNames group={written} onChange={write} />
+      <PressButtons
+        what={{ entries, ...(group ? { group } : {}) }}
+        isReady={shown !== undefined && !isRefused}
+      />
       <Notches maker={maker} entries={entries} turn={turn} />
       <div className="codes">
         <CopyCode code={shown?.code ?? ''} />

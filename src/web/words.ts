@@ -105,6 +105,12 @@ export const words = {
   goals: 'Goals of curricula',
   goalsHelp:
     'The adult’s page then names the goals that the sheets serve. Which sheet serves which is our own reading.',
+  group: 'For a group',
+  groupNames: 'Names, one a line',
+  groupHelp:
+    'Each child gets the pack on sheets of its own, different and equally hard, with the name printed. +1 or -1 behind a name gives that child steps above or below. Names stay in this browser.',
+  groupSorted: 'The sheets lie',
+  groupSortings: { child: 'child by child', activity: 'all of one kind together' },
   ownChoices: 'Back to what the step itself asks for',
   table: 'The page',
   blankPage: 'The page is being made.',
@@ -138,6 +144,7 @@ export const words = {
     harder: 'It gets no harder with what is looked at and done here. Try another activity.',
   },
   getPdf: 'Get the PDF',
+  getZip: 'One PDF each',
   print: 'Print',
   copyCode: 'Copy the code',
   copied: 'Copied',

@@ -99,11 +99,20 @@ export function figuresPageOf(): Page {
 /** Every letter that there is, but the soft hyphen, which marks a place to break and is not seen. */
 export const LETTERS = [...GLYPHS].filter((letter) => letter !== '\u00AD');
 
-/** All letters in both weights. */
-export function specimenPageOf(): Page {
+/** So many letters in two weights are a page. */
+const LETTERS_A_PAGE = 180;
+
+/** All letters in both weights, on as many pages as they need. */
+export function specimenPages(): readonly Page[] {
+  return Array.from({ length: Math.ceil(LETTERS.length / LETTERS_A_PAGE) }, (_, page) =>
+    specimenPageOf(LETTERS.slice(page * LETTERS_A_PAGE, (page + 1) * LETTERS_A_PAGE)),
+  );
+}
+
+function specimenPageOf(letters: readonly string[]): Page {
   const { left, top } = printArea('A4', 'portrait');
-  const lines = Array.from({ length: Math.ceil(LETTERS.length / 30) }, (_, line) =>
-    LETTERS.slice(line * 30, line * 30 + 30).join(' '),
+  const lines = Array.from({ length: Math.ceil(letters.length / 30) }, (_, line) =>
+    letters.slice(line * 30, line * 30 + 30).join(' '),
   );
   const nodes = (['regular', 'bold'] as const).flatMap((weight, half) =>
     lines.map((line, index) =>

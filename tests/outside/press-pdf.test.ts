@@ -9,7 +9,7 @@ import {
   PARAGRAPH,
   QUESTION,
   sheetPageOf,
-  specimenPageOf,
+  specimenPages,
 } from './press-pages.ts';
 import { elementsOf, objectsOf, pdfOf, readWith } from './press-reading.ts';
 
@@ -86,7 +86,7 @@ test('the text comes back: question, code, every paragraph', () => {
 });
 
 test('every letter of the font comes back as itself, in both weights', async () => {
-  const said = readWith(await pdfOf([specimenPageOf()]), 'pdftotext', 'FILE', '-');
+  const said = readWith(await pdfOf(specimenPages()), 'pdftotext', 'FILE', '-');
   for (const letter of LETTERS) {
     if (letter.trim() !== '') expect(said.split(letter).length, letter).toBeGreaterThan(2);
   }

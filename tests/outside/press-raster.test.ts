@@ -6,7 +6,7 @@ import { moveBy } from '../../src/base/index.ts';
 import { checkLine, group, type Page, pageSize } from '../../src/page/index.ts';
 import { svgOf } from '../../src/press/index.ts';
 import { isDark, pixelAt, type Raster, rasterise } from '../readback/raster.ts';
-import { adultPageOf, figuresPageOf, sheetPageOf, specimenPageOf } from './press-pages.ts';
+import { adultPageOf, figuresPageOf, sheetPageOf, specimenPages } from './press-pages.ts';
 import { pdfOf } from './press-reading.ts';
 
 async function rasterOf(page: Page, dpi: number): Promise<Raster> {
@@ -127,11 +127,13 @@ describe('the SVG, drawn by resvg, and the PDF, drawn by poppler', () => {
     return differing / (one.width * one.height);
   }
 
-  test.each([
+  test.each<readonly [string, Page]>([
     ['a sheet', sheetPageOf('ABCD-2345')],
     ['an adult page', adultPageOf()],
     ['figures in every fill', figuresPageOf()],
-    ['every letter in both weights', specimenPageOf()],
+    ...specimenPages().map(
+      (page, place) => [`every letter in both weights, page ${place + 1}`, page] as const,
+    ),
   ])('agree on %s', async (_, page) => {
     const [fromPdf, fromSvg] = [await rasterOf(page, DPI), rasterOfSvg(page)];
     expect(Math.abs(fromPdf.width - fromSvg.width)).toBeLessThanOrEqual(1);

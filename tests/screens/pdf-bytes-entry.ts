@@ -1,10 +1,10 @@
 // What the browser runs for the test of equal bytes: the press over a few pages; fonts and file as base64.
 import { writePdf } from '../../src/press/index.ts';
-import { adultPageOf, figuresPageOf, sheetPageOf, specimenPageOf } from '../outside/press-pages.ts';
+import { adultPageOf, figuresPageOf, sheetPageOf, specimenPages } from '../outside/press-pages.ts';
 
 /** Pages with figures, text in both weights and a QR code. */
 export function pages() {
-  return [sheetPageOf('ABCD-2345'), figuresPageOf(), adultPageOf(), specimenPageOf()];
+  return [sheetPageOf('ABCD-2345'), figuresPageOf(), adultPageOf(), ...specimenPages()];
 }
 
 export const FACTS = { title: 'A “pack” & more', language: 'en' };

@@ -81,15 +81,21 @@ function onTable({ width, height }: Size, what: string, { turn = 0, dark = 0 }: 
 const FRAME = { width: 1280, height: 720 };
 const FRAMES_A_SECOND = 5;
 
-/** Writes what a camera sees, again and again: another code for two seconds, then for two the foot of the sheet. */
+/** How long each is seen: the other code long enough for a reader that is slow to start. */
+const SECONDS = { other: 8, sheet: 4 } as const;
+
+/** Writes what a camera sees, again and again: another code, then the foot of the sheet. */
 export function writeVideo(file: string, code: string, other: string): void {
   const page = pageOf(code);
   const foot = `<g transform="translate(20 ${FRAME.height - page.height})">${page.svg}</g>`;
-  const seconds = [otherOnTable(other, FRAME), onTable(FRAME, foot, { turn: 3, dark: 0.2 })];
+  const seen = [
+    [otherOnTable(other, FRAME), SECONDS.other],
+    [onTable(FRAME, foot, { turn: 3, dark: 0.2 }), SECONDS.sheet],
+  ] as const;
   const head = `YUV4MPEG2 W${FRAME.width} H${FRAME.height} F${FRAMES_A_SECOND}:1 Ip A1:1 C420jpeg\n`;
-  const frames = seconds.flatMap((svg) => {
+  const frames = seen.flatMap(([svg, seconds]) => {
     const frame = Buffer.concat([Buffer.from('FRAME\n'), greyFrame(drawn(svg).pixels)]);
-    return Array.from({ length: 2 * FRAMES_A_SECOND }, () => frame);
+    return Array.from({ length: seconds * FRAMES_A_SECOND }, () => frame);
   });
   writeFileSync(file, Buffer.concat([Buffer.from(head), ...frames]));
 }

@@ -1,12 +1,12 @@
 // What the name of a saved pack promises: it says what is in it, and no file system minds it.
 import { expect, test } from 'vitest';
 import { FIRST_ENTRIES } from '../recipe/entries.ts';
-import { pdfName } from './file-name.ts';
+import { fileName } from './file-name.ts';
 
 test('a pack of a recipe is named by what it was made from', () => {
   const entries = { ...FIRST_ENTRIES, seed: 418, step: 3 };
-  expect(pdfName({ entries })).toBe('in-every-box-step-3-10-sheets-A4-418.pdf');
-  expect(pdfName({ entries: { ...entries, sheets: 1 } })).toContain('-1-sheet-');
+  expect(fileName({ entries }, 'pdf')).toBe('in-every-box-step-3-10-sheets-A4-418.pdf');
+  expect(fileName({ entries: { ...entries, sheets: 1 } }, 'pdf')).toContain('-1-sheet-');
 });
 
 test.each([
@@ -18,5 +18,5 @@ test.each([
   ['', 'sheets.pdf'],
   ['x'.repeat(300), `${'x'.repeat(60)}.pdf`],
 ])('sheets named “%s” are saved as “%s”', (name, saved) => {
-  expect(pdfName({ codes: [], name })).toBe(saved);
+  expect(fileName({ codes: [], name }, 'pdf')).toBe(saved);
 });

@@ -6,13 +6,15 @@ import type { Entries } from '../recipe/entries.ts';
 const MOST_LETTERS = 60;
 
 /** Of a recipe `in-every-box-step-3-10-sheets-A4-418.pdf`, the number being the seed; else as it is named. */
-export function pdfName(what: PressWhat): string {
-  const name = 'entries' in what ? recipeName(what.entries) : what.name;
+export function fileName(what: PressWhat, ending: 'pdf' | 'zip'): string {
+  const name = 'entries' in what ? recipeName(what) : what.name;
   const safe = name.replaceAll(/[^\p{L}\p{M}\p{N}_.-]+/gu, '-').replace(/^[-.]+|[-.]+$/gu, '');
-  return `${Array.from(safe).slice(0, MOST_LETTERS).join('') || 'sheets'}.pdf`;
+  return `${Array.from(safe).slice(0, MOST_LETTERS).join('') || 'sheets'}.${ending}`;
 }
 
-function recipeName({ activity, step, sheets, paper, seed }: Entries): string {
+function recipeName({ entries, group }: Extract<PressWhat, { readonly entries: Entries }>): string {
+  const { activity, step, sheets, paper, seed } = entries;
   const count = `${sheets}-sheet${sheets === 1 ? '' : 's'}`;
-  return [activity, `step-${step}`, count, paper, seed].join('-');
+  const parts = [activity, `step-${step}`, count, ...(group === undefined ? [] : ['group'])];
+  return [...parts, paper, seed].join('-');
 }

@@ -14,7 +14,18 @@ export interface PressButtonsProps {
   readonly onStart?: () => void;
 }
 
-const NAMES: Readonly<Record<PressAs, string>> = { pdf: words.getPdf, pages: words.print };
+const NAMES: Readonly<Record<PressAs, string>> = {
+  pdf: words.getPdf,
+  pages: words.print,
+  zip: words.getZip,
+};
+
+/** The next thing to do first; a file for each child only where there are children. */
+function waysOf(what: PressWhat, next: PressAs): readonly PressAs[] {
+  const isGroup = 'entries' in what && what.group !== undefined;
+  const ways: readonly PressAs[] = isGroup ? ['pdf', 'zip', 'pages'] : ['pdf', 'pages'];
+  return [next, ...ways.filter((way) => way !== next)];
+}
 
 export function PressButtons({
   what,
@@ -28,7 +39,7 @@ export function PressButtons({
   return (
     <div className="press">
       <div className="row">
-        {([next, next === 'pdf' ? 'pages' : 'pdf'] as const).map((as) => (
+        {waysOf(what, next).map((as) => (
           <Button
             key={as}
             className={as === next ? 'next' : 'plain'}

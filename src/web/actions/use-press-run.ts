@@ -3,7 +3,7 @@ import { useCallback, useEffect, useRef, useState } from 'react';
 import { startPress } from '../making/press.ts';
 import type { PressAs, PressNews, PressWhat } from '../making/protocol.ts';
 import { words } from '../words.ts';
-import { pdfName } from './file-name.ts';
+import { fileName } from './file-name.ts';
 import { printPages } from './print-pages.ts';
 import { saveFile } from './save-file.ts';
 
@@ -61,8 +61,8 @@ function afterNews(news: PressNews, what: PressWhat): PressRun {
         outcome: '',
       };
     case 'pdf':
-      saveFile(pdfName(what), 'application/pdf', news.bytes);
-      return { outcome: words.saved(pdfName(what)) };
+    case 'zip':
+      return savedAs(fileName(what, news.kind), news.kind, news.bytes);
     case 'pages':
       void printPages(news.pages);
       return AT_REST;
@@ -71,4 +71,9 @@ function afterNews(news: PressNews, what: PressWhat): PressRun {
     case 'broken':
       return { outcome: words.defect(news.detail) };
   }
+}
+
+function savedAs(name: string, kind: 'pdf' | 'zip', bytes: Uint8Array<ArrayBuffer>): PressRun {
+  saveFile(name, `application/${kind}`, bytes);
+  return { outcome: words.saved(name) };
 }

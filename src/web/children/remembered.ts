@@ -4,7 +4,12 @@ import type { Shelf } from '../../records/index.ts';
 const PREFIX = 'samewise.';
 
 /** The shelf in view, the chosen child of each shelf, and what is wished of plans and of weeks. */
-export type Remembered = 'shelf' | `child.${Shelf}` | 'wishes' | `week.${'days' | 'favoured'}`;
+export type Remembered =
+  | 'shelf'
+  | `child.${Shelf}`
+  | 'wishes'
+  | 'group'
+  | `week.${'days' | 'favoured'}`;
 
 export function recall(name: Remembered): string | undefined {
   try {

@@ -6,23 +6,38 @@ import {
   makeSheet,
   type OnProgress,
   type Pack,
+  readChildren,
   readRecipe,
   type SeededRecipe,
 } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import { fitValues } from './fit-values.ts';
+import type { Group } from './protocol.ts';
 
 /** The first `count` sheets of the pack that was asked for; all of them if `count` is left out. */
 export function packOf(
   entries: Entries,
   count: number = entries.sheets,
   onProgress: OnProgress = () => {},
+  group?: Group,
 ): Result<Pack> {
   const recipe = recipeOf(entries);
   if (!recipe.ok) return recipe;
+  if (group !== undefined) return groupPackOf(recipe.value, group, onProgress);
   return entries.first === undefined
     ? makePack(withSheets(recipe.value, count), onProgress)
     : packFrom(recipe.value, entries.first, count, onProgress);
+}
+
+/** The pack for each child of a group; a sheet that was opened by its code is not among them. */
+function groupPackOf(
+  recipe: SeededRecipe,
+  { names, sortedBy }: Group,
+  onProgress: OnProgress,
+): Result<Pack> {
+  const children = readChildren(names, 'group');
+  if (!children.ok) return children;
+  return makePack({ ...recipe, children: children.value, sortedBy }, onProgress);
 }
 
 /** A pack that begins with the sheet of a known seed. */

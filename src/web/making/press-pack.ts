@@ -1,9 +1,17 @@
 // Makes a whole pack or a report and presses it: as one PDF, or as drawn pages for the browser's own printing.
+import { zipSync } from 'fflate';
 import { accept, type Result } from '../../base/index.ts';
 import type { Page, Pages } from '../../page/index.ts';
 import { type Report, reportPages } from '../../plan/index.ts';
 import { svgOf, writePdf } from '../../press/index.ts';
-import { type OnProgress, type Pack, packOfCodes, packPages } from '../../sheets/index.ts';
+import {
+  childFileName,
+  type OnProgress,
+  type Pack,
+  packOfCodes,
+  packPages,
+  packsOfChildren,
+} from '../../sheets/index.ts';
 import { objectionsOf } from './objections-of.ts';
 import { packOf } from './pack-of.ts';
 import type { PressNews, PressOrder, PressWhat } from './protocol.ts';
@@ -27,7 +35,11 @@ export async function pressPack(
     tell({ kind: 'refused', objections: objectionsOf(made.refusals, activity) });
     return;
   }
-  const { pages, expected } = made.value;
+  const { pages, expected, files } = made.value;
+  if (order.as === 'zip') {
+    tell({ kind: 'zip', bytes: await zipOf(files, expected, await loadFonts(), tell) });
+    return;
+  }
   const counted = { ...pages, pages: told(pages.pages, expected, tell) };
   if (order.as === 'pages') tell({ kind: 'pages', pages: drawn(counted) });
   else tell({ kind: 'pdf', bytes: await pdfOf(counted, await loadFonts()) });
@@ -37,25 +49,53 @@ interface Made {
   readonly pages: Pages;
   /** About how many they are. */
   readonly expected: number;
+  /** For a group, the pages of each child by the name of its file. */
+  readonly files: readonly (readonly [name: string, pages: Pages])[];
 }
 
 function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
-  if ('report' in what) return accept({ pages: reportPages(what.report), expected: REPORT_PAGES });
+  if ('report' in what)
+    return accept({ pages: reportPages(what.report), expected: REPORT_PAGES, files: [] });
   const pack = packFor(what, (done, total) => tell({ kind: 'making', done, total }));
   if (!pack.ok) return pack;
   const expected = Math.ceil(pack.value.sheets.length * PAGES_A_SHEET) + 1;
-  return accept({ pages: packPages(pack.value), expected });
+  const children = packsOfChildren(pack.value);
+  const files = children.map(
+    ({ child, pack: own }) =>
+      [`${childFileName(child, children.length)}.pdf`, packPages(own)] as const,
+  );
+  return accept({ pages: packPages(pack.value), expected, files });
 }
 
 function packFor(
   what: Exclude<PressWhat, { readonly report: Report }>,
   onProgress: OnProgress,
 ): Result<Pack> {
-  if ('entries' in what) return packOf(what.entries, what.entries.sheets, onProgress);
+  if ('entries' in what) return packOf(what.entries, what.entries.sheets, onProgress, what.group);
   const { codes, goals = [] } = what;
   const pack = packOfCodes(codes, onProgress);
   return pack.ok ? accept({ ...pack.value, goals }) : pack;
 }
+
+/** PDFs are compressed already; the ZIP holds them as they are, all of one fixed date, so that it is always the same. */
+async function zipOf(
+  files: Made['files'],
+  expected: number,
+  fonts: Fonts,
+  tell: Tell,
+): Promise<Uint8Array<ArrayBuffer>> {
+  const pdfs: Record<string, Uint8Array> = {};
+  let done = 0;
+  for (const [name, pages] of files) {
+    pdfs[name] = await pdfOf(pages, fonts);
+    done += expected / files.length;
+    tell({ kind: 'writing', done: Math.round(done), total: expected });
+  }
+  return Uint8Array.from(zipSync(pdfs, { level: 0, mtime: FIXED_DATE }));
+}
+
+/** The earliest that a ZIP can hold is 1980. */
+const FIXED_DATE = '2000-01-01T12:00:00';
 
 /** The same pages, each told of as it is taken; they are made one by one, so their number is expected only. */
 function* told(pages: Iterable<Page>, expected: number, tell: Tell): Iterable<Page> {

@@ -6,7 +6,7 @@ import type { PressNews, PressOrder } from './protocol.ts';
 
 self.addEventListener('message', async (event: MessageEvent<PressOrder>) => {
   const tell = (news: PressNews) =>
-    self.postMessage(news, news.kind === 'pdf' ? { transfer: [news.bytes.buffer] } : {});
+    self.postMessage(news, 'bytes' in news ? { transfer: [news.bytes.buffer] } : {});
   try {
     await pressPack(event.data, loadFonts, tell);
   } catch (defect) {

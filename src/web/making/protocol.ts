@@ -109,9 +109,16 @@ export interface PrintPage {
   readonly heightMm: number;
 }
 
+/** A room of children who each get the pack on sheets of their own. */
+export interface Group {
+  /** Names as they are written, with commas or line ends between. */
+  readonly names: string;
+  readonly sortedBy: 'child' | 'activity';
+}
+
 /** What is to be pressed: the pack of a recipe; or under a name, sheets by their codes in that order, or a report. */
 export type PressWhat =
-  | { readonly entries: Entries }
+  | { readonly entries: Entries; readonly group?: Group }
   | {
       readonly codes: readonly string[];
       readonly name: string;
@@ -120,8 +127,8 @@ export type PressWhat =
     }
   | { readonly report: Report; readonly name: string };
 
-/** One file, or pages for the browser's own printing. */
-export type PressAs = 'pdf' | 'pages';
+/** One file, pages for the browser's own printing, or a ZIP of one file for each child of a group. */
+export type PressAs = 'pdf' | 'pages' | 'zip';
 
 export type PressOrder = PressWhat & { readonly as: PressAs };
 
@@ -129,7 +136,7 @@ export type PressOrder = PressWhat & { readonly as: PressAs };
 export type PressNews =
   | { readonly kind: 'making'; readonly done: number; readonly total: number }
   | { readonly kind: 'writing'; readonly done: number; readonly total: number }
-  | { readonly kind: 'pdf'; readonly bytes: Uint8Array<ArrayBuffer> }
+  | { readonly kind: 'pdf' | 'zip'; readonly bytes: Uint8Array<ArrayBuffer> }
   | { readonly kind: 'pages'; readonly pages: readonly PrintPage[] }
   | { readonly kind: 'refused'; readonly objections: readonly Objection[] }
   | { readonly kind: 'broken'; readonly detail: string };

@@ -1,0 +1,44 @@
+// The children of a group as a person writes them down: names with commas or line ends between.
+import { accept, type Refusal, type Result, refuse } from '../base/index.ts';
+import { type GroupChild, LONGEST_NAME, MOST_CHILDREN } from './recipe.ts';
+
+/** No ladder has so many steps. */
+const MOST_SHIFT = 31;
+
+/** +1 or -2 behind a name shifts that child's steps. Refuses what no group can be made of; `at` names the place. */
+export function readChildren(written: string, at: string): Result<readonly GroupChild[]> {
+  const names = written
+    .split(/[,\n]/)
+    .map((name) => name.trim())
+    .filter((name) => name !== '');
+  if (names.length === 0) {
+    return refuse({ code: 'missing', at, expected: 'names with commas between' });
+  }
+  if (names.length > MOST_CHILDREN) {
+    const [got, max] = [names.length, MOST_CHILDREN];
+    return refuse({ code: 'too-big', at, got, max, unit: 'children' });
+  }
+  const children = names.map(childOf);
+  const refusals = children.flatMap((child) => refusalsOfChild(child, at));
+  return refusals.length > 0 ? refuse(...refusals) : accept(children);
+}
+
+function childOf(written: string): GroupChild {
+  const [, name = written, shift] = /^(.*\S)\s*([+-]\d{1,2})$/u.exec(written) ?? [];
+  return { name, ...(shift === undefined ? {} : { shift: Number(shift) }) };
+}
+
+function refusalsOfChild({ name, shift = 0 }: GroupChild, at: string): readonly Refusal[] {
+  const [min, max] = [-MOST_SHIFT, MOST_SHIFT];
+  return [
+    ...(name.length > LONGEST_NAME
+      ? [
+          {
+            ...({ code: 'too-big', at, got: name.length } as const),
+            ...{ max: LONGEST_NAME, unit: 'characters of a name' },
+          },
+        ]
+      : []),
+    ...(Math.abs(shift) > max ? [{ code: 'out-of-range', at, got: shift, min, max } as const] : []),
+  ];
+}

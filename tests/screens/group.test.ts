@@ -1,0 +1,68 @@
+// A pack for a group from the app: names, one PDF or one for each child, and nothing of it in the address.
+import { execFileSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { unzipSync } from 'fflate';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { PHONE, startApp } from './app.ts';
+import { faultsOf } from './faults.ts';
+import { pagesIn, pdfOf } from './files.ts';
+
+const app = startApp();
+const RECIPE = 'activity=odd-one-out&step=4&sheets=2&seed=3';
+
+async function withNames(names: string, options = {}): Promise<Page> {
+  const page = await app.open(RECIPE, options);
+  await page.getByRole('button', { name: 'For a group' }).click();
+  await page.getByRole('textbox', { name: 'Names, one a line' }).fill(names);
+  return page;
+}
+
+const textOf = (pdf: Uint8Array) =>
+  execFileSync('pdftotext', ['-layout', '-', '-'], { input: pdf, encoding: 'utf8' });
+
+test('each child gets sheets of its own with its name, and there is one table for marking', async () => {
+  const page = await withNames('Wren\nMoss+1\nZoë Żółć');
+  const { name, bytes } = await pdfOf(page);
+  expect(name).toBe('odd-one-out-step-4-2-sheets-group-A4-3.pdf');
+  const text = textOf(bytes);
+  for (const child of ['Wren', 'Moss', 'Zoë Żółć']) {
+    // Twice on the sheets, twice with the answers, once in the table.
+    expect(text.split(child).length - 1).toBe(5);
+  }
+  expect(text).toContain('The group');
+  expect(new URL(page.url()).hash).not.toContain('Wren');
+});
+
+test('a file for each child comes in one ZIP, and names are there again after a reload', async () => {
+  const page = await withNames('Wren\nFern');
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'One PDF each' }).click();
+  const download = await saving;
+  const files = unzipSync(new Uint8Array(readFileSync(await download.path())));
+  expect(Object.keys(files)).toEqual(['1-Wren.pdf', '2-Fern.pdf']);
+  for (const pdf of Object.values(files)) expect(pagesIn(pdf)).toBeGreaterThan(3);
+  await page.reload();
+  const names = page.getByRole('textbox', { name: 'Names, one a line' });
+  expect(await names.inputValue()).toBe('Wren\nFern');
+});
+
+test('too many children and too long a name are told in a sentence, and nothing is lost', async () => {
+  const many = Array.from({ length: 501 }, (_, number) => `c${number}`).join('\n');
+  const page = await withNames(many);
+  await page.getByRole('button', { name: 'Get the PDF' }).click();
+  await page.locator('.outcome', { hasText: '500' }).waitFor();
+  const names = page.getByRole('textbox', { name: 'Names, one a line' });
+  expect(await names.inputValue()).toBe(many);
+  await names.fill('x'.repeat(201));
+  await page.getByRole('button', { name: 'Get the PDF' }).click();
+  await page.locator('.outcome', { hasText: '200' }).waitFor();
+});
+
+test('on a phone the names have no fault and nothing runs over the edge', async () => {
+  const page = await withNames('Wren\nFern', { viewport: PHONE });
+  expect(await faultsOf(page)).toEqual([]);
+  const width = await page.evaluate(() => document.documentElement.scrollWidth);
+  expect(width).toBeLessThanOrEqual(PHONE.width);
+  if (process.env.SHOTS) await page.screenshot({ path: 'out/group-360.png', fullPage: true });
+});
