@@ -21,8 +21,8 @@ import { shownOn } from './shown-on.ts';
 export const EQUAL_LOGITS = 0.25;
 /** Sheets that the middle is taken from. */
 const LEAST_DRAWN = 9;
-/** Seeds tried for each sheet that is wanted before the values are taken to hold no more that are equally hard. */
-const MOST_DRAWS = 60;
+/** So many seeds in a row that give nothing new: the values hold no more that are equally hard. */
+const MOST_IN_VAIN = 300;
 
 /** Sheets of one part that are wanted at one step. */
 interface Lot {
@@ -107,20 +107,24 @@ interface Drawn {
 /** Different sheets, all near the middle of what the values give. */
 function equalSheets(recipe: SeededRecipe, lot: Lot, seen: Set<string>): Result<readonly Sheet[]> {
   const drawn: Drawn[] = [];
-  const most = MOST_DRAWS * lot.wanted + LEAST_DRAWN;
-  for (let draw = 0; draw < most; draw++) {
+  let equal: readonly Sheet[] = [];
+  for (let inVain = 0; inVain < MOST_IN_VAIN; inVain++) {
     const made = makeSheet(requestOf(recipe, lot, lot.random.int(0, MAX_SEED)));
     if (!made.ok) return made;
     const shown = shownOn(made.value);
-    if (!seen.has(shown)) {
-      seen.add(shown);
-      drawn.push({ sheet: made.value, logits: logitsOf(made.value) });
+    if (seen.has(shown)) continue;
+    seen.add(shown);
+    drawn.push({ sheet: made.value, logits: logitsOf(made.value) });
+    const before = equal.length;
+    equal = nearMiddle(drawn);
+    if (drawn.length >= LEAST_DRAWN && equal.length >= lot.wanted) {
+      return accept(equal.slice(0, lot.wanted));
     }
-    if (drawn.length < Math.max(LEAST_DRAWN, lot.wanted)) continue;
-    const equal = nearMiddle(drawn);
-    if (equal.length >= lot.wanted) return accept(equal.slice(0, lot.wanted));
+    if (equal.length > before) inVain = 0;
   }
-  return refuse(tooFew(lot, nearMiddle(drawn).length));
+  return equal.length >= lot.wanted
+    ? accept(equal.slice(0, lot.wanted))
+    : refuse(tooFew(lot, equal.length));
 }
 
 /** In the order drawn, those within half of what is equal of the median of the first ones. */
