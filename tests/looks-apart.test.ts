@@ -5,7 +5,8 @@ import { expect, test } from 'vitest';
 /** The style files that come with each screen alone. */
 const SCREENS = {
   today: ['today.css'],
-  week: ['week.css'],
+  week: ['week.css', 'slips.css'],
+  supplies: ['supplies.css'],
   growth: ['growth.css'],
   record: ['record.css', 'taps.css', 'scanning.css'],
 } as const;

@@ -1,7 +1,7 @@
 // The places of the app by name, and which one an address means.
 
 /** In the order in which they are shown. */
-export const PLACE_NAMES = ['today', 'make', 'week', 'record', 'growth'] as const;
+export const PLACE_NAMES = ['today', 'make', 'week', 'record', 'growth', 'supplies'] as const;
 export type PlaceName = (typeof PLACE_NAMES)[number];
 
 export function hashOf(place: PlaceName): string {

@@ -11,6 +11,7 @@ export const SCREENS: Readonly<Partial<Record<PlaceName, ComponentType<ScreenPro
   week: lazy(() => import('./week/week-screen.tsx')),
   record: lazy(() => import('./record/record-screen.tsx')),
   growth: lazy(() => import('./growth/growth-screen.tsx')),
+  supplies: lazy(() => import('./supplies/supplies-screen.tsx')),
 };
 
 export const PLACES_THERE: readonly PlaceName[] = PLACE_NAMES.filter((place) => place in SCREENS);

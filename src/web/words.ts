@@ -55,6 +55,7 @@ const PLACES: Readonly<Record<PlaceName, string>> = {
   week: 'Week',
   record: 'Record',
   growth: 'Growth',
+  supplies: 'Supplies',
 };
 
 export const words = {

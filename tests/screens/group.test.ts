@@ -64,5 +64,4 @@ test('on a phone the names have no fault and nothing runs over the edge', async 
   expect(await faultsOf(page)).toEqual([]);
   const width = await page.evaluate(() => document.documentElement.scrollWidth);
   expect(width).toBeLessThanOrEqual(PHONE.width);
-  if (process.env.SHOTS) await page.screenshot({ path: 'out/group-360.png', fullPage: true });
 });

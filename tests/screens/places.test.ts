@@ -5,7 +5,7 @@ import { drawn, PHONE, startApp } from './app.ts';
 const app = startApp();
 
 /** As many links as the app can come to have, whichever of them are there. */
-const ALL_PLACES = ['Today', 'Make', 'Week', 'Record', 'Growth'];
+const ALL_PLACES = ['Today', 'Make', 'Week', 'Record', 'Growth', 'Supplies'];
 
 test('the place one is at is named in the title and among the links', async () => {
   const page = await app.open('record', { waitFor: 'record' });

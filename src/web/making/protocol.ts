@@ -1,5 +1,6 @@
 // What the app and its workers say to each other: plain data, so that it can cross between threads.
 import type { AgeHint, Parameter, Values } from '../../activities/index.ts';
+import type { ColourName } from '../../palette/index.ts';
 import type { Report } from '../../plan/index.ts';
 import type { Framework } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
@@ -32,7 +33,7 @@ export interface ActivityCard {
 
 /** A colour that sheets may have, and what it is printed as. */
 export interface ColourCard {
-  readonly name: string;
+  readonly name: ColourName;
   readonly hex: string;
 }
 

@@ -7,8 +7,9 @@ import type {
   MaterialKind,
   SkillGrowth,
 } from '../../plan/index.ts';
-import type { Day, Entry, Id, Shelf, Why } from '../../records/index.ts';
+import type { Day, Entry, Id, Shelf, Stock, Why } from '../../records/index.ts';
 import type { PackMaterials, PageChoice } from '../../sheets/index.ts';
+import type { Lacking } from '../../supplies/index.ts';
 
 /** The records that an answer is made from. */
 export interface RecordsAsked {
@@ -84,7 +85,25 @@ export interface SheetCard {
   readonly movesOnTo?: Day;
 }
 
-export interface DayCards {
+/** What the house has not of what is needed. */
+export interface Wanting {
+  /** Absent where nothing is lacking, or the house was never counted. */
+  readonly lacking?: Lacking;
+}
+
+/** What is in the house. */
+export interface StockReply {
+  /** Absent until it was counted. */
+  readonly stock?: {
+    /** Milliseconds since 1970. */
+    readonly countedAt: number;
+    /** Sheets recorded since then. */
+    readonly given: number;
+    readonly left: Stock;
+  };
+}
+
+export interface DayCards extends Wanting {
   readonly day: Day;
   readonly sheets: readonly SheetCard[];
   /** All that is to be laid out for the sheets that are not done. */

@@ -32,6 +32,7 @@ import type {
   WeekAsked,
   WeekCards,
 } from './cards.ts';
+import { stockLeft, wantingOf } from './stock-view.ts';
 
 /** What is recorded of a child in view. Refuses one that is not. */
 export function knownIn({ entries, shelf }: RecordsAsked, child: Id): Result<Known> {
@@ -60,7 +61,8 @@ export function todayCards(
   if (!known.ok) return known;
   const { minutes } = wishes;
   const sheets = planToday(planner, known.value, { ...wishesOf(wishes), day, minutes }, dayAt);
-  return accept(dayCards(planner, known.value, day, sheets, wishes));
+  const cards = dayCards(planner, known.value, day, sheets, wishes);
+  return accept({ ...cards, ...wantingOf(cards.materials, stockLeft(records)) });
 }
 
 /** The cards of days as they stand in the records, nothing made anew; today is led by what moves on to it. */

@@ -7,7 +7,9 @@ import type {
   ChangeAsked,
   DayCards,
   GrowthView,
+  RecordsAsked,
   SheetCard,
+  StockReply,
   TapTask,
   TodayAsked,
   WeekAsked,
@@ -32,6 +34,8 @@ export interface PlanTalk {
   readonly growth: { readonly ask: TodayAsked; readonly reply: Reply<GrowthView> };
   /** The entries of the invented group, up to the day before a day. */
   readonly demo: { readonly ask: { readonly day: Day }; readonly reply: Reply<readonly Entry[]> };
+  /** What is in the house: the last count less what was given since. */
+  readonly stock: { readonly ask: RecordsAsked; readonly reply: Reply<StockReply> };
   /** What can be tapped on the picture of a sheet, by task. */
   readonly taps: {
     readonly ask: { readonly code: string };

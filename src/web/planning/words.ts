@@ -1,7 +1,8 @@
 // What Today, Week and Growth say of sheets and skills; fetched with them.
 import type { Skill } from '../../activities/index.ts';
-import type { Why } from '../../records/index.ts';
+import type { StickerStock, Tool, Why } from '../../records/index.ts';
 import type { PackMaterials } from '../../sheets/index.ts';
+import type { Lacking } from '../../supplies/index.ts';
 import type { SheetCard } from './cards.ts';
 
 export const SKILL_NAMES: Readonly<Record<Skill, string>> = {
@@ -62,16 +63,34 @@ export function layOutWords({
   glue,
 }: PackMaterials): readonly string[] {
   const things = [
-    ...stickers.map(
-      ({ colour, diameterMm, count }) =>
-        `${count} ${colour} ${count === 1 ? 'sticker' : 'stickers'}, ${diameterMm}\u00a0mm across`,
-    ),
+    ...stickers.map(stickerWords),
     ...(crayons.length === 0 ? [] : [crayonWords(crayons)]),
     ...(pencil ? ['a pencil'] : []),
     ...(scissors ? ['scissors with round ends, with you beside the child'] : []),
     ...(glue ? ['a glue stick'] : []),
   ];
   return things.length === 0 ? ['nothing: the child points'] : things;
+}
+
+/** What a house has not, as a list of things. */
+export function lackingWords({ stickers, crayons, tools }: Lacking): readonly string[] {
+  return [
+    ...stickers.map(stickerWords),
+    ...(crayons.length === 0 ? [] : [crayonWords(crayons)]),
+    ...tools.map((tool) => TOOL_NAMES[tool]),
+  ];
+}
+
+export const TOOL_NAMES: Readonly<Record<Tool, string>> = {
+  pencil: 'a pencil',
+  scissors: 'scissors with round ends',
+  glue: 'a glue stick',
+  counters: 'small counters',
+  pockets: 'wipe-clean pockets',
+};
+
+function stickerWords({ colour, diameterMm, count }: StickerStock): string {
+  return `${count} ${colour} ${count === 1 ? 'sticker' : 'stickers'}, ${diameterMm}\u00a0mm across`;
 }
 
 function crayonWords(crayons: readonly string[]): string {

@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components/Button';
 import { PressButtons } from '../actions/press-buttons.tsx';
 import type { DayCards, PlanWishes } from '../planning/cards.ts';
 import { WishesForm } from '../planning/wishes-form.tsx';
-import { layOutWords } from '../planning/words.ts';
+import { lackingWords, layOutWords } from '../planning/words.ts';
 import { words } from './words.ts';
 
 export interface DayDeskProps {
@@ -33,6 +33,9 @@ export function DayDesk(props: DayDeskProps) {
                 <li key={thing}>{thing}</li>
               ))}
             </ul>
+            {cards.lacking === undefined ? null : (
+              <p className="lacking">{words.lacking(lackingWords(cards.lacking))}</p>
+            )}
           </div>
           <PressButtons what={{ codes, name }} isReady={!isBusy} onStart={onPrint} />
         </>

@@ -109,6 +109,8 @@ export const words = {
 
   forTheDay: 'For the whole day',
   layOut: 'Lay out',
+  lacking: (things: readonly string[]) =>
+    `By the last count of your supplies you lack ${things.join('; ')}.`,
   another: 'Another plan for today',
   anotherMade: 'Another plan for today.',
   noOtherPlan: 'There is no other plan that suits now. More may suit with other wishes.',
