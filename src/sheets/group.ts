@@ -10,11 +10,9 @@ import {
   refuse,
 } from '../base/index.ts';
 import { difficultyOf, sheetDifficulty } from '../learner/index.ts';
-import type { OnProgress, Pack, SeededRecipe } from './pack.ts';
-import { pathText } from './path-text.ts';
+import { makePartSheet, type OnProgress, type Pack, placed, type SeededRecipe } from './pack.ts';
 import type { GroupChild, RecipePart, Sorting } from './recipe.ts';
-import { makeSheet, type Sheet, type SheetChild } from './sheet.ts';
-import { coloursField } from './sheet-spec.ts';
+import type { Sheet, SheetChild } from './sheet.ts';
 import { shownOn } from './shown-on.ts';
 
 /** All sheets of one part at one step are within so many logits of each other. */
@@ -109,7 +107,11 @@ function equalSheets(recipe: SeededRecipe, lot: Lot, seen: Set<string>): Result<
   const drawn: Drawn[] = [];
   let equal: readonly Sheet[] = [];
   for (let inVain = 0; inVain < MOST_IN_VAIN; inVain++) {
-    const made = makeSheet(requestOf(recipe, lot, lot.random.int(0, MAX_SEED)));
+    const made = makePartSheet(
+      recipe,
+      { ...lot.part, step: lot.step },
+      lot.random.int(0, MAX_SEED),
+    );
     if (!made.ok) return made;
     const shown = shownOn(made.value);
     if (seen.has(shown)) continue;
@@ -143,12 +145,6 @@ function logitsOf({ spec, tasks }: Sheet): number {
   return sheetDifficulty(tasks.map(({ printed }) => difficultyOf(activity, printed))).logits;
 }
 
-function requestOf({ page, print, colours }: SeededRecipe, { part, step }: Lot, seed: number) {
-  const { activity, values, tasks } = part;
-  const request = { activity, step, values, seed, page, print, ...coloursField(colours) };
-  return tasks === undefined ? request : { ...request, tasks };
-}
-
 function tooFew({ part, wanted }: Lot, max: number): Refusal {
   return {
     code: 'does-not-fit',
@@ -164,10 +160,4 @@ function sorted(rows: readonly (readonly (readonly Sheet[])[])[], by: Sorting): 
   if (by === 'child') return rows.flat(2);
   const parts = rows[0] ?? [];
   return parts.flatMap((_, part) => rows.flatMap((row) => row[part] ?? []));
-}
-
-function placed(refusals: readonly Refusal[], part: number, parts: number): readonly Refusal[] {
-  if (parts === 1) return refusals;
-  const at = pathText('recipe', ['parts', part]);
-  return refusals.map((refusal) => ({ ...refusal, at: `${at} › ${refusal.at}` }));
 }

@@ -17,6 +17,7 @@ import {
   text,
 } from '../page/index.ts';
 import { rangesText } from './pack-parts.ts';
+import { packsOfChildren } from './packs-of-children.ts';
 import { pageWords } from './page-catalogue.ts';
 import type { Sheet, SheetChild } from './sheet.ts';
 import { DEFAULT_PAGE } from './sheet-spec.ts';
@@ -62,15 +63,7 @@ export function markingPages(sheets: readonly Sheet[], language: Language = 'en'
 
 /** By child in the order of the group, each with its sheets in order. */
 function rowsOf(sheets: readonly Sheet[]): readonly Row[] {
-  const byChild = new Map<number, { child: SheetChild; sheets: Sheet[] }>();
-  for (const sheet of sheets) {
-    const { child } = sheet;
-    if (child === undefined) continue;
-    const row = byChild.get(child.number) ?? { child, sheets: [] };
-    row.sheets.push(sheet);
-    byChild.set(child.number, row);
-  }
-  return [...byChild.values()].sort((one, other) => one.child.number - other.child.number);
+  return packsOfChildren({ sheets }).map(({ child, pack }) => ({ child, sheets: pack.sheets }));
 }
 
 function pagesOf(

@@ -90,7 +90,8 @@ function addSheet(
   ];
 }
 
-function makePartSheet(
+/** A sheet of a part; `step` and values are the part's own. */
+export function makePartSheet(
   { page, print, colours }: Recipe,
   part: RecipePart,
   seed: number,
@@ -108,7 +109,12 @@ function makePartSheet(
   });
 }
 
-function placed(refusals: readonly Refusal[], part: number, parts: number): readonly Refusal[] {
+/** The refusals with the part that they are about, where there are several. */
+export function placed(
+  refusals: readonly Refusal[],
+  part: number,
+  parts: number,
+): readonly Refusal[] {
   return parts === 1
     ? refusals
     : refusals.map((refusal) => ({

@@ -2,7 +2,6 @@
 import { type ActivityId, activityOf, isActivityId } from '../../activities/index.ts';
 import { accept, type Refusal, type Result, refuse } from '../../base/index.ts';
 import {
-  type DayAt,
   type Known,
   knownOf,
   movesOnTo,
@@ -20,6 +19,7 @@ import {
 } from '../../plan/index.ts';
 import { type Day, type Id, viewOf } from '../../records/index.ts';
 import { gatheredMaterials } from '../../sheets/index.ts';
+import { dayAt } from '../children/today.ts';
 import type {
   AnewAsked,
   CardsOfAsked,
@@ -45,13 +45,6 @@ export function knownIn({ entries, shelf }: RecordsAsked, child: Id): Result<Kno
 export function wishesOf({ page, print, supplies }: PlanWishes): Wishes {
   return { page, print, ...(supplies === undefined ? {} : { supplies: new Set(supplies) }) };
 }
-
-/** The day of a moment in this place's calendar. */
-const dayAt: DayAt = (at) => {
-  const moment = new Date(at);
-  const twoDigits = (number: number) => String(number).padStart(2, '0');
-  return `${moment.getFullYear()}-${twoDigits(moment.getMonth() + 1)}-${twoDigits(moment.getDate())}`;
-};
 
 export function todayCards(
   planner: Planner,
