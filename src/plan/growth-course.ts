@@ -12,7 +12,7 @@ import type { Day } from '../records/index.ts';
 import { addDays, dayNumber } from './days.ts';
 import type { settingFor } from './planner.ts';
 import { hardestStep } from './rung-choice.ts';
-import { afterSheet, beginning, type Standing } from './standing.ts';
+import { afterSheet, beginning, type GivenSheet, type Standing } from './standing.ts';
 import { contentsFor } from './suits.ts';
 
 /** An ability on a day, with the ends of its 90 % interval; logits. */
@@ -35,26 +35,42 @@ export interface FittingStep {
 
 export type GrowthSetting = ReturnType<typeof settingFor>;
 
-/** The ability after each day's sheets, each day once; then today. */
-export function courseOf(
-  skill: Skill,
-  { given, day }: Standing,
+/** A recorded sheet, and what is believed after it. */
+export interface Believed {
+  readonly sheet: GivenSheet;
+  readonly belief: Belief;
+}
+
+/** What is believed after each sheet, of all skills at once. */
+export function believedAfter(
+  { given }: Standing,
   birthMonth: string | undefined,
-): readonly GrowthPoint[] {
+): readonly Believed[] {
   const first = given[0]?.result.day;
   if (first === undefined) return [];
   let belief = beginning(dayNumber(first), birthMonth === undefined ? {} : { birthMonth }, first);
+  return given.map((sheet) => {
+    belief = afterSheet(belief, sheet);
+    return { sheet, belief };
+  });
+}
+
+/** The ability after each day's sheets, each day once; then today. */
+export function courseOf(
+  skill: Skill,
+  believed: readonly Believed[],
+  { day }: Standing,
+): readonly GrowthPoint[] {
   const points = new Map<Day, GrowthPoint>();
   let sheets = 0;
-  for (const sheet of given) {
+  for (const { sheet, belief } of believed) {
     if (sheet.facts.skill === skill) sheets++;
-    belief = afterSheet(belief, sheet);
     if (belief.skills.includes(skill))
       points.set(sheet.result.day, pointOf(belief, skill, sheet.result.day, sheets));
   }
-  const last = addDays(day, -1);
-  if (points.size > 0)
-    points.set(last, pointOf(onDay(belief, dayNumber(last)), skill, last, sheets));
+  const [last, final] = [addDays(day, -1), believed.at(-1)];
+  if (final !== undefined && points.size > 0)
+    points.set(last, pointOf(onDay(final.belief, dayNumber(last)), skill, last, sheets));
   return [...points.values()];
 }
 

@@ -6,6 +6,8 @@ import type { Day } from '../records/index.ts';
 import { addDays, dayNumber } from './days.ts';
 import { type CourseChart, chartOf } from './growth-chart.ts';
 import {
+  type Believed,
+  believedAfter,
   courseOf,
   type FittingStep,
   fittingStep,
@@ -76,7 +78,8 @@ const UNKNOWN: TrendFacts = { trend: 'unknown', hasFallen: false };
 export function growthOf(planner: Planner, known: Known, day: Day, wishes: Wishes): Growth {
   const setting = settingFor(planner, known, addDays(day, 1), wishes);
   const { given, unread } = setting.standing;
-  const skills = SKILLS.map((skill) => skillGrowth(skill, known, setting));
+  const believed = believedAfter(setting.standing, known.child.birthMonth);
+  const skills = SKILLS.map((skill) => skillGrowth(skill, believed, setting));
   const recent = given.filter(({ result }) => result.day > addDays(day, -PAIRS_FOR_DAYS));
   const pairs = confusionsIn(looksOf(recent)).filter(({ times }) => times > 0);
   const days = [...new Set(given.map(({ result }) => result.day))];
@@ -94,10 +97,14 @@ export function growthOf(planner: Planner, known: Known, day: Day, wishes: Wishe
   };
 }
 
-function skillGrowth(skill: Skill, { child }: Known, setting: GrowthSetting): SkillGrowth {
+function skillGrowth(
+  skill: Skill,
+  believed: readonly Believed[],
+  setting: GrowthSetting,
+): SkillGrowth {
   const { standing } = setting;
   const own = standing.given.filter(({ facts }) => facts.skill === skill);
-  const course = courseOf(skill, standing, child.birthMonth);
+  const course = courseOf(skill, believed, standing);
   const times = timesGiven(own);
   const now = abilityOf(standing.belief, skill);
   const fitting = [...times.keys()].map((activity) => fittingStep(activity, now, setting));

@@ -1,9 +1,7 @@
 // For a group: whose sheets they are, and how they lie; folded away until wanted.
-import { Button } from 'react-aria-components/Button';
-import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
-import { Heading } from 'react-aria-components/Heading';
 import { Chips } from '../children/chips.tsx';
 import { TextField } from '../children/text-field.tsx';
+import { Fold } from '../fold.tsx';
 import type { Group } from '../making/protocol.ts';
 import { words } from '../words.ts';
 
@@ -14,30 +12,28 @@ export interface GroupNamesProps {
 
 export function GroupNames({ group, onChange }: GroupNamesProps) {
   return (
-    <Disclosure className="more" defaultExpanded={group.names.trim() !== ''}>
-      <Heading level={2} className="more-heading">
-        <Button slot="trigger" className="quiet fold">
-          {words.group}
-        </Button>
-      </Heading>
-      <DisclosurePanel>
-        <div className="group-fields">
-          <TextField
-            label={words.groupNames}
-            help={words.groupHelp}
-            value={group.names}
-            isLong
-            onChange={(names) => onChange({ ...group, names })}
-          />
-          <Chips
-            label={words.groupSorted}
-            names={words.groupSortings}
-            chosen={[group.sortedBy]}
-            isNeeded
-            onChange={([sortedBy]) => sortedBy && onChange({ ...group, sortedBy })}
-          />
-        </div>
-      </DisclosurePanel>
-    </Disclosure>
+    <Fold
+      className="more"
+      defaultExpanded={group.names.trim() !== ''}
+      title={words.group}
+      level={2}
+    >
+      <div className="group-fields">
+        <TextField
+          label={words.groupNames}
+          help={words.groupHelp}
+          value={group.names}
+          isLong
+          onChange={(names) => onChange({ ...group, names })}
+        />
+        <Chips
+          label={words.groupSorted}
+          names={words.groupSortings}
+          chosen={[group.sortedBy]}
+          isNeeded
+          onChange={([sortedBy]) => sortedBy && onChange({ ...group, sortedBy })}
+        />
+      </div>
+    </Fold>
   );
 }

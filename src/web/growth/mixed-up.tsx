@@ -1,7 +1,6 @@
 // What is mixed up with what, counted; what came up but once or twice is folded away.
-import { Button } from 'react-aria-components/Button';
-import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
-import { Heading } from 'react-aria-components/Heading';
+
+import { Fold } from '../fold.tsx';
 import type { GrowthView } from '../planning/cards.ts';
 import { words } from './words.ts';
 
@@ -21,16 +20,9 @@ export function MixedUp({ pairs }: { readonly pairs: Pairs }) {
       <p>{pairs.length === 0 ? words.nothingMixedUp : words.mixedUpFacts}</p>
       {often.length === 0 ? null : <PairTable caption={words.pairs} pairs={often} />}
       {seldom.length === 0 ? null : (
-        <Disclosure>
-          <Heading level={4} className="more-heading">
-            <Button slot="trigger" className="quiet fold outward">
-              {words.seldom(seldom.length)}
-            </Button>
-          </Heading>
-          <DisclosurePanel>
-            <PairTable caption={words.seldom(seldom.length)} pairs={seldom} />
-          </DisclosurePanel>
-        </Disclosure>
+        <Fold title={words.seldom(seldom.length)} level={4} isOutward>
+          <PairTable caption={words.seldom(seldom.length)} pairs={seldom} />
+        </Fold>
       )}
     </section>
   );

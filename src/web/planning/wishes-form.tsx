@@ -1,10 +1,8 @@
 // The wishes for plans, folded away until wanted: how long, on what paper, and with what is in the house.
 import type { ReactNode } from 'react';
-import { Button } from 'react-aria-components/Button';
-import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
-import { Heading } from 'react-aria-components/Heading';
 import { Chips } from '../children/chips.tsx';
 import '../look/wishes.css';
+import { Fold } from '../fold.tsx';
 import type { PlanWishes } from './cards.ts';
 import { MINUTES, THINGS, withThings } from './wishes.ts';
 import { words } from './wishes-words.ts';
@@ -19,48 +17,41 @@ export interface WishesFormProps {
 export function WishesForm({ wishes, onChange, children }: WishesFormProps) {
   const { minutes, page, print, supplies = THINGS } = wishes;
   return (
-    <Disclosure className="more">
-      <Heading level={3} className="more-heading">
-        <Button slot="trigger" className="quiet fold">
-          {words.wishes}
-        </Button>
-      </Heading>
-      <DisclosurePanel>
-        <div className="wishes">
-          <Chips
-            label={words.minutes}
-            help={words.minutesHelp}
-            names={words.minuteNames}
-            chosen={MINUTES.filter((each) => each === minutes).map((each) => `${each}` as const)}
-            isNeeded
-            onChange={([chosen]) => onChange({ ...wishes, minutes: Number(chosen) })}
-          />
-          <Chips
-            label={words.paper}
-            names={words.papers}
-            chosen={[page.paper]}
-            isNeeded
-            onChange={([paper = page.paper]) => onChange({ ...wishes, page: { ...page, paper } })}
-          />
-          <Chips
-            label={words.print}
-            help={words.printHelp}
-            names={words.prints}
-            chosen={[print]}
-            isNeeded
-            onChange={([chosen = print]) => onChange({ ...wishes, print: chosen })}
-          />
-          <Chips
-            label={words.things}
-            help={words.thingsHelp}
-            names={words.thingNames}
-            chosen={supplies}
-            several
-            onChange={(things) => onChange(withThings(wishes, things))}
-          />
-          {children}
-        </div>
-      </DisclosurePanel>
-    </Disclosure>
+    <Fold className="more" title={words.wishes} level={3}>
+      <div className="wishes">
+        <Chips
+          label={words.minutes}
+          help={words.minutesHelp}
+          names={words.minuteNames}
+          chosen={MINUTES.filter((each) => each === minutes).map((each) => `${each}` as const)}
+          isNeeded
+          onChange={([chosen]) => onChange({ ...wishes, minutes: Number(chosen) })}
+        />
+        <Chips
+          label={words.paper}
+          names={words.papers}
+          chosen={[page.paper]}
+          isNeeded
+          onChange={([paper = page.paper]) => onChange({ ...wishes, page: { ...page, paper } })}
+        />
+        <Chips
+          label={words.print}
+          help={words.printHelp}
+          names={words.prints}
+          chosen={[print]}
+          isNeeded
+          onChange={([chosen = print]) => onChange({ ...wishes, print: chosen })}
+        />
+        <Chips
+          label={words.things}
+          help={words.thingsHelp}
+          names={words.thingNames}
+          chosen={supplies}
+          several
+          onChange={(things) => onChange(withThings(wishes, things))}
+        />
+        {children}
+      </div>
+    </Fold>
   );
 }

@@ -1,7 +1,6 @@
 // Adding or changing a child: a nickname is enough.
 import { type FormEvent, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
-import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
 import { Form } from 'react-aria-components/Form';
 import { Heading } from 'react-aria-components/Heading';
 import type { Refusal } from '../../base/index.ts';
@@ -10,6 +9,7 @@ import { Chips } from '../children/chips.tsx';
 import { TextField } from '../children/text-field.tsx';
 import { useGround } from '../children/use-ground.ts';
 import { objectionOf } from '../children/use-records.ts';
+import { Fold } from '../fold.tsx';
 import { type ChildDraft, childDraftOf, childEntryOf } from './child-draft.ts';
 import { words } from './words.ts';
 
@@ -118,23 +118,16 @@ function Facts({ draft, objections, change }: FactsProps) {
 
 function Deeds({ draft, change }: Pick<FactsProps, 'draft' | 'change'>) {
   return (
-    <Disclosure>
-      <Heading level={3} className="more-heading">
-        <Button slot="trigger" className="quiet fold outward">
-          {words.deeds}
-        </Button>
-      </Heading>
-      <DisclosurePanel>
-        <Chips
-          label={words.deedsLabel}
-          help={words.deedsHelp}
-          names={words.deedNames}
-          several
-          chosen={draft.deeds}
-          onChange={(deeds) => change({ deeds })}
-        />
-      </DisclosurePanel>
-    </Disclosure>
+    <Fold title={words.deeds} level={3} isOutward>
+      <Chips
+        label={words.deedsLabel}
+        help={words.deedsHelp}
+        names={words.deedNames}
+        several
+        chosen={draft.deeds}
+        onChange={(deeds) => change({ deeds })}
+      />
+    </Fold>
   );
 }
 

@@ -1,9 +1,7 @@
 // What may be noted besides, folded away until wanted.
-import { Button } from 'react-aria-components/Button';
-import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
-import { Heading } from 'react-aria-components/Heading';
 import { Chips } from '../children/chips.tsx';
 import { TextField } from '../children/text-field.tsx';
+import { Fold } from '../fold.tsx';
 import type { OutcomesProps } from './outcomes.tsx';
 import { outcomeOf, takesInstead } from './result-draft.ts';
 import { words } from './words.ts';
@@ -12,44 +10,37 @@ type MoreToNoteProps = Omit<OutcomesProps, 'taps'>;
 
 export function MoreToNote({ sheet, draft, change }: MoreToNoteProps) {
   return (
-    <Disclosure className="more-to-note">
-      <Heading level={3} className="more-heading">
-        <Button slot="trigger" className="quiet fold outward">
-          {words.more}
-        </Button>
-      </Heading>
-      <DisclosurePanel>
-        <div className="fields">
-          <Instead sheet={sheet} draft={draft} change={change} />
-          <Chips
-            label={words.help}
-            names={words.helps}
-            chosen={draft.help}
-            onChange={(help) => change({ help })}
-          />
-          <Chips
-            label={words.mood}
-            names={words.moods}
-            chosen={draft.mood}
-            onChange={(mood) => change({ mood })}
-          />
-          <TextField
-            label={words.minutes}
-            value={draft.minutes}
-            most={3}
-            isNumber
-            onChange={(minutes) => change({ minutes })}
-          />
-          <TextField
-            label={words.note}
-            value={draft.note}
-            most={2000}
-            isLong
-            onChange={(note) => change({ note })}
-          />
-        </div>
-      </DisclosurePanel>
-    </Disclosure>
+    <Fold className="more-to-note" title={words.more} level={3} isOutward>
+      <div className="fields">
+        <Instead sheet={sheet} draft={draft} change={change} />
+        <Chips
+          label={words.help}
+          names={words.helps}
+          chosen={draft.help}
+          onChange={(help) => change({ help })}
+        />
+        <Chips
+          label={words.mood}
+          names={words.moods}
+          chosen={draft.mood}
+          onChange={(mood) => change({ mood })}
+        />
+        <TextField
+          label={words.minutes}
+          value={draft.minutes}
+          most={3}
+          isNumber
+          onChange={(minutes) => change({ minutes })}
+        />
+        <TextField
+          label={words.note}
+          value={draft.note}
+          most={2000}
+          isLong
+          onChange={(note) => change({ note })}
+        />
+      </div>
+    </Fold>
   );
 }
 

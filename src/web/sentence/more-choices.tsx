@@ -1,9 +1,8 @@
 // What else the activity can be asked for, folded away until wanted: one short sentence each.
 import { useId } from 'react';
 import { Button } from 'react-aria-components/Button';
-import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
-import { Heading } from 'react-aria-components/Heading';
 import { Chips } from '../children/chips.tsx';
+import { Fold } from '../fold.tsx';
 import type { ParameterCard } from '../making/protocol.ts';
 import { withGoals } from '../recipe/entries.ts';
 import { SENTENCE_PARAMETERS, words } from '../words.ts';
@@ -16,36 +15,29 @@ export function MoreChoices(props: ControlsProps) {
   const further = card.parameters.filter(({ name }) => !IN_THE_SENTENCE.includes(name));
   const isOwn = Object.keys(entries.changes).length > 0;
   return (
-    <Disclosure className="more">
-      <Heading level={2} className="more-heading">
-        <Button slot="trigger" className="quiet fold">
-          {words.more}
-        </Button>
-      </Heading>
-      <DisclosurePanel>
-        <ul className="further">
-          {further.map((parameter) => (
-            <Further key={parameter.name} parameter={parameter} props={props} />
-          ))}
-          <ColourChips {...props} />
-        </ul>
-        <Button
-          className="quiet"
-          isDisabled={!isOwn}
-          onPress={() => edit({ ...entries, changes: {} })}
-        >
-          {words.ownChoices}
-        </Button>
-        <Chips
-          label={words.goals}
-          help={words.goalsHelp}
-          names={props.catalogue.frameworks}
-          chosen={entries.goals ?? []}
-          onChange={(goals) => edit(withGoals(entries, goals))}
-          several
-        />
-      </DisclosurePanel>
-    </Disclosure>
+    <Fold className="more" title={words.more} level={2}>
+      <ul className="further">
+        {further.map((parameter) => (
+          <Further key={parameter.name} parameter={parameter} props={props} />
+        ))}
+        <ColourChips {...props} />
+      </ul>
+      <Button
+        className="quiet"
+        isDisabled={!isOwn}
+        onPress={() => edit({ ...entries, changes: {} })}
+      >
+        {words.ownChoices}
+      </Button>
+      <Chips
+        label={words.goals}
+        help={words.goalsHelp}
+        names={props.catalogue.frameworks}
+        chosen={entries.goals ?? []}
+        onChange={(goals) => edit(withGoals(entries, goals))}
+        several
+      />
+    </Fold>
   );
 }
 

@@ -1,11 +1,10 @@
 // What the week is planned for: the children, the days, skills to come more often, and the wishes for all plans.
 import { type ReactNode, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
-import { Disclosure, DisclosurePanel } from 'react-aria-components/Disclosure';
-import { Heading } from 'react-aria-components/Heading';
 import type { Child } from '../../records/index.ts';
 import { Chips } from '../children/chips.tsx';
 import { useGround } from '../children/use-ground.ts';
+import { Fold } from '../fold.tsx';
 import { WishesForm } from '../planning/wishes-form.tsx';
 import type { WeekInView } from './use-week.ts';
 import { words } from './words.ts';
@@ -23,42 +22,39 @@ export function Wanted({ week, isPlanned, children }: WantedProps) {
   const [isOpen, setOpen] = useState<boolean>();
   const names = chosen.map(({ nickname }) => nickname);
   return (
-    <Disclosure
+    <Fold
       className="wanted drawer-front"
       isExpanded={isOpen ?? !isPlanned}
       onExpandedChange={setOpen}
+      title={
+        names.length === 0
+          ? words.wanted
+          : words.summary(names, weekWishes.weekdays, wishes.minutes)
+      }
+      level={3}
     >
-      <Heading level={3} className="more-heading">
-        <Button slot="trigger" className="quiet fold">
-          {names.length === 0
-            ? words.wanted
-            : words.summary(names, weekWishes.weekdays, wishes.minutes)}
-        </Button>
-      </Heading>
-      <DisclosurePanel>
-        <div className="wanted-fields">
-          <ChildChips week={week} />
-          <Chips
-            label={words.weekdays}
-            names={words.dayNames}
-            chosen={weekWishes.weekdays}
-            several
-            isNeeded
-            onChange={(weekdays) => setWeekWishes({ ...weekWishes, weekdays })}
-          />
-          <Chips
-            label={words.favoured}
-            help={words.favouredHelp}
-            names={words.skills}
-            chosen={weekWishes.favoured}
-            several
-            onChange={(favoured) => setWeekWishes({ ...weekWishes, favoured })}
-          />
-          <WishesForm wishes={wishes} onChange={setWishes} />
-        </div>
-        {children}
-      </DisclosurePanel>
-    </Disclosure>
+      <div className="wanted-fields">
+        <ChildChips week={week} />
+        <Chips
+          label={words.weekdays}
+          names={words.dayNames}
+          chosen={weekWishes.weekdays}
+          several
+          isNeeded
+          onChange={(weekdays) => setWeekWishes({ ...weekWishes, weekdays })}
+        />
+        <Chips
+          label={words.favoured}
+          help={words.favouredHelp}
+          names={words.skills}
+          chosen={weekWishes.favoured}
+          several
+          onChange={(favoured) => setWeekWishes({ ...weekWishes, favoured })}
+        />
+        <WishesForm wishes={wishes} onChange={setWishes} />
+      </div>
+      {children}
+    </Fold>
   );
 }
 

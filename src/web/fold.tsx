@@ -1,0 +1,34 @@
+// What is folded away until wanted, behind its heading.
+import type { ReactNode } from 'react';
+import { Button } from 'react-aria-components/Button';
+import {
+  Disclosure,
+  DisclosurePanel,
+  type DisclosureProps,
+} from 'react-aria-components/Disclosure';
+import { Heading } from 'react-aria-components/Heading';
+
+export interface FoldProps
+  extends Pick<
+    DisclosureProps,
+    'className' | 'defaultExpanded' | 'isExpanded' | 'onExpandedChange'
+  > {
+  readonly title: ReactNode;
+  readonly level: 2 | 3 | 4;
+  /** The heading is set out so that its words stand in line with what is above. */
+  readonly isOutward?: boolean;
+  readonly children: ReactNode;
+}
+
+export function Fold({ title, level, isOutward = false, children, ...rest }: FoldProps) {
+  return (
+    <Disclosure {...rest}>
+      <Heading level={level} className="more-heading">
+        <Button slot="trigger" className={isOutward ? 'quiet fold outward' : 'quiet fold'}>
+          {title}
+        </Button>
+      </Heading>
+      <DisclosurePanel>{children}</DisclosurePanel>
+    </Disclosure>
+  );
+}
