@@ -68,6 +68,15 @@ describe('a pack for a group', () => {
     }
   });
 
+  test.each(['look-and-remember', 'tangle', 'same-or-different'] as const)(
+    'keeps to that where sheets of a step differ by more among themselves: %s',
+    (activity) => {
+      const parts = [{ activity, step: 6, values: {}, sheets: 2 }];
+      const logits = packFor(recipeFor(group, { parts })).map(logitsOf);
+      expect(Math.max(...logits) - Math.min(...logits)).toBeLessThanOrEqual(0.25);
+    },
+  );
+
   test('can lie by activity, the same sheets for the same children', () => {
     const sorted = packFor(recipeFor(group, { sortedBy: 'activity' }));
     const activities = sorted.map(({ spec }) => spec.activity);
