@@ -69,6 +69,25 @@ test('a file that is no backup is refused in words', async () => {
   await page.getByText('Nothing was restored, and nothing was changed. Backup › format').waitFor();
 });
 
+test.each([
+  ['by a newer version', '{"format":"samewise.records","version":99,"entries":[]}', 'newer'],
+  ['and is cut off', '{"format":"samewise.records","version":2,"entries":[', 'Backup'],
+])(
+  'a backup that was made %s is refused in words, and the child that is there stays',
+  async (_, text, word) => {
+    const page = await app.open('record', { waitFor: 'record' });
+    await addChild(page, 'Fern');
+    const choosing = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Restore from a file' }).click();
+    const buffer = Buffer.from(text);
+    await (await choosing).setFiles({ name: 'kept.json', mimeType: 'application/json', buffer });
+    const told = page.getByText('Nothing was restored, and nothing was changed.');
+    await told.filter({ hasText: word }).waitFor();
+    await page.reload();
+    await page.getByText('Fern', { exact: true }).first().waitFor();
+  },
+);
+
 test('a browser that keeps nothing is told plainly, and Make goes on', async () => {
   const page = await app.open('seed=7');
   await page.addInitScript(() => {
