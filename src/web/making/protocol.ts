@@ -3,7 +3,7 @@ import type { AgeHint, Parameter, Values } from '../../activities/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import type { Report } from '../../plan/index.ts';
 import type { Framework } from '../../sheets/index.ts';
-import type { Entries } from '../recipe/entries.ts';
+import type { Entries, LayoutChoice } from '../recipe/entries.ts';
 
 /** A parameter of an activity with its words. */
 export interface ParameterCard {
@@ -42,6 +42,8 @@ export interface Catalogue {
   readonly papers: readonly string[];
   readonly orientations: readonly string[];
   readonly prints: readonly string[];
+  /** How the page can be laid out and drawn, the usual way first. */
+  readonly layouts: Readonly<Record<LayoutChoice, readonly string[]>>;
   readonly colours: readonly ColourCard[];
   /** Curricula by their ids, each with its name. */
   readonly frameworks: Readonly<Record<string, string>>;

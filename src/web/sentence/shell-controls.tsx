@@ -55,7 +55,7 @@ export function shellControls(props: ControlsProps): Readonly<Record<ShellContro
     step: choice('step', String(entries.step), stepChoices(card), (step) =>
       edit(atStep(entries, Number(step))),
     ),
-    paper: choice('paper', entries.paper, named(catalogue.papers, {}), (paper) =>
+    paper: choice('paper', entries.paper, named(catalogue.papers, {}, words.paperNotes), (paper) =>
       edit({ ...entries, paper }),
     ),
     orientation: choice(
