@@ -55,7 +55,9 @@ test('large print of stickers is refused beside its choice, and says what to do'
 });
 
 test('all pages of the adult’s are turned one by one', async () => {
-  const page = await app.open('activity=by-key&step=2&seed=7&sheets=10&goals=common-core,eyfs,head-start,ncf-fs,te-whariki&orientation=landscape');
+  const page = await app.open(
+    'activity=by-key&step=2&seed=7&sheets=10&goals=common-core,eyfs,head-start,ncf-fs,te-whariki&orientation=landscape',
+  );
   const sheet = await drawn(page);
   await page.getByRole('radio', { name: 'Adult’s page' }).click();
   const first = await drawnAnew(page, sheet);
