@@ -7,7 +7,6 @@ export {
   drawTurns,
   mostCounts,
 } from './contents-draw.ts';
-export { contentName } from './contents-names.ts';
 export * from './differences.ts';
 export * from './discriminability.ts';
 export * from './dot-figures.ts';

@@ -1,5 +1,6 @@
 // What in-every-box says to the adult and, through the adult, to the child.
-import type { ActivityWords, Language } from '../activity.ts';
+import type { Language } from '../../languages/index.ts';
+import type { ActivityWords } from '../activity.ts';
 import { CONTENT_PHRASES, capitalised, counted, listOf, numberWord } from '../wording.ts';
 import { countedNoun, itemName, lookOf, severalAttributes } from './naming.ts';
 import { solve } from './solve.ts';
