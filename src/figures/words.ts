@@ -29,6 +29,8 @@ export interface FigureWords {
   readonly form: (form: FormId, as: FigureCase) => string;
   readonly figure: (said: SaidOfFigure, as: FigureCase) => string;
   readonly content: (content: ContentId) => string;
+  /** What words about the form agree with, such as `f`; of no meaning where the language has no genders. */
+  readonly gender: (form: FormId) => string;
 }
 
 export const FIGURE_WORDS: Readonly<Record<Language, FigureWords>> = inEachLanguage(wordsIn);
@@ -46,6 +48,7 @@ function wordsIn(language: Language): FigureWords {
     },
     figure: (said, as) => figureText(say, said, as),
     content: (content) => say(`content.${content}`),
+    gender: (form) => formText(say, form, { case: 'gender', count: 1 }),
   };
 }
 
