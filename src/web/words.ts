@@ -65,6 +65,10 @@ export const words = {
   places: PLACES,
   title: (place: PlaceName) => (place === 'make' ? 'Samewise' : `${PLACES[place]} · Samewise`),
   opening: 'Opening …',
+  newer: 'A newer Samewise is ready.',
+  changeOver: 'Change over',
+  changingOver: 'Changing over as soon as what is being written is done …',
+  newerByHand: 'The newer Samewise comes with the next reload; save first what you are writing.',
   sentence: SENTENCE,
   labels: {
     sheets: 'Sheets',
