@@ -108,23 +108,25 @@ function filesUnder(folder: string): readonly string[] {
 }
 
 function tags(): HtmlTagDescriptor[] {
+  const injectTo = 'head';
   const [light, dark] = grounds();
   const colour = (content: string, scheme: string) => ({
     tag: 'meta',
+    injectTo: 'head' as const,
     attrs: { name: 'theme-color', media: `(prefers-color-scheme: ${scheme})`, content },
   });
   return [
-    { tag: 'meta', attrs: { name: 'version', content: '' } },
+    { tag: 'meta', injectTo, attrs: { name: 'version', content: '' } },
     colour(light, 'light'),
     colour(dark, 'dark'),
-    { tag: 'link', attrs: { rel: 'manifest', href: `./${MANIFEST}` } },
+    { tag: 'link', injectTo, attrs: { rel: 'manifest', href: `./${MANIFEST}` } },
   ];
 }
 
 function manifestText(nameOf: ReadonlyMap<string, string>): string {
   const [ground] = grounds();
   const manifest = {
-    name: `${NAME}: sheets for telling same from different`,
+    name: NAME,
     short_name: NAME,
     description: DESCRIPTION,
     lang: 'en',

@@ -21,6 +21,11 @@ export function useKept<T>(
   return [state, setState];
 }
 
+/** A text that was left; empty where none was. */
+export function readText(left: unknown): string {
+  return typeof left === 'string' ? left : '';
+}
+
 /** Carries the value over under the name, as long as it is on the screen. */
 export function useKeep(name: string, value: unknown): void {
   const latest = useRef(value);

@@ -19,6 +19,7 @@ export function NewerLine({ newer, children }: NewerLineProps) {
     setSaid(words.changingOver);
     await nothingHolds();
     await newer.takeOver();
+    await nothingHolds();
     if (carryOver()) location.reload();
     else setSaid(words.newerByHand);
   };

@@ -7,6 +7,7 @@ import { BACKUP_CHARACTERS, backupText, type Entry, readBackup } from '../../rec
 import { saveFile } from '../actions/save-file.ts';
 import { today } from '../children/today.ts';
 import { objectionOf, store } from '../children/use-records.ts';
+import { holdWhile } from '../offline/holds.ts';
 import type { Keeping } from '../store/keeping.ts';
 import { words } from './words.ts';
 
@@ -32,7 +33,7 @@ export function Backup({ entries, keeping }: BackupProps) {
     setOutcome(words.backedUp(name, entries.length));
   };
   const restore = async (file: File | undefined) => {
-    if (file !== undefined) setOutcome(await restored(file));
+    if (file !== undefined) setOutcome(await holdWhile(restored(file)));
   };
   const mayGo = keeping === 'may-go' || keeping === 'unknown';
   return (
