@@ -23,7 +23,7 @@ export function usePlace(): PlaceState {
     };
     window.addEventListener('hashchange', follow);
     return () => window.removeEventListener('hashchange', follow);
-  }, []);
+  }, [setRecipe]);
   useEffect(() => {
     document.title = words.title(place);
     // Make writes its recipe into an empty address; any other place its name, so that Back leads to it.
