@@ -18,8 +18,13 @@ const TEXTS = ['.html', '.js', '.css', '.webmanifest'];
 
 export interface Site {
   readonly folder: string;
-  /** Puts a version in place of the present one in which each file but the page has another name. */
-  readonly publishLater: () => Promise<void>;
+  /** Puts the present build in place of whatever is there. */
+  readonly publishFirst: () => void;
+  /**
+   * Puts a version in place of the present one in which each file but the page has another name; cut off, one of them
+   * is not as it should be.
+   */
+  readonly publishLater: (how?: { readonly isCutOff: boolean }) => Promise<void>;
   readonly remove: () => void;
 }
 
@@ -28,15 +33,28 @@ export function newSite(under = ''): Site {
   if (!buildWeb()) throw new Error('the app could not be built');
   const root = mkdtempSync(join(tmpdir(), 'samewise-site-'));
   const folder = join(root, under);
-  cpSync(WEB_FOLDER, folder, { recursive: true });
+  const publishFirst = () => {
+    rmSync(folder, { recursive: true, force: true });
+    cpSync(WEB_FOLDER, folder, { recursive: true });
+  };
+  publishFirst();
   return {
     folder: root,
-    publishLater: async () => {
+    publishFirst,
+    publishLater: async ({ isCutOff } = { isCutOff: false }) => {
       renameAll(folder);
       await addServiceWorker(folder);
+      if (isCutOff) cutOff(join(folder, 'assets'));
     },
     remove: () => rmSync(root, { recursive: true }),
   };
+}
+
+/** As where a copy to the server broke off. */
+function cutOff(assets: string): void {
+  const [script] = readdirSync(assets).filter((name) => name.startsWith('growth-screen'));
+  if (script === undefined) throw new Error('versions › assets: expected the screen of Growth');
+  writeFileSync(join(assets, script), '');
 }
 
 /** As if each file had changed: the same app under other names, and nothing left under the former ones. */
