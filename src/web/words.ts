@@ -67,7 +67,7 @@ export const words = {
   opening: 'Opening …',
   newer: 'A newer Samewise is ready.',
   changeOver: 'Change over',
-  changingOver: 'Changing over as soon as what is being written is done …',
+  changingOver: 'Changing over once all is written …',
   newerByHand: 'The newer Samewise comes with the next reload; save first what you are writing.',
   sentence: SENTENCE,
   labels: {
