@@ -148,7 +148,8 @@ describe('two tabs', () => {
     await line(other).waitFor();
     await changeOver(page);
     const later = await versionOf(page);
-    // Of the former version nothing was loaded yet that is used here: its files are gone from the server.
+    // What is used here was not loaded yet; it is gone from the server, and from where the browser keeps what it fetched.
+    await (await other.context().newCDPSession(other)).send('Network.clearBrowserCache');
     expect(await versionOf(other)).toBe(former);
     expect(pagesIn((await pdfOf(other)).bytes)).toBeGreaterThan(11);
     await other.getByRole('link', { name: 'Record' }).click();
