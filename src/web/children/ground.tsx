@@ -40,7 +40,7 @@ export default function GroundBelow({ place, onTryDemo, children }: GroundProps)
   useEffect(() => {
     if (view !== undefined) remember(`child.${shelf}`, child?.id);
   }, [view, shelf, child?.id]);
-  const askOnce = useAskingOnce(records);
+  const keepForGood = useAskingOnce(records);
   const ground: Ground = {
     ...records,
     shelf,
@@ -50,9 +50,10 @@ export default function GroundBelow({ place, onTryDemo, children }: GroundProps)
     choose: (id) => setChosen((before) => ({ ...before, [shelf]: id })),
     append: async (drafts) => {
       const added = await holdWhile(store.append(drafts.map((draft) => onShelf(draft, shelf))));
-      if (added.ok && shelf === 'real') askOnce();
+      if (added.ok && shelf === 'real') keepForGood();
       return added;
     },
+    keepForGood,
     showShelf,
     removeDemo: async () => {
       const removed = await store.deleteDemo();
