@@ -3,6 +3,8 @@ import { circlePath, rectanglePath } from '../../base/index.ts';
 import { type Figure, sameFigure, TEXTURES } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   centredIn,
   centreOf,
@@ -70,8 +72,9 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     return place ? [marked(drawPlaced(figure, place, ways), at)] : [];
   });
   return group('task', [
-    group('row', row),
-    ...(tray ? [group('offered', [drawTray(tray), ...choices])] : []),
+    // A row keeps the direction in which it is read; where it is filled in, it is read before the hand comes to it.
+    tray ? asModel(group('row', row)) : group('row', row),
+    ...(tray ? [asPlace(group('offered', [drawTray(tray), ...choices]))] : []),
     ...(answer ? [drawAnswer(answer, empty, offered, ways)] : []),
   ]);
 }

@@ -41,7 +41,7 @@ const PARAMETER_WORDS: Words['parameters'] = {
   },
   direction: {
     label: 'Lines run',
-    help: 'Whether the lines start at the left or at the top.',
+    help: 'Whether the lines start at the left or at the top. For the left hand, lines to an empty circle always run down.',
     choices: { across: 'from left to right', down: 'from top to bottom' },
   },
   stickerMm: {
