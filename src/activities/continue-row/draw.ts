@@ -64,7 +64,7 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     const figure = printed.row[at] ?? null;
     if (figure) return drawPlaced(figure, place, ways);
     const mark = markOfEmpty(printed, empty.indexOf(place));
-    const drawn = drawEmpty(place, ways);
+    const drawn = printed.offered ? drawEmpty(place, ways) : asPlace(drawEmpty(place, ways));
     return mark === undefined ? drawn : marked(drawn, mark);
   });
   const choices = (printed.offered ?? []).flatMap((figure, at) => {
@@ -72,7 +72,7 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     return place ? [marked(drawPlaced(figure, place, ways), at)] : [];
   });
   return group('task', [
-    // A row keeps the direction in which it is read; where it is filled in, it is read before the hand comes to it.
+    // A row keeps the direction in which it is read. Where it is filled in itself, it is read before the hand is there.
     tray ? asModel(group('row', row)) : group('row', row),
     ...(tray ? [asPlace(group('offered', [drawTray(tray), ...choices]))] : []),
     ...(answer ? [drawAnswer(answer, empty, offered, ways)] : []),

@@ -61,7 +61,8 @@ function drawBox(printed: Printed, plan: PagePlan, index: number, style: PrintSt
       const figure = figures[place];
       if (!figure) return [];
       const drawn = drawPlaced(figure, point, printed, plan, style);
-      return [marked(group('choice', drawn), firstMark + place)];
+      const choice = marked(group('choice', drawn), firstMark + place);
+      return [plan.circles.length > 0 ? choice : asPlace(choice)];
     }),
   ]);
 }

@@ -45,7 +45,11 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   ]);
 }
 
-function drawField({ field }: Printed, { frame, cells, hole }: PagePlan, style: PrintStyle): Group {
+function drawField(
+  { field, offered }: Printed,
+  { frame, cells, hole }: PagePlan,
+  style: PrintStyle,
+): Group {
   const figures = field.map((figure, place) => {
     const cell = cells[place];
     return group('place', figure && cell ? drawInCell(figure, cell, style) : []);
@@ -54,13 +58,11 @@ function drawField({ field }: Printed, { frame, cells, hole }: PagePlan, style: 
     radiusMm: CORNER_MM,
     widthMm: STRONG_MM,
   });
-  return asModel(
-    group('field', [
-      stroked(outlineOf(frame), { colour: FAINT_INK, widthMm: FINE_MM }),
-      ...figures,
-      group('hole', [empty], 'hole'),
-    ]),
-  );
+  const around = stroked(outlineOf(frame), { colour: FAINT_INK, widthMm: FINE_MM });
+  const hollow = group('hole', [empty], 'hole');
+  return offered
+    ? asModel(group('field', [around, ...figures, hollow]))
+    : group('field', [around, ...figures, asPlace(hollow)]);
 }
 
 function outlineOf(frame: Area) {
