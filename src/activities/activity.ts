@@ -114,8 +114,8 @@ export interface ActivityParts<Id extends string, S extends ParameterSpecs, P, A
   readonly chance: (printed: P) => number;
   /** Where a choice in the printed task shows what was chosen; absent: nowhere. */
   readonly decisions?: (printed: P, answer: A) => readonly Decision[];
-  /** The least room one task needs, furniture of the sheet not counted. */
-  readonly room: (printed: P) => Size;
+  /** The least room one task needs, furniture of the sheet not counted; without a style, as for the right hand. */
+  readonly room: (printed: P, style?: PrintStyle) => Size;
   /** The task from (0, 0) to `size`, which is at least its room; with `answer`, the answer drawn in. */
   readonly draw: (printed: P, size: Size, style: PrintStyle, answer?: A) => Group;
   readonly materials: (printed: P, answer: A) => readonly Material[];
@@ -161,7 +161,7 @@ export interface Activity {
   readonly chance: (printed: unknown) => number;
   /** Where the child decides between things of which a wrong one can be noted; `draw` marks all that they name. */
   readonly decisions: (task: Task) => readonly Decision[];
-  readonly room: (printed: unknown) => Size;
+  readonly room: (printed: unknown, style?: PrintStyle) => Size;
   readonly draw: (task: Task, size: Size, style: PrintStyle, withAnswer: boolean) => Group;
   readonly materials: (task: Task) => readonly Material[];
 }
@@ -200,7 +200,7 @@ export function defineActivity<const Id extends string, const S extends Paramete
     features: (printed) => parts.features(printed as P),
     chance: (printed) => Math.min(MOST_CHANCE, parts.chance(printed as P)),
     decisions: (task) => parts.decisions?.(task.printed as P, task.answer as A) ?? [],
-    room: (printed) => parts.room(printed as P),
+    room: (printed, style) => parts.room(printed as P, style),
     draw: (task, size, style, withAnswer) =>
       parts.draw(task.printed as P, size, style, ...(withAnswer ? [task.answer as A] : [])),
     materials: (task) => parts.materials(task.printed as P, task.answer as A),

@@ -12,6 +12,12 @@ export interface Stroke {
   readonly ends?: 'round' | 'square';
 }
 
+/**
+ * What the writing hand must know of a part of a task: what the child looks at while it answers, or a place where it
+ * answers. A `model` never stands beside the `place` of its group on the side of the hand.
+ */
+export type Use = 'model' | 'place';
+
 export interface Shape {
   readonly kind: 'shape';
   readonly path: Path;
@@ -19,6 +25,8 @@ export interface Shape {
   readonly stroke?: Stroke;
   /** Absent: nonzero. */
   readonly rule?: 'nonzero' | 'evenodd';
+  /** Absent: neither. */
+  readonly use?: Use;
 }
 
 export interface Text {
@@ -46,6 +54,8 @@ export interface Group {
   readonly role?: string;
   /** Which of its task's marks this is, a whole number from 0: what was tapped on a picture is found again by it. */
   readonly mark?: number;
+  /** Absent: neither. */
+  readonly use?: Use;
 }
 
 export type SceneNode = Shape | Text | Group;

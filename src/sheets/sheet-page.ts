@@ -51,8 +51,9 @@ export function taskGroups(
   language: Language = 'en',
 ): readonly Group[] {
   const { activity, page, size } = sheet.spec;
+  const style = styleOf(sheet.spec);
   const area = sheetArea(page.paper, page.orientation, page.margin);
-  const rooms = sheet.tasks.map((task) => activityOf(activity).room(task.printed));
+  const rooms = sheet.tasks.map((task) => activityOf(activity).room(task.printed, style));
   const places = arrangeTasks(enlargedRooms(rooms, size), area);
   if (!places) throw new Error(`sheet ${sheet.code}: its tasks have no room on its page`);
   const times = enlargementIn(rooms, places, size);

@@ -3,6 +3,8 @@ import { circlePath, rectanglePath } from '../../base/index.ts';
 import { type Figure, sameFigure, TEXTURES } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   centredIn,
   centreOf,
@@ -62,7 +64,7 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     const figure = printed.row[at] ?? null;
     if (figure) return drawPlaced(figure, place, ways);
     const mark = markOfEmpty(printed, empty.indexOf(place));
-    const drawn = drawEmpty(place, ways);
+    const drawn = printed.offered ? drawEmpty(place, ways) : asPlace(drawEmpty(place, ways));
     return mark === undefined ? drawn : marked(drawn, mark);
   });
   const choices = (printed.offered ?? []).flatMap((figure, at) => {
@@ -70,8 +72,9 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     return place ? [marked(drawPlaced(figure, place, ways), at)] : [];
   });
   return group('task', [
-    group('row', row),
-    ...(tray ? [group('offered', [drawTray(tray), ...choices])] : []),
+    // A row keeps the direction in which it is read. Where it is filled in itself, it is read before the hand is there.
+    tray ? asModel(group('row', row)) : group('row', row),
+    ...(tray ? [asPlace(group('offered', [drawTray(tray), ...choices]))] : []),
     ...(answer ? [drawAnswer(answer, empty, offered, ways)] : []),
   ]);
 }

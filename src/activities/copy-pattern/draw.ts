@@ -3,6 +3,8 @@ import { rectanglePath } from '../../base/index.ts';
 import { type Figure, figureName } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   drawFigure,
   filled,
   type Group,
@@ -39,16 +41,16 @@ export function room(printed: Printed): Size {
 }
 
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
-  const plan = planPage(printed, size);
+  const plan = planPage(printed, size, style.hand);
   const { model } = printed;
   const look = { model, plan, reading: readingOf(printed), style };
   const boxes = plan.boxes.map((area, index) => {
     const cells = printed.boxes[index]?.cells ?? [];
-    return drawPattern('box', area, cells, look, answer?.[index]?.cells);
+    return asPlace(drawPattern('box', area, cells, look, answer?.[index]?.cells));
   });
   return group('task', [
     drawPlate(plan.plate),
-    drawPattern('model', plan.model, model.cells, look),
+    asModel(drawPattern('model', plan.model, model.cells, look)),
     ...boxes,
   ]);
 }

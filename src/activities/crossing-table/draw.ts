@@ -3,6 +3,8 @@ import { circlePath, linePath, rectanglePath } from '../../base/index.ts';
 import { type Figure, formOf, sameFigure } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   centredIn,
   centreOf,
   drawFigure,
@@ -43,7 +45,7 @@ export function room(printed: Printed): Size {
 }
 
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
-  const plan = planPage(printed, size);
+  const plan = planPage(printed, size, style.hand);
   const ways = { printed, plan, style };
   const { rowHeads = [], columnHeads = [] } = printed;
   const given = printed.rows.flat().flatMap((figure, place) => {
@@ -51,11 +53,14 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     return figure && cell ? [group('given', [drawStanding(figure, cell, ways)])] : [];
   });
   return group('task', [
-    group('heads', [
-      ...drawHeads(rowHeads, plan.rowHeads, printed, plan.figureMm, style),
-      ...drawHeads(columnHeads, plan.columnHeads, printed, plan.figureMm, style),
-    ]),
-    group('table', [...given, ...tableLines(printed, plan)]),
+    group(
+      'heads',
+      [
+        ...drawHeads(rowHeads, plan.rowHeads, printed, plan.figureMm, style),
+        ...drawHeads(columnHeads, plan.columnHeads, printed, plan.figureMm, style),
+      ].map(asModel),
+    ),
+    asPlace(group('table', [...given, ...tableLines(printed, plan)])),
     ...drawLoose(ways),
     ...(answer ? [drawAnswer(answer, ways)] : []),
   ]);

@@ -1,5 +1,7 @@
 // Draws a task: a frame to look at, the dashed line to fold along, the choices below; the answer as rings.
 import {
+  asModel,
+  asPlace,
   box,
   FAINT_INK,
   FINE_MM,
@@ -39,14 +41,14 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   });
   const choices = printed.choices.flatMap((figure, index) => {
     const cell = plan.choices[index];
-    return cell ? [marked(group('choice', drawInCell(figure, cell, style)), index)] : [];
+    return cell ? [asPlace(marked(group('choice', drawInCell(figure, cell, style)), index))] : [];
   });
   const rings = (answer ?? []).flatMap((place) => {
     const cell = plan.choices[place];
     return cell ? [stroked(ringPath(cell), { colour: QUIET_INK, widthMm: ANSWER_LINE_MM })] : [];
   });
   return group('task', [
-    group('frame', [box(left, top, width, height), ...set]),
+    asModel(group('frame', [box(left, top, width, height), ...set])),
     group('fold', drawFold(plan.foldMm, size.widthMm)),
     ...choices,
     ...(answer === undefined ? [] : [group('answer', rings)]),

@@ -3,6 +3,8 @@ import { circlePath } from '../../base/index.ts';
 import { type Figure, formOf } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   drawFigure,
   FAINT_INK,
@@ -55,14 +57,14 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const plan = planPage(printed, size);
   const look = { printed, plan, style };
   const empty: Cells = printed.part.cells.map(() => null);
-  const parts = plan.parts.map((area, index) =>
-    index === plan.given
-      ? drawPart('given', area, printed.part.cells, look)
-      : drawPart('missing', area, empty, look),
-  );
+  const parts = plan.parts.map((area, index) => {
+    if (index === plan.given) return asModel(drawPart('given', area, printed.part.cells, look));
+    const missing = drawPart('missing', area, empty, look);
+    return printed.offered ? missing : asPlace(missing);
+  });
   const offered = plan.offered.map((area, index) => {
     const piece = drawPart('offered', area, printed.offered?.[index]?.cells ?? empty, look);
-    return { ...piece, children: [...piece.children, drawEdge(area, printed)] };
+    return asPlace({ ...piece, children: [...piece.children, drawEdge(area, printed)] });
   });
   const key = answer ? [group('answer', drawAnswer(answer, look))] : [];
   return group('task', [...parts, group('mirror', drawLines(plan, printed)), ...offered, ...key]);
@@ -84,7 +86,7 @@ function drawLines({ parts }: PagePlan, { axis }: Printed): readonly SceneNode[]
 /** The mirror line again, on the side of an offered half that would lie at it. */
 function drawEdge({ left, top, width, height }: Area, { axis, given }: Printed): SceneNode {
   const stroke = { colour: INK, widthMm: MIRROR_MM };
-  const isBefore = given !== 'second';
+  const isBefore = isGivenFirst({ axis, given });
   if (axis === 'level') {
     const y = isBefore ? top - TO_LINE_MM : top + height + TO_LINE_MM;
     return line(left, y, left + width, y, stroke);
@@ -93,10 +95,15 @@ function drawEdge({ left, top, width, height }: Area, { axis, given }: Printed):
   return line(x, top, x, top + height, stroke);
 }
 
+/** Whether the given half lies before the line, so that the other one begins at it. */
+function isGivenFirst({ axis, given = 'first' }: Pick<Printed, 'axis' | 'given'>): boolean {
+  return axis === 'level' ? given !== 'second' : given === 'first';
+}
+
 /** An offered half together with the mirror line at its side. */
 function withEdge(area: Area, { axis, given }: Printed): Area {
   const reachMm = TO_LINE_MM + MIRROR_MM / 2;
-  const isBefore = given !== 'second';
+  const isBefore = isGivenFirst({ axis, given });
   const [left, top] = [area.left - (isBefore ? reachMm : 0), area.top - (isBefore ? reachMm : 0)];
   return axis === 'level'
     ? { ...area, top, height: area.height + reachMm }

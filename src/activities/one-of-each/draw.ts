@@ -3,6 +3,8 @@ import { circlePath, rectanglePath } from '../../base/index.ts';
 import { type Figure, formOf } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   centredIn,
   centreOf,
   drawFigure,
@@ -53,8 +55,8 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     return figure ? [group('given', [drawInGrid(figure, cell, ways)])] : drawEmpty(cell, ways);
   });
   return group('task', [
-    drawTray(ways),
-    group('grid', [...standing, ...gridLines(printed, plan)]),
+    asModel(drawTray(ways)),
+    asPlace(group('grid', [...standing, ...gridLines(printed, plan)])),
     ...drawPieces(ways),
     ...(answer ? [drawAnswer(answer, ways)] : []),
   ]);
