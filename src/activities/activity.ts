@@ -8,6 +8,8 @@ import { type Limits, refusalsWithColours } from './colours-at-hand.ts';
 import type { Decision } from './decision.ts';
 import type { Features } from './features.ts';
 import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './parameters.ts';
+import type { Piece } from './pieces.ts';
+import type { Size } from './size.ts';
 import type { Skill } from './skills.ts';
 
 export const LANGUAGES = ['en'] as const;
@@ -46,10 +48,7 @@ export type Material =
   | { readonly kind: 'scissors' }
   | { readonly kind: 'glue' };
 
-export interface Size {
-  readonly widthMm: number;
-  readonly heightMm: number;
-}
+export type { Size } from './size.ts';
 
 /** What an activity says, in one language. */
 export interface ActivityWords<S extends ParameterSpecs = ParameterSpecs, P = unknown> {
@@ -121,6 +120,12 @@ export interface ActivityParts<Id extends string, S extends ParameterSpecs, P, A
   /** The task from (0, 0) to `size`, which is at least its room; with `answer`, the answer drawn in. */
   readonly draw: (printed: P, size: Size, style: PrintStyle, answer?: A) => Group;
   readonly materials: (printed: P, answer: A) => readonly Material[];
+  /**
+   * The figures of the answer as pieces to cut out and stick into the task's empty places, in the order of the answer,
+   * for the task as it is drawn at this size; then pieces that belong nowhere, where the task offers such figures.
+   * Absent, or none: no figure goes into an empty place.
+   */
+  readonly pieces?: (printed: P, answer: A, size: Size, style: PrintStyle) => readonly Piece[];
   readonly words: Readonly<Record<Language, ActivityWords<S, P>>>;
 }
 
@@ -166,6 +171,8 @@ export interface Activity {
   readonly room: (printed: unknown) => Size;
   readonly draw: (task: Task, size: Size, style: PrintStyle, withAnswer: boolean) => Group;
   readonly materials: (task: Task) => readonly Material[];
+  /** Pieces to cut out for the task as it is drawn at this size; none where no figure goes into an empty place. */
+  readonly pieces: (task: Task, size: Size, style: PrintStyle) => readonly Piece[];
 }
 
 /** Closes the typed parts of an activity into the form that knows no types of its own. */
@@ -206,6 +213,8 @@ export function defineActivity<const Id extends string, const S extends Paramete
     draw: (task, size, style, withAnswer) =>
       parts.draw(task.printed as P, size, style, ...(withAnswer ? [task.answer as A] : [])),
     materials: (task) => parts.materials(task.printed as P, task.answer as A),
+    pieces: (task, size, style) =>
+      parts.pieces?.(task.printed as P, task.answer as A, size, style) ?? [],
   };
 }
 

@@ -18,6 +18,7 @@ import {
   readRecipeText,
   stepForAge,
   styleOf,
+  toCutField,
   valuesOf,
 } from '../sheets/index.ts';
 import { shellWords } from '../words/index.ts';
@@ -76,6 +77,7 @@ export function recipeOf(options: RecipeOptions): Recipe {
     ...(seed === undefined ? {} : { seed }),
     parts: base?.parts ?? [partOf(options, style)],
     ...(goals === undefined ? {} : { goals }),
+    ...toCutField(base?.toCut),
     ...groupOf(options, base),
   };
 }

@@ -1,6 +1,6 @@
 // English words of the pages that go round the tasks.
 import { GOALS_WORDS_EN } from './goals-words-en.ts';
-import type { AdultWords, MarkingWords, PageWords, PartName } from './page-words.ts';
+import type { AdultWords, CutWords, MarkingWords, PageWords, PartName } from './page-words.ts';
 
 /** `1 sheet`, `2 sheets`. */
 function counted(count: number, one: string, many = `${one}s`): string {
@@ -96,6 +96,17 @@ const marking: MarkingWords = {
   outOf: (tasks) => `of ${tasks}`,
 };
 
+const cut: CutWords = {
+  cards: (code) => `The tasks of sheet ${code} as cards. Print on one side only.`,
+  cardsTitle: (code) => `Cards of sheet ${code}`,
+  key: (code) => `Cut out and lay beside sheet ${code}. Print on one side only.`,
+  keyTitle: (code) => `Key of sheet ${code}`,
+  keyAlt: 'what to look back at, as on the sheet',
+  pieces: (code) => `Pieces for sheet ${code}. Print on one side only.`,
+  piecesTitle: (code) => `Pieces for sheet ${code}`,
+  page: (page, pages) => (pages === 1 ? '' : `${page} of ${pages}`),
+};
+
 export const ENGLISH: PageWords = {
   foot: { name: 'Name', date: 'Date', qr: 'The sheet code as a QR code' },
   about: (activity, step) => `${activity} · step ${step}`,
@@ -103,6 +114,7 @@ export const ENGLISH: PageWords = {
   answersTitle: (page, pages) => (pages === 1 ? 'Answers' : `Answers, page ${page} of ${pages}`),
   answerLabel: (number, activity, step) => `${number} · ${activity} · step ${step}`,
   documentTitle: (parts) => `Samewise: ${listed(parts.map(partText))}`,
+  cut,
   marking,
   adult,
   goals: GOALS_WORDS_EN,

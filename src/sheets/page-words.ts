@@ -9,9 +9,23 @@ export interface PageWords {
   readonly answersTitle: (page: number, pages: number) => string;
   readonly answerLabel: (number: number, activity: string, step: number) => string;
   readonly marking: MarkingWords;
+  readonly cut: CutWords;
   readonly documentTitle: (parts: readonly PartName[]) => string;
   readonly adult: AdultWords;
   readonly goals: GoalsWords;
+}
+
+/** The feet of pages to cut, and their titles. */
+export interface CutWords {
+  readonly cards: (code: string) => string;
+  readonly cardsTitle: (code: string) => string;
+  readonly key: (code: string) => string;
+  readonly keyTitle: (code: string) => string;
+  readonly keyAlt: string;
+  readonly pieces: (code: string) => string;
+  readonly piecesTitle: (code: string) => string;
+  /** Empty for the only page. */
+  readonly page: (page: number, pages: number) => string;
 }
 
 export interface MarkingWords {

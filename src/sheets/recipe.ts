@@ -28,6 +28,7 @@ import {
   styleOf,
 } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
+import { TO_CUT, type ToCut, toCutField } from './to-cut.ts';
 import { versionRefusal } from './version-refusal.ts';
 
 /** Some sheets of one activity at one step. */
@@ -61,6 +62,8 @@ export interface Recipe {
   readonly parts: readonly RecipePart[];
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly Framework[];
+  /** What is printed after each sheet to be cut out; absent: nothing. */
+  readonly toCut?: readonly ToCut[];
   /** Each child gets all parts, on sheets of its own; absent: the pack is for nobody in particular. */
   readonly children?: readonly GroupChild[];
   /** How the sheets of a group lie; absent: by child. */
@@ -127,6 +130,7 @@ export const recipeSchema = closedObject({
   colours: z.array(z.enum(COLOUR_NAMES)).min(1).max(COLOUR_NAMES.length).optional(),
   parts: z.array(z.discriminatedUnion('activity', PART_SCHEMAS)).min(1).max(MOST_PARTS),
   goals: z.array(z.enum(FRAMEWORKS)).max(FRAMEWORKS.length).optional(),
+  toCut: z.array(z.enum(TO_CUT)).max(TO_CUT.length).optional(),
   children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
   sortedBy: z.enum(SORTINGS).optional(),
 });
@@ -157,6 +161,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
     ...style,
     parts,
     ...(goals === undefined ? {} : { goals }),
+    ...toCutField(read.data.toCut),
     ...(children === undefined ? {} : { children: children.map(groupChild) }),
     ...(sortedBy === undefined ? {} : { sortedBy }),
   };
