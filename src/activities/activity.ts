@@ -50,6 +50,12 @@ export type Material =
 
 export type { Size } from './size.ts';
 
+/** A line for the adult with a small drawing beside it, which goes from (0, 0) to the size. */
+export interface Guide extends Size {
+  readonly words: string;
+  readonly drawing: Group;
+}
+
 /** What an activity says, in one language. */
 export interface ActivityWords<S extends ParameterSpecs = ParameterSpecs, P = unknown> {
   /** Short name, as in "6 tasks of **in every box**". */
@@ -81,6 +87,8 @@ export interface ActivityWords<S extends ParameterSpecs = ParameterSpecs, P = un
   readonly harderNow: (printed: P) => string;
   /** Slips to look for and what they may come from, never a diagnosis: one or two sentences. */
   readonly lookFor: (printed: P) => readonly string[];
+  /** How the paper itself is to be handled, with a small drawing, where it is more than laid down; absent: it is not. */
+  readonly guide?: (printed: P) => Guide;
   /** The task in words, for someone who cannot see the page; does not give the answer away. */
   readonly describe: (printed: P) => string;
   /** The answer in words, for the proof line and the adult: "Blue and red are in all 4 boxes." */

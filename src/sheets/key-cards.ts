@@ -1,5 +1,5 @@
 // The key or the model of a sheet once more, as a card to cut out and lay beside it.
-import { activityOf, type Language } from '../activities/index.ts';
+import { activityOf, type Language, type Size } from '../activities/index.ts';
 import { compose, moveBy, type Transform, transformPath } from '../base/index.ts';
 import {
   type Area,
@@ -14,7 +14,8 @@ import {
   type SceneNode,
 } from '../page/index.ts';
 import { cardLabel, LABEL_MM, PAD_MM } from './card-parts.ts';
-import { CUT_GAP_MM, type CutPageChoice, cutArea, cutLine, cutPage } from './cut-page.ts';
+import { type CutPageChoice, cutArea, cutLine, cutPage } from './cut-page.ts';
+import { placedInRows } from './cut-rows.ts';
 import { pageWords } from './page-catalogue.ts';
 import { placedTasks } from './placed-tasks.ts';
 import type { Sheet } from './sheet.ts';
@@ -121,13 +122,15 @@ export function keyCardPages(
   if (cards.length === 0) return [];
   const words = pageWords(language).cut;
   const page = pageFor(sheet, cards);
-  const pages = pagesOf(cards, cutArea(page, 0));
+  const area = cutArea(page, 0);
+  const sized = cards.map((card) => ({ card, ...sizeWithin(card, area) }));
+  const pages = placedInRows([sized], area);
   return pages.map((placed, index) =>
     cutPage({
       page,
       title: words.keyTitle(sheet.code),
       foot: [words.key(sheet.code), words.page(index + 1, pages.length)],
-      nodes: placed.map(({ card, place }) => drawCard(card, place, words.keyAlt)),
+      nodes: placed.map(({ item, place }) => drawCard(item.card, place, words.keyAlt)),
     }),
   );
 }
@@ -137,41 +140,23 @@ function pageFor({ spec }: Sheet, cards: readonly KeyCard[]): CutPageChoice {
   const turned: Orientation = spec.page.orientation === 'portrait' ? 'landscape' : 'portrait';
   const fits = (page: CutPageChoice) => {
     const { width, height } = cutArea(page, 0);
-    return cards.every((card) => sizeOf(card).width <= width && sizeOf(card).height <= height);
+    return cards.every((card) => {
+      const { widthMm, heightMm } = sizeOf(card);
+      return widthMm <= width && heightMm <= height;
+    });
   };
   const other = { ...spec.page, orientation: turned };
   return !fits(spec.page) && fits(other) ? other : spec.page;
 }
 
-function sizeOf({ widthMm, heightMm }: KeyCard) {
-  return { width: widthMm + 2 * PAD_MM, height: heightMm + PAD_MM + LABEL_MM };
+function sizeOf({ widthMm, heightMm }: KeyCard): Size {
+  return { widthMm: widthMm + 2 * PAD_MM, heightMm: heightMm + PAD_MM + LABEL_MM };
 }
 
-interface PlacedCard {
-  readonly card: KeyCard;
-  readonly place: Area;
-}
-
-/** In rows from the top; a card that is wider than the page is as wide as the page. */
-function pagesOf(cards: readonly KeyCard[], area: Area): readonly (readonly PlacedCard[])[] {
-  const pages: PlacedCard[][] = [[]];
-  let [left, top, rowMm] = [area.left, area.top, 0];
-  for (const card of cards) {
-    const size = sizeOf(card);
-    const width = Math.min(size.width, area.width);
-    const height = Math.min(size.height, area.height);
-    if (left > area.left && left + width > area.left + area.width) {
-      [left, top, rowMm] = [area.left, top + rowMm + CUT_GAP_MM, 0];
-    }
-    if (top > area.top && top + height > area.top + area.height) {
-      pages.push([]);
-      [left, top, rowMm] = [area.left, area.top, 0];
-    }
-    pages[pages.length - 1]?.push({ card, place: { left, top, width, height } });
-    left += width + CUT_GAP_MM;
-    rowMm = Math.max(rowMm, height);
-  }
-  return pages;
+/** A card that is wider than the page has less blank at its sides. */
+function sizeWithin(card: KeyCard, { width, height }: Area): Size {
+  const { widthMm, heightMm } = sizeOf(card);
+  return { widthMm: Math.min(widthMm, width), heightMm: Math.min(heightMm, height) };
 }
 
 function drawCard(card: KeyCard, place: Area, alt: string): Group {

@@ -69,6 +69,21 @@ const adult: AdultWords = {
   checkAdvice: (paper) =>
     `Lay a ruler along this line. If it is not 50${NBSP}mm long, print again on ${paper} paper at ` +
     `100${NBSP}% (“actual size”, not “fit to page”); otherwise stickers will not fit their dots.`,
+  cut: {
+    title: 'To cut out',
+    kinds: {
+      cards:
+        'Cards: one task each. Lay each at a place of its own; its code and number tell where it belongs.',
+      'key-card': 'Key card: lay it beside the sheet, on the side of the hand that does not work.',
+      pieces:
+        'Pieces: the child cuts them out one at a time and sticks each in its empty place, instead of what ' +
+        'else the sheet asks the hand to do. A slip spoils one piece only.',
+    },
+    always: [
+      'Print on one side of the paper only: what is on the back would be cut as well.',
+      'Cut pieces are small: keep them from children under three.',
+    ],
+  },
   care: 'Take care',
   cautions: [
     'Stay beside a child who works with stickers, and keep what is left over out of reach.',

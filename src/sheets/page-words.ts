@@ -1,6 +1,7 @@
 // The words of the pages that go round the tasks: foot, answer pages, the adult's page.
 import type { FootLabels, PaperName } from '../page/index.ts';
 import type { Framework, GoalId } from './goals.ts';
+import type { ToCut } from './to-cut.ts';
 
 export interface PageWords {
   readonly foot: FootLabels;
@@ -69,6 +70,12 @@ export interface AdultWords {
   readonly size: string;
   readonly checkLine: string;
   readonly checkAdvice: (paper: PaperName) => string;
+  readonly cut: {
+    readonly title: string;
+    readonly kinds: Readonly<Record<ToCut, string>>;
+    /** What holds for all that is cut out. */
+    readonly always: readonly string[];
+  };
   readonly care: string;
   readonly cautions: readonly string[];
   readonly sheets: string;

@@ -1,16 +1,9 @@
 // Pages of pieces to cut out and stick into the empty places of a sheet, mixed, those of each task together.
 import { activityOf, type Language, type Piece } from '../activities/index.ts';
 import { type Random, randomFrom } from '../base/index.ts';
-import {
-  type Area,
-  type Group,
-  group,
-  type Page,
-  printArea,
-  QUIET_INK,
-  text,
-} from '../page/index.ts';
-import { CUT_GAP_MM, cutArea, cutLine, cutPage, standing } from './cut-page.ts';
+import { type Area, type Group, group, type Page, QUIET_INK, text } from '../page/index.ts';
+import { cutArea, cutLine, cutPage, SPARE_MM, standing } from './cut-page.ts';
+import { type PlacedItem, placedInRows } from './cut-rows.ts';
 import { pageWords } from './page-catalogue.ts';
 import { placedTasks } from './placed-tasks.ts';
 import type { Sheet } from './sheet.ts';
@@ -37,17 +30,36 @@ export function hasPieces(sheet: Sheet): boolean {
 export function piecePages(sheet: Sheet, language: Language = 'en'): readonly Page[] {
   const random = randomFrom(sheet.spec.seed).fork();
   const tasks = piecesOf(sheet).map((pieces) => mixed(pieces, random.fork()));
-  const { page } = sheet.spec;
-  const pages = pagesOf(rowsOf(tasks, areaFor(sheet)), areaFor(sheet).height);
+  const pages = placedInRows(tasks, areaFor(sheet));
   const words = pageWords(language).cut;
-  return pages.map((rows, index) =>
+  return pages.map((placed, index) =>
     cutPage({
-      page,
+      page: sheet.spec.page,
       title: words.piecesTitle(sheet.code),
       foot: [words.pieces(sheet.code), words.page(index + 1, pages.length)],
-      nodes: drawRows(rows, sheet),
+      nodes: placed.flatMap((each) => drawPiece(each, tasks.length > 1)),
     }),
   );
+}
+
+/** A number stands beside the first piece of each task, where there are several. */
+function drawPiece(
+  { item, list, isFirst, place }: PlacedItem<Piece>,
+  isNumbered: boolean,
+): readonly Group[] {
+  const piece = group('piece', [cutLine(place), standing(item.drawing, place)]);
+  if (!isNumbered || !isFirst) return [piece];
+  const baseline = place.top + place.height / 2 + 0.35 * NUMBER_EM_MM;
+  const style = { colour: QUIET_INK, anchor: 'end' } as const;
+  const number = text(String(list + 1), place.left - SPARE_MM, baseline, NUMBER_EM_MM, style);
+  return [group('piece-number', [number]), piece];
+}
+
+/** Where pieces may stand; the number of their task stands to the left of them. */
+function areaFor({ spec, tasks }: Sheet): Area {
+  const area = cutArea(spec.page);
+  const aside = tasks.length > 1 ? NUMBER_MM : 0;
+  return { ...area, left: area.left + aside, width: area.width - aside };
 }
 
 /** In an order that is not that of the answer, wherever there is another. */
@@ -62,75 +74,4 @@ function mixed(pieces: readonly Piece[], random: Random): readonly Piece[] {
 
 function looks(pieces: readonly Piece[]): string {
   return JSON.stringify(pieces.map(({ figures }) => figures));
-}
-
-interface Row {
-  /** Of the task, from 1, in the first of its rows. */
-  readonly number: number | undefined;
-  readonly pieces: readonly Piece[];
-  readonly heightMm: number;
-}
-
-/** Where pieces may stand; a number of their task stands to the left of them. */
-function areaFor({ spec, tasks }: Sheet): Area {
-  const area = cutArea(spec.page);
-  const aside = tasks.length > 1 ? NUMBER_MM : 0;
-  return { ...area, left: area.left + aside, width: area.width - aside };
-}
-
-function rowsOf(tasks: readonly (readonly Piece[])[], { width }: Area): readonly Row[] {
-  return tasks.flatMap((pieces, index) => {
-    const rows: Piece[][] = [];
-    let usedMm = 0;
-    for (const piece of pieces) {
-      const row = rows[rows.length - 1];
-      const isFitting = row && usedMm + CUT_GAP_MM + piece.widthMm <= width;
-      if (isFitting) row.push(piece);
-      else rows.push([piece]);
-      usedMm = isFitting ? usedMm + CUT_GAP_MM + piece.widthMm : piece.widthMm;
-    }
-    return rows.map((row, at) => ({
-      number: at === 0 && tasks.length > 1 ? index + 1 : undefined,
-      pieces: row,
-      heightMm: Math.max(...row.map(({ heightMm }) => heightMm)),
-    }));
-  });
-}
-
-function pagesOf(rows: readonly Row[], heightMm: number): readonly (readonly Row[])[] {
-  const pages: Row[][] = [];
-  let usedMm = 0;
-  for (const row of rows) {
-    const page = pages[pages.length - 1];
-    const isFitting = page && usedMm + CUT_GAP_MM + row.heightMm <= heightMm;
-    if (isFitting) page.push(row);
-    else pages.push([row]);
-    usedMm = isFitting ? usedMm + CUT_GAP_MM + row.heightMm : row.heightMm;
-  }
-  return pages;
-}
-
-function drawRows(rows: readonly Row[], sheet: Sheet): readonly Group[] {
-  const area = areaFor(sheet);
-  const edge = printArea(sheet.spec.page.paper, sheet.spec.page.orientation).left;
-  let top = area.top;
-  return rows.flatMap(({ number, pieces, heightMm }) => {
-    let left = area.left;
-    const cut = pieces.map((piece) => {
-      const place = { left, top, width: piece.widthMm, height: piece.heightMm };
-      left += piece.widthMm + CUT_GAP_MM;
-      return group('piece', [cutLine(place), standing(piece.drawing, place)]);
-    });
-    const baseline = top + heightMm / 2 + 0.35 * NUMBER_EM_MM;
-    const label =
-      number === undefined
-        ? []
-        : [
-            group('piece-number', [
-              text(String(number), edge, baseline, NUMBER_EM_MM, { colour: QUIET_INK }),
-            ]),
-          ];
-    top += heightMm + CUT_GAP_MM;
-    return [...label, ...cut];
-  });
 }

@@ -103,6 +103,14 @@ export const words = {
   more: 'More choices',
   less: (label: string) => `Less: ${label}`,
   moreOf: (label: string) => `More: ${label}`,
+  toCut: 'To cut out',
+  toCutHelp:
+    'Printed after each sheet, with its code. Pieces are there for sheets with empty places for figures, a key card for sheets with a key or a model. The sheet itself stays as it is.',
+  toCutNames: {
+    pieces: 'pieces to cut',
+    'key-card': 'the key as a card',
+    cards: 'the tasks as cards',
+  },
   goals: 'Goals of curricula',
   goalsHelp:
     'The adult’s page then names the goals that the sheets serve. Which sheet serves which is our own reading.',

@@ -48,10 +48,9 @@ export const ENGLISH: ShellWords = {
   },
   sheetsToCut: {
     cards: 'a sheet',
-    'key-card':
-      'a sheet with a key or a model (by-key, copy-pattern, find-the-same, turned-shapes)',
+    'key-card': 'a sheet with a key or one model, such as by-key, copy-pattern or find-the-same',
     pieces:
-      'a sheet with empty places for figures (one-of-each, continue-row, crossing-table, missing-part, copy-pattern, mirror-half; size-order with --set response=cut)',
+      'a sheet with empty places for figures, such as one-of-each, continue-row or missing-part',
   },
   arguments: {
     file: 'the pack file; - for standard input',

@@ -1,13 +1,14 @@
 // Makes the sheet that is to lie on the table, with what its proof line says.
 import { activityOf } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
-import { difficultyOf, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
+import { difficultyFrom, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
 import type { Page } from '../../page/index.ts';
 import { type ColourName, mergingPairs } from '../../palette/index.ts';
 import { type SvgOptions, svgOf } from '../../press/index.ts';
 import {
   adultPages,
   answerPages,
+  featuresToDo,
   type Pack,
   printedColours,
   type Sheet,
@@ -51,16 +52,15 @@ export function show(
     step: spec.step,
     values: { ...activity.ladder[spec.step - 1]?.values, ...spec.values },
     gaveWay: fitValues(entries).gaveWay,
-    hardness: hardnessOf(sheet),
+    hardness: hardnessOf(sheet, pack),
     answers: tasks.map(({ printed, answer }) => activity.words.en.answer(printed, answer)),
     alike: alikeOn(sheet),
   });
 }
 
 /** How hard the sheet is and why, in words. */
-function hardnessOf({ spec, tasks }: Sheet): string {
-  const activity = activityOf(spec.activity);
-  const difficulties = tasks.map(({ printed }) => difficultyOf(activity, printed));
+function hardnessOf(sheet: Sheet, { toCut }: Pack): string {
+  const difficulties = featuresToDo(sheet, toCut).map(difficultyFrom);
   return explainDifficulty(sheetDifficulty(difficulties), 'en');
 }
 
