@@ -26,7 +26,7 @@ export interface Piece extends Size {
 /** A piece is so much smaller than its place, in mm, so that it goes in. */
 const LESS_MM = 1;
 /** Least blank between the figure on a piece and the edge that is cut, in mm; common practice, no source. */
-const BLANK_MM = 1;
+const BLANK_MM = 1.5;
 
 /** One figure in the middle of its piece, as large as on the task where the piece has room for that. */
 export function figurePiece(
