@@ -16,6 +16,7 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
   const [view, setView] = useState<View>('sheet');
   const [sheet, setSheet] = useState(1);
   const { shown, objections, isMaking } = useShown(maker, entries, view, sheet);
+  const hasCut = (shown?.toCut.had.length ?? 0) > 0;
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
@@ -25,7 +26,8 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
     <main className="make">
       <section className="table" aria-label={words.table}>
         <PageBar
-          view={view}
+          view={view === 'cut' && !hasCut ? 'sheet' : view}
+          hasCut={hasCut}
           sheet={shown?.sheet ?? 1}
           sheets={shown?.sheets ?? 1}
           onView={setView}

@@ -123,7 +123,7 @@ export const words = {
   ownChoices: 'Back to what the step itself asks for',
   table: 'The page',
   blankPage: 'The page is being made.',
-  views: { sheet: 'Sheet', answers: 'Answers', adult: 'Adult’s page' },
+  views: { sheet: 'Sheet', cut: 'To cut', answers: 'Answers', adult: 'Adult’s page' },
   viewLabel: 'What to look at',
   pageOf: (page: number, pages: number) => `sheet ${page} of ${pages}`,
   wholePack: 'the whole pack',
@@ -142,6 +142,10 @@ export const words = {
   firstStep: 'It is where this activity begins.',
   apart: (labels: readonly string[]) => `Other than the step says: ${labels.join(', ')}.`,
   gaveWay: (labels: readonly string[]) => `Fitted to your choices: ${labels.join(', ')}.`,
+  nothingToCut: {
+    pieces: 'No pieces to cut: on this sheet no figure goes into an empty place.',
+    'key-card': 'No key card: this sheet has neither a key nor one model.',
+  } as Readonly<Record<string, string>>,
   alike: (pairs: readonly (readonly [string, string])[]) =>
     `${capital(inSeries(pairs.map(([one, other]) => `${one} and ${other}`)))} look alike to some children with a colour-vision deficiency. If this child may be one of them, choose grey print, where each colour also carries a letter.`,
   lastGood: 'The page shows the last recipe that could be made.',

@@ -1,5 +1,5 @@
 // The small drawing for the adult: the upper half goes back along the dashed line, then the lower half alone is shown.
-import { circlePath, linePath, type Path, polygonPath, rectanglePath } from '../../base/index.ts';
+import { circlePath, linePath, moveBy, type Path, polygonPath, rectanglePath } from '../../base/index.ts';
 import {
   FAINT_INK,
   FINE_MM,
@@ -15,7 +15,7 @@ import {
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 
-export const FOLD_GUIDE_SIZE: Size = { widthMm: 30, heightMm: 15.4 };
+export const FOLD_GUIDE_SIZE: Size = { widthMm: 30.2, heightMm: 15.4 };
 
 /** Of the small paper, in mm. */
 const [WIDE_MM, HIGH_MM] = [10.6, 15];
@@ -28,7 +28,7 @@ const BEHIND_MM = 1.1;
 /** The paper before it is folded, an arrow round its edge to the back, and the paper as the child then has it. */
 export function foldGuide(): Group {
   const half = HIGH_MM / 2;
-  return group('fold-guide', [
+  const drawn = group('fold-guide', [
     paper(0, 0.2, HIGH_MM),
     ...[2.6, 5.3, 8].map((x) => filled(circlePath(x, 4, 0.9), FAINT_INK)),
     line(0.2, half + 0.2, WIDE_MM - 0.2, half + 0.2, { ...THIN, dashMm: [1, 0.8] }),
@@ -38,6 +38,8 @@ export function foldGuide(): Group {
     paper(SECOND_MM, half + 0.2, half),
     ...choicesAt(SECOND_MM, half + 0.2),
   ]);
+  // Half a line to the right, so that none of it is cut off.
+  return { ...drawn, transform: moveBy(FINE_MM, 0) };
 }
 
 function paper(left: number, top: number, heightMm: number): SceneNode {

@@ -8,7 +8,9 @@ import { type SvgOptions, svgOf } from '../../press/index.ts';
 import {
   adultPages,
   answerPages,
+  cutPagesOf,
   featuresToDo,
+  notToBeCut,
   type Pack,
   printedColours,
   type Sheet,
@@ -55,6 +57,7 @@ export function show(
     hardness: hardnessOf(sheet, pack),
     answers: tasks.map(({ printed, answer }) => activity.words.en.answer(printed, answer)),
     alike: alikeOn(sheet),
+    toCut: toCutOf(pack, number - 1),
   });
 }
 
@@ -77,16 +80,30 @@ function sheetsFor(entries: Entries, count: number): Result<Pack> {
 
 /** How many of the first sheets a view needs. */
 function sheetsOnView(view: View, number: number, { sheets }: Entries): number {
-  if (view === 'sheet') return number;
+  if (view === 'sheet' || view === 'cut') return number;
   return view === 'answers' ? number + ANSWERED_TOGETHER : sheets;
 }
 
 function pageFor(view: View, pack: Pack, sheet: Sheet): Page {
   if (view === 'sheet') return sheetPage(sheet);
+  if (view === 'cut') return firstToCut(pack, sheet);
   const pages = view === 'adult' ? adultPages(pack) : answerPages(pack.sheets);
   const page = [...pages].find((each) => view === 'adult' || isPrintedOn(each, sheet.code));
   if (page === undefined) throw new Error(`${view}: expected a page, got none`);
   return page;
+}
+
+/** The first of the pages that follow the sheet; the sheet itself where none does. */
+function firstToCut({ toCut = [] }: Pack, sheet: Sheet): Page {
+  const [first] = cutPagesOf({ sheets: [sheet], toCut })(0).flatMap(({ pages }) => pages);
+  return first ?? sheetPage(sheet);
+}
+
+/** Keys that stand on a card of an earlier sheet are had as well. */
+function toCutOf({ toCut = [], sheets }: Pack, index: number): Shown['toCut'] {
+  const sheet = sheets[index];
+  const lacking = sheet === undefined ? [] : notToBeCut({ sheets: [sheet], toCut });
+  return { had: toCut.filter((kind) => !lacking.includes(kind)), lacking };
 }
 
 function isPrintedOn({ nodes }: Page, code: string): boolean {

@@ -1,4 +1,4 @@
-// Which page lies on the table: sheet, answers or the adult's page, and which sheet of the pack.
+// Which page lies on the table: sheet, what is cut out of it, answers or the adult's page, and which sheet of the pack.
 import { Button } from 'react-aria-components/Button';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
@@ -9,11 +9,14 @@ export interface PageBarProps {
   readonly view: View;
   readonly sheet: number;
   readonly sheets: number;
+  /** Whether anything of the sheet is to be cut out. */
+  readonly hasCut: boolean;
   readonly onView: (view: View) => void;
   readonly onSheet: (sheet: number) => void;
 }
 
-export function PageBar({ view, sheet, sheets, onView, onSheet }: PageBarProps) {
+export function PageBar({ view, sheet, sheets, hasCut, onView, onSheet }: PageBarProps) {
+  const views = VIEWS.filter((name) => name !== 'cut' || hasCut);
   return (
     <div className="page-bar">
       <ToggleButtonGroup
@@ -27,7 +30,7 @@ export function PageBar({ view, sheet, sheets, onView, onSheet }: PageBarProps) 
           if (next) onView(next);
         }}
       >
-        {VIEWS.map((name) => (
+        {views.map((name) => (
           <ToggleButton key={name} id={name} className="view">
             {words.views[name]}
           </ToggleButton>
