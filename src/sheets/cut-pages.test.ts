@@ -131,7 +131,19 @@ describe('pieces to cut', () => {
     }
   });
 
-  it('lie in another order on another sheet, and in the same order on the same sheet', () => {
+  it('show which side is down wherever a piece could pass for another when it is turned', () => {
+    const feetOn = (content: string) => {
+      const sheet = sheetOf('one-of-each', 3, 3, { content, response: 'point' });
+      const pages = piecePages(sheet);
+      const count = (role: string) => pages.flatMap((page) => groupsIn(page, role)).length;
+      return count('piece-foot') / count('piece');
+    };
+    for (const content of ['directions', 'capitals', 'numerals', 'textures'])
+      expect(feetOn(content), content).toBe(1);
+    for (const content of ['colours', 'shapes']) expect(feetOn(content), content).toBe(0);
+  });
+
+  it('lie in the same order whenever the sheet is made', () => {
     const sheet = sheetOf('crossing-table', 8);
     expect(piecePages(sheet)).toEqual(piecePages(sheetOf('crossing-table', 8)));
   });

@@ -77,7 +77,7 @@ const adult: AdultWords = {
       'key-card': 'Key card: lay it beside the sheet, on the side of the hand that does not work.',
       pieces:
         'Pieces: the child cuts them out one at a time and sticks each in its empty place, instead of what ' +
-        'else the sheet asks the hand to do. A slip spoils one piece only.',
+        'else the sheet asks the hand to do. A slip spoils one piece only. A short line on a piece is at its foot.',
     },
     always: [
       'Print on one side of the paper only: what is on the back would be cut as well.',

@@ -5,6 +5,7 @@ import { type Area, type Group, group, type Page, QUIET_INK, text } from '../pag
 import { cutArea, cutLine, cutPage, SPARE_MM, standing } from './cut-page.ts';
 import { type PlacedItem, placedInRows } from './cut-rows.ts';
 import { pageWords } from './page-catalogue.ts';
+import { needFeet, pieceFoot } from './piece-foot.ts';
 import { placedTasks } from './placed-tasks.ts';
 import type { Sheet } from './sheet.ts';
 import { styleOf } from './sheet-spec.ts';
@@ -37,7 +38,9 @@ export function piecePages(sheet: Sheet, language: Language = 'en'): readonly Pa
       page: sheet.spec.page,
       title: words.piecesTitle(sheet.code),
       foot: [words.pieces(sheet.code), words.page(index + 1, pages.length)],
-      nodes: placed.flatMap((each) => drawPiece(each, tasks.length > 1)),
+      nodes: placed.flatMap((each) =>
+        drawPiece(each, tasks.length > 1, needFeet(tasks[each.list] ?? [])),
+      ),
     }),
   );
 }
@@ -46,8 +49,13 @@ export function piecePages(sheet: Sheet, language: Language = 'en'): readonly Pa
 function drawPiece(
   { item, list, isFirst, place }: PlacedItem<Piece>,
   isNumbered: boolean,
+  hasFoot: boolean,
 ): readonly Group[] {
-  const piece = group('piece', [cutLine(place), standing(item.drawing, place)]);
+  const piece = group('piece', [
+    cutLine(place),
+    standing(item.drawing, place),
+    ...(hasFoot ? [pieceFoot(place)] : []),
+  ]);
   if (!isNumbered || !isFirst) return [piece];
   const baseline = place.top + place.height / 2 + 0.35 * NUMBER_EM_MM;
   const style = { colour: QUIET_INK, anchor: 'end' } as const;

@@ -42,6 +42,7 @@ const SHEETS: readonly Wanted[] = [
   { activity: 'one-of-each', step: 9 },
   { activity: 'continue-row', step: 3 },
   { activity: 'continue-row', step: 8 },
+  { activity: 'one-of-each', step: 3, values: { content: 'directions', response: 'point' } },
   { activity: 'crossing-table', step: 4 },
   { activity: 'crossing-table', step: 12 },
   { activity: 'missing-part', step: 2 },
