@@ -1,5 +1,12 @@
 // The small drawing for the adult: the upper half goes back along the dashed line, then the lower half alone is shown.
-import { circlePath, linePath, moveBy, type Path, polygonPath, rectanglePath } from '../../base/index.ts';
+import {
+  circlePath,
+  linePath,
+  moveBy,
+  type Path,
+  polygonPath,
+  rectanglePath,
+} from '../../base/index.ts';
 import {
   FAINT_INK,
   FINE_MM,
