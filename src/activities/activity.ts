@@ -1,6 +1,7 @@
 // The contract of an activity: what each folder hands over, and the form in which everything else sees it.
 import type { z } from 'zod';
 import { accept, type Random, type Refusal, type Result, refuse } from '../base/index.ts';
+import type { Language } from '../languages/index.ts';
 import type { Group, PrintStyle } from '../page/index.ts';
 import type { ColourName } from '../palette/index.ts';
 import { MOST_CHANCE } from './chance.ts';
@@ -11,9 +12,6 @@ import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './p
 import type { Piece } from './pieces.ts';
 import type { Size } from './size.ts';
 import type { Skill } from './skills.ts';
-
-export const LANGUAGES = ['en'] as const;
-export type Language = (typeof LANGUAGES)[number];
 
 /** The age, in years, that a step is a first guess for; the child decides. */
 export type AgeHint = 3 | 4 | 5;

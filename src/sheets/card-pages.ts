@@ -1,6 +1,6 @@
 // Every task of a sheet as a card of its own: equal cards with room between them, nothing on their backs.
 import { activityOf, type Language } from '../activities/index.ts';
-import { moveBy } from '../base/index.ts';
+import { moveBy, scaleBy } from '../base/index.ts';
 import {
   type Area,
   type Group,
@@ -116,7 +116,18 @@ function fullPage(plan: CardPlan | undefined): CardPlan {
 }
 
 function drawnAsOnSheet(sheet: Sheet, language: Language): readonly DrawnTask[] {
-  return placedTasks(sheet).map(({ task, size }) => drawnTask(sheet, task, size, language));
+  return placedTasks(sheet).map(({ task, size, times }) => {
+    const { drawing, ink } = drawnTask(sheet, task, size, language);
+    return {
+      drawing: times === 1 ? drawing : { ...drawing, transform: scaleBy(times) },
+      ink: {
+        left: times * ink.left,
+        top: times * ink.top,
+        width: times * ink.width,
+        height: times * ink.height,
+      },
+    };
+  });
 }
 
 function drawnAtLeast(sheet: Sheet, language: Language): readonly DrawnTask[] {

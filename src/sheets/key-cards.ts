@@ -1,6 +1,6 @@
 // The key or the model of a sheet once more, as a card to cut out and lay beside it.
 import { activityOf, type Language, type Size } from '../activities/index.ts';
-import { compose, moveBy, type Transform, transformPath } from '../base/index.ts';
+import { compose, moveBy, scaleBy, type Transform, transformPath } from '../base/index.ts';
 import {
   type Area,
   type FoundGroup,
@@ -75,9 +75,9 @@ interface Key {
 /** For each task its key or model; undefined where it has none, or several things of that kind. */
 function keysOf(sheet: Sheet): readonly (Key | undefined)[] {
   const { spec } = sheet;
-  return placedTasks(sheet).map(({ task, size }) => {
+  return placedTasks(sheet).map(({ task, size, times }) => {
     const drawn = activityOf(spec.activity).draw(task, size, styleOf(spec), false);
-    const [found, ...others] = groupsWithRole(drawn, LOOKED_BACK_AT);
+    const [found, ...others] = groupsWithRole(drawn, LOOKED_BACK_AT, scaleBy(times));
     return found && others.length === 0 ? keyOf(found) : undefined;
   });
 }

@@ -1,6 +1,6 @@
 // Pages of pieces to cut out and stick into the empty places of a sheet, mixed, those of each task together.
 import { activityOf, type Language, type Piece } from '../activities/index.ts';
-import { type Random, randomFrom } from '../base/index.ts';
+import { type Random, randomFrom, scaleBy } from '../base/index.ts';
 import { type Area, type Group, group, type Page, QUIET_INK, text } from '../page/index.ts';
 import { cutArea, cutLine, cutPage, SPARE_MM, standing } from './cut-page.ts';
 import { type PlacedItem, placedInRows } from './cut-rows.ts';
@@ -17,9 +17,29 @@ const NUMBER_EM_MM = 3.6;
 /** The pieces of each task, in the order of the answer, those that belong nowhere last; none: an empty list for it. */
 export function piecesOf(sheet: Sheet): readonly (readonly Piece[])[] {
   const { spec } = sheet;
-  return placedTasks(sheet).map(({ task, size }) =>
-    activityOf(spec.activity).pieces(task, size, styleOf(spec)),
+  return placedTasks(sheet).map(({ task, size, times }) =>
+    activityOf(spec.activity)
+      .pieces(task, size, styleOf(spec))
+      .map((piece) => (times === 1 ? piece : enlarged(piece, times))),
   );
+}
+
+/** As much larger as its place on the sheet. */
+function enlarged({ place, ...piece }: Piece, times: number): Piece {
+  return {
+    ...piece,
+    widthMm: times * piece.widthMm,
+    heightMm: times * piece.heightMm,
+    drawing: { ...group('piece-drawing', [piece.drawing]), transform: scaleBy(times) },
+    ...(place && {
+      place: {
+        left: times * place.left,
+        top: times * place.top,
+        width: times * place.width,
+        height: times * place.height,
+      },
+    }),
+  };
 }
 
 /** Whether any figure of the answers goes into an empty place. */

@@ -1,6 +1,6 @@
 // The page that the child gets: the tasks of a sheet, and one quiet foot.
 import { activityOf, type Language } from '../activities/index.ts';
-import { moveBy } from '../base/index.ts';
+import { compose, moveBy, scaleBy } from '../base/index.ts';
 import {
   drawFoot,
   type Group,
@@ -20,7 +20,7 @@ import { taskRules } from './task-rules.ts';
 /** The sheet as it is printed. */
 export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
   const { spec, code } = sheet;
-  const { paper, orientation } = spec.page;
+  const { paper, orientation, margin } = spec.page;
   const activity = activityOf(spec.activity).words[language];
   const words = pageWords(language);
   const about = words.about(activity.name, spec.step);
@@ -28,8 +28,9 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
   const foot = drawFoot({
     paper,
     orientation,
+    margin,
     code,
-    question: footQuestion(say, about, printArea(paper, orientation).width),
+    question: footQuestion(say, about, printArea(paper, orientation, margin).width),
     about,
     labels: words.foot,
     child: sheet.child?.name,
@@ -51,12 +52,12 @@ export function taskGroups(
   const placed = placedTasks(sheet);
   const tasks = placed.map((each) => drawTask(sheet, each, withAnswers, language));
   const places = placed.map(({ place }) => place);
-  return [...tasks, taskRules(places, sheetArea(page.paper, page.orientation))];
+  return [...tasks, taskRules(places, sheetArea(page.paper, page.orientation, page.margin))];
 }
 
 function drawTask(
   { spec }: Sheet,
-  { task, place, size }: PlacedTask,
+  { task, place, size, times }: PlacedTask,
   withAnswers: boolean,
   language: Language,
 ): Group {
@@ -68,6 +69,9 @@ function drawTask(
     : (drawn.alt ?? words.describe(task.printed));
   return {
     ...group('task-place', [{ ...drawn, alt }]),
-    transform: moveBy(place.left, place.top),
+    transform:
+      times === 1
+        ? moveBy(place.left, place.top)
+        : compose(moveBy(place.left, place.top), scaleBy(times)),
   };
 }

@@ -15,11 +15,14 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
   const { entries, edit, turn } = useRecipe();
   const [view, setView] = useState<View>('sheet');
   const [sheet, setSheet] = useState(1);
-  const { shown, objections, isMaking } = useShown(maker, entries, view, sheet);
+  const [adultPage, setAdultPage] = useState(1);
+  const wanted = view === 'adult' ? adultPage : sheet;
+  const { shown, objections, isMaking } = useShown(maker, entries, view, wanted);
   const hasCut = (shown?.toCut.had.length ?? 0) > 0;
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
+    setAdultPage(1);
     turn(next);
   };
   return (
@@ -28,10 +31,10 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
         <PageBar
           view={view === 'cut' && !hasCut ? 'sheet' : view}
           hasCut={hasCut}
-          sheet={shown?.sheet ?? 1}
-          sheets={shown?.sheets ?? 1}
+          place={shown?.place ?? 1}
+          places={shown?.places ?? 1}
           onView={setView}
-          onSheet={setSheet}
+          onPlace={view === 'adult' ? setAdultPage : setSheet}
         />
         <Paper shown={shown} isMaking={isMaking} />
         <Proof shown={shown} card={card} view={view} isRefused={objections.length > 0} />

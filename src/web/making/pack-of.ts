@@ -1,11 +1,11 @@
 // From what was entered to proven sheets.
 import { accept, type Result } from '../../base/index.ts';
 import {
-  coloursField,
   makePack,
   makeSheet,
   type OnProgress,
   type Pack,
+  printChoicesOf,
   readChildren,
   readRecipe,
   type SeededRecipe,
@@ -48,11 +48,11 @@ function packFrom(
   count: number,
   onProgress: OnProgress,
 ): Result<Pack> {
-  const { page, print, colours, parts, goals, toCut } = recipe;
+  const { parts, goals, toCut } = recipe;
   const part = parts[0];
   if (part === undefined) throw new Error('recipe › parts: expected one, got none');
   const { sheets: _sheets, ...asked } = part;
-  const first = makeSheet({ ...asked, seed, page, print, ...coloursField(colours) });
+  const first = makeSheet({ ...asked, seed, ...printChoicesOf(recipe) });
   if (!first.ok) return first;
   const named = { ...(goals === undefined ? {} : { goals }), ...toCutField(toCut) };
   if (count === 1) return accept({ sheets: [first.value], ...named });
@@ -62,15 +62,18 @@ function packFrom(
 
 function recipeOf(entries: Entries): Result<SeededRecipe> {
   const { activity, step, tasks, sheets, seed, paper, orientation, print } = entries;
-  const { colours, goals, toCut } = entries;
+  const { colours, goals, toCut, hand, size, ink, margin } = entries;
   const values = fitValues(entries).changes;
   const recipe = readRecipe({
     format: 'samewise.recipe',
     version: 1,
     seed,
-    page: { paper, orientation },
+    page: { paper, orientation, ...(margin === undefined ? {} : { margin }) },
     print,
     ...(colours === undefined ? {} : { colours }),
+    ...(hand === undefined ? {} : { hand }),
+    ...(size === undefined ? {} : { size }),
+    ...(ink === undefined ? {} : { ink }),
     ...(goals === undefined ? {} : { goals }),
     ...(toCut === undefined ? {} : { toCut }),
     parts: [{ activity, step, values, sheets, ...(tasks === undefined ? {} : { tasks }) }],
