@@ -110,6 +110,9 @@ function addOutputs(command: Command): Command {
     .option('--out <file>', options.out)
     .option('--json <file>', options.json)
     .option('--svg <folder>', options.svg)
+    .option('--pieces', options.pieces)
+    .option('--key-card', options.keyCard)
+    .option('--cards', options.cards)
     .option('--no-answers', options.noAnswers)
     .option('--no-adult-page', options.noAdultPage);
 }

@@ -37,7 +37,7 @@ export function layOutBlock(pack: Pack, language: Language, width: number): Bloc
 
 function layOutBlocks(pack: Pack, language: Language, width: number): Block[] {
   const words = pageWords(language).adult;
-  const { stickers, crayons, pencil, scissors, glue } = packMaterials(pack.sheets);
+  const { stickers, crayons, pencil, scissors, glue } = packMaterials(pack.sheets, pack.toCut);
   const print = pack.sheets[0]?.spec.print ?? 'colour';
   const sizes = [...new Set(stickers.map(({ diameterMm }) => diameterMm))].sort(
     (one, other) => one - other,
@@ -62,6 +62,13 @@ function layOutBlocks(pack: Pack, language: Language, width: number): Block[] {
     ]),
     ...(others.length > 0 ? [bullets(others, width, SMALL_EM_MM)] : []),
   ];
+}
+
+/** How to cut out what the pack has for that. */
+export function cutBlock({ toCut = [] }: Pack, language: Language, width: number): Block {
+  const { cut } = pageWords(language).adult;
+  const lines = [...toCut.map((kind) => cut.kinds[kind]), ...cut.always];
+  return section([heading(cut.title, width, 2), bullets(lines, width, SMALL_EM_MM)]);
 }
 
 /** When to stop. */

@@ -3,6 +3,8 @@ export { adultPages } from './adult-page.ts';
 export { answerPages } from './answer-pages.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
 export { CODE_ALPHABET } from './code-characters.ts';
+export { featuresToDo } from './cut-demands.ts';
+export { cutPagesOf, notToBeCut } from './cut-pages.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
 export { frameworkNames } from './goals-served.ts';
 export { EQUAL_LOGITS } from './group.ts';
@@ -63,3 +65,4 @@ export {
   styleOf,
 } from './sheet-spec.ts';
 export { changesOf, valuesOf } from './sheet-values.ts';
+export { TO_CUT, type ToCut, toCutField } from './to-cut.ts';

@@ -3,6 +3,7 @@ import type { Language } from '../activities/index.ts';
 import type { Page, Pages } from '../page/index.ts';
 import { adultPages } from './adult-page.ts';
 import { answerPages } from './answer-pages.ts';
+import { cutPagesOf } from './cut-pages.ts';
 import { markingPages } from './marking-table.ts';
 import type { Pack } from './pack.ts';
 import { partNames } from './pack-parts.ts';
@@ -15,7 +16,7 @@ export interface PackPagesOptions {
   readonly language?: Language;
 }
 
-/** The adult's page, for a group the table for marking, the sheets, the answer pages. */
+/** The adult's page, for a group the table for marking, the sheets, each before its pages to cut, the answer pages. */
 export function packPages(pack: Pack, options: PackPagesOptions = {}): Pages {
   const { language = 'en' } = options;
   const names = partNames(pack.sheets, language);
@@ -34,6 +35,10 @@ function* pagesOf(
     yield* adultPages(pack, language);
     yield* markingPages(pack.sheets, language);
   }
-  for (const sheet of pack.sheets) yield sheetPage(sheet, language);
+  const cutPages = cutPagesOf(pack, language);
+  for (const [index, sheet] of pack.sheets.entries()) {
+    yield sheetPage(sheet, language);
+    for (const { pages } of cutPages(index)) yield* pages;
+  }
   if (withAnswers) yield* answerPages(pack.sheets, language);
 }

@@ -18,6 +18,7 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
   const [adultPage, setAdultPage] = useKept('adult page in view', readPlace);
   const wanted = view === 'adult' ? adultPage : sheet;
   const { shown, objections, isMaking } = useShown(maker, entries, view, wanted);
+  const hasCut = (shown?.toCut.had.length ?? 0) > 0;
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
@@ -28,7 +29,8 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
     <main className="make">
       <section className="table" aria-label={words.table}>
         <PageBar
-          view={view}
+          view={view === 'cut' && !hasCut ? 'sheet' : view}
+          hasCut={hasCut}
           place={shown?.place ?? 1}
           places={shown?.places ?? 1}
           onView={setView}

@@ -140,6 +140,14 @@ export const words = {
   more: 'More choices',
   less: (label: string) => `Less: ${label}`,
   moreOf: (label: string) => `More: ${label}`,
+  toCut: 'To cut out',
+  toCutHelp:
+    'Printed after each sheet, with its code. Pieces are there for sheets with empty places for figures, a key card for sheets with a key or a model. The sheet itself stays as it is.',
+  toCutNames: {
+    pieces: 'pieces to cut',
+    'key-card': 'the key as a card',
+    cards: 'the tasks as cards',
+  },
   goals: 'Goals of curricula',
   goalsHelp:
     'The adult’s page then names the goals that the sheets serve. Which sheet serves which is our own reading.',
@@ -152,7 +160,7 @@ export const words = {
   ownChoices: 'Back to what the step itself asks for',
   table: 'The page',
   blankPage: 'The page is being made.',
-  views: { sheet: 'Sheet', answers: 'Answers', adult: 'Adult’s page' },
+  views: { sheet: 'Sheet', cut: 'To cut', answers: 'Answers', adult: 'Adult’s page' },
   viewLabel: 'What to look at',
   turnSheet: {
     before: 'Sheet before',
@@ -178,6 +186,10 @@ export const words = {
   firstStep: 'It is where this activity begins.',
   apart: (labels: readonly string[]) => `Other than the step says: ${labels.join(', ')}.`,
   gaveWay: (labels: readonly string[]) => `Fitted to your choices: ${labels.join(', ')}.`,
+  nothingToCut: {
+    pieces: 'No pieces to cut: on this sheet no figure goes into an empty place.',
+    'key-card': 'No key card: this sheet has neither a key nor one model.',
+  } as Readonly<Record<string, string>>,
   alike: (pairs: readonly (readonly [string, string])[]) =>
     `${capital(inSeries(pairs.map(([one, other]) => `${one} and ${other}`)))} look alike to some children with a colour-vision deficiency. If this child may be one of them, choose grey print, where each colour also carries a letter.`,
   lastGood: 'The page shows the last recipe that could be made.',

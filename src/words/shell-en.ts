@@ -43,9 +43,18 @@ export const ENGLISH: ShellWords = {
     out: 'the PDF to write; - for standard output',
     json: 'the pack file to write',
     svg: 'a folder for one SVG a page',
+    pieces: 'after each sheet, the missing figures as pieces to cut out and stick in',
+    keyCard: 'after each sheet, its key or model as a card to cut out and lay beside it',
+    cards: 'after each sheet, its tasks as cards to cut out',
     noAnswers: 'leave the answer pages out',
     noAdultPage: "leave the adult's page out",
     asJson: 'as JSON',
+  },
+  sheetsToCut: {
+    cards: 'a sheet',
+    'key-card': 'a sheet with a key or one model, such as by-key, copy-pattern or find-the-same',
+    pieces:
+      'a sheet with empty places for figures, such as one-of-each, continue-row or missing-part',
   },
   arguments: {
     file: 'the pack file; - for standard input',
@@ -59,6 +68,7 @@ Examples:
   samewise pack --activity by-key --age 4 --set entries=3 --paper Letter
   samewise pack --activity find-the-same --difficulty -2.2 --set content=pictures
   samewise pack --activity size-order --goals common-core,eyfs
+  samewise pack --activity one-of-each --step 3 --pieces
   samewise pack --recipe recipe.json --out pack.pdf --json pack.json
   samewise pack --activity odd-one-out --step 4 --children "Wren, Moss+1, Fern" --out group.pdf
   samewise check pack.json

@@ -28,12 +28,17 @@ export interface ShellWords {
       | 'out'
       | 'json'
       | 'svg'
+      | 'pieces'
+      | 'keyCard'
+      | 'cards'
       | 'noAnswers'
       | 'noAdultPage'
       | 'asJson',
       string
     >
   >;
+  /** Which sheets can be had with each of what is to be cut out. */
+  readonly sheetsToCut: Readonly<Record<'cards' | 'key-card' | 'pieces', string>>;
   readonly arguments: Readonly<Record<'file' | 'code' | 'activity' | 'schema', string>>;
   readonly examples: string;
   readonly seedChosen: (seed: number) => string;

@@ -85,9 +85,13 @@ function drawCells(area: Area, cells: Cells, look: Look): readonly Group[] {
 
 /** The lines round filled neighbours fall together, and into the line of the frame. */
 function drawInCell(figure: Figure, x: number, y: number, { plan, reading, style }: Look): Group {
+  return drawFigure(figure, x, y, figureSideMm(figure, plan, reading), style);
+}
+
+/** The side of the cell that a figure is drawn in. */
+export function figureSideMm(figure: Figure, { cellMm }: PagePlan, reading: Reading): number {
   const isDrawn = reading.response === 'draw' && reading.content !== 'dots';
-  if (isDrawn) return drawFigure(figure, x, y, drawnCellMm(figure, plan.cellMm), style);
+  if (isDrawn) return drawnCellMm(figure, cellMm);
   const isWholeCell = reading.content === 'filled-cells';
-  const widthMm = isWholeCell ? plan.cellMm + OUTLINE_MM : dotMm(reading, plan.cellMm);
-  return drawFigure(figure, x, y, cellForWidth(figure, widthMm), style);
+  return cellForWidth(figure, isWholeCell ? cellMm + OUTLINE_MM : dotMm(reading, cellMm));
 }

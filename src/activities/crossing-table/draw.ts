@@ -29,7 +29,7 @@ import { leastSize, type PagePlan, planPage } from './page-plan.ts';
 import { type Answer, type Printed, responseTo } from './task.ts';
 
 /** Dots in a cell of the table, which is their card, are as large as on a card of their own. */
-const DOTS_SHARE = 0.89;
+export const DOTS_SHARE = 0.89;
 /** The dot at the end of a line of the answer: its radius, in mm. */
 const END_MM = 1.6;
 

@@ -43,7 +43,7 @@ const DOT_SHARE = 0.78;
 const CIRCLE_MM = 0.5;
 const CORNER_MM = 2.5;
 
-interface Look {
+export interface Look {
   readonly printed: Printed;
   readonly plan: PagePlan;
   readonly style: PrintStyle;
@@ -118,7 +118,7 @@ function drawPart(role: string, area: Area, cells: Cells, look: Look): Group {
 }
 
 /** Faint circles where dots can go, else the lines between cells. */
-function drawGuides(area: Area, cells: Cells, look: Look): readonly SceneNode[] {
+export function drawGuides(area: Area, cells: Cells, look: Look): readonly SceneNode[] {
   const { rows, columns } = look.printed.part;
   if (cellKind(look.printed) === 'dots') {
     return cells.flatMap((figure, place) => {
@@ -144,7 +144,7 @@ function drawGuides(area: Area, cells: Cells, look: Look): readonly SceneNode[] 
   return [...upright, ...level];
 }
 
-function drawCells(area: Area, cells: Cells, look: Look): readonly SceneNode[] {
+export function drawCells(area: Area, cells: Cells, look: Look): readonly SceneNode[] {
   return cells.flatMap((figure, place) =>
     figure ? drawPlaced(figure, cellIn(area, place, look), look) : [],
   );
@@ -152,17 +152,24 @@ function drawCells(area: Area, cells: Cells, look: Look): readonly SceneNode[] {
 
 function drawPlaced(figure: Figure, cell: Area, look: Look): readonly SceneNode[] {
   const [x, y] = [cell.left + cell.width / 2, cell.top + cell.height / 2];
-  const kind = cellKind(look.printed);
-  if (kind === 'figures') {
-    const side = INSIDE_SHARE * cell.width;
+  const side = figureSideMm(figure, look);
+  if (cellKind(look.printed) === 'figures') {
     return drawInCell(
       figure,
       { left: x - side / 2, top: y - side / 2, width: side, height: side },
       look.style,
     );
   }
-  const widthMm = kind === 'dots' ? dotMm(look) : cell.width + OUTLINE_MM;
-  return [drawFigure(figure, x, y, stickerCellMm({ form: formOf(figure) }, widthMm), look.style)];
+  return [drawFigure(figure, x, y, side, look.style)];
+}
+
+/** The side of the cell that a figure is drawn in. */
+export function figureSideMm(figure: Figure, look: Look): number {
+  const { cellMm } = look.plan;
+  const kind = cellKind(look.printed);
+  if (kind === 'figures') return INSIDE_SHARE * cellMm;
+  const widthMm = kind === 'dots' ? dotMm(look) : cellMm + OUTLINE_MM;
+  return stickerCellMm({ form: formOf(figure) }, widthMm);
 }
 
 function dotMm({ printed, plan }: Look): number {
@@ -170,7 +177,7 @@ function dotMm({ printed, plan }: Look): number {
   return isTrue ? (printed.stickerMm ?? USUAL_STICKER_MM) : DOT_SHARE * plan.cellMm;
 }
 
-function cellIn({ left, top }: Area, place: number, { printed, plan }: Look): Area {
+export function cellIn({ left, top }: Area, place: number, { printed, plan }: Look): Area {
   const { columns } = printed.part;
   const { cellMm, padMm } = plan;
   const edge = padMm + FRAME_MM / 2;
@@ -191,6 +198,16 @@ function drawAnswer(answer: Answer, look: Look): readonly SceneNode[] {
     const stroke = { colour: QUIET_INK, widthMm: ANSWER_LINE_MM };
     return area ? [stroked(ringPath(withEdge(area, printed)), stroke)] : [];
   }
+  return missingParts(answer.cells, look).flatMap(({ area, cells }) =>
+    drawCells(area, cells, look),
+  );
+}
+
+/** Each part that is empty on paper, with what the whole finished picture holds there. */
+export function missingParts(
+  whole: Cells,
+  { plan, printed }: Pick<Look, 'plan' | 'printed'>,
+): readonly { readonly area: Area; readonly cells: Cells }[] {
   const { rows, columns } = printed.part;
   const across = printed.axis === 'level' ? 1 : 2;
   return plan.parts.flatMap((area, index) => {
@@ -199,8 +216,8 @@ function drawAnswer(answer: Answer, look: Look): readonly SceneNode[] {
     const cells = printed.part.cells.map((_, place) => {
       const row = down * rows + Math.floor(place / columns);
       const column = right * columns + (place % columns);
-      return answer.cells[row * across * columns + column] ?? null;
+      return whole[row * across * columns + column] ?? null;
     });
-    return drawCells(area, cells, look);
+    return [{ area, cells }];
   });
 }

@@ -75,7 +75,7 @@ function edge({ left, top, width, height }: Area): readonly Shape[] {
   return [box(left, top, width, height, { radiusMm: CORNER_MM, widthMm: FINE_MM })];
 }
 
-function figuresIn(piece: Piece, cells: readonly Area[], style: PrintStyle) {
+export function figuresIn(piece: Piece, cells: readonly Area[], style: PrintStyle) {
   return piece.flatMap((figure, index) => {
     const cell = cells[index];
     return cell ? drawInCell(figure, cell, style) : [];

@@ -32,7 +32,7 @@ const CIRCLE_MM = 0.5;
 const BLOCK_MM = 1.6;
 const BLOCK_SIDE = 2;
 /** Dots in a cell of the grid, which is their card, are as large as on their card in the tray. */
-const DOTS_SHARE = 0.89;
+export const DOTS_SHARE = 0.89;
 
 /** How every figure of a task is drawn. */
 interface Ways {

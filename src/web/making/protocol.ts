@@ -57,7 +57,7 @@ export interface Objection {
   readonly sentence: string;
 }
 
-export const VIEWS = ['sheet', 'answers', 'adult'] as const;
+export const VIEWS = ['sheet', 'cut', 'answers', 'adult'] as const;
 export type View = (typeof VIEWS)[number];
 
 /** A page as it is to be shown. */
@@ -84,6 +84,8 @@ export interface Shown {
   readonly answers: readonly string[];
   /** Pairs of colours on the sheet that look alike to some children. */
   readonly alike: readonly (readonly [string, string])[];
+  /** What was chosen to be cut out, by name: what this sheet has, and what it cannot have. */
+  readonly toCut: { readonly had: readonly string[]; readonly lacking: readonly string[] };
 }
 
 export type Reply<T> =
