@@ -6,7 +6,7 @@ import { writeProven } from './pack-command.ts';
 
 export async function runAgain(code: string, outputs: Outputs): Promise<void> {
   const spec = accepted(readCode(code));
-  checkOutputs(outputs);
+  checkOutputs(outputs, spec.page);
   const sheet = accepted(makeSheet(spec));
   await writeProven({ sheets: [sheet] }, outputs, sheet.code);
 }

@@ -11,4 +11,6 @@ export * from './print-style.ts';
 export * from './printable.ts';
 export * from './qr.ts';
 export * from './scene.ts';
+export * from './true-size.ts';
+export * from './two-up.ts';
 export * from './type.ts';

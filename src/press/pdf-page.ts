@@ -43,7 +43,7 @@ export function writePage(
   const title = wellFormed(page.title);
   const size = [pointsFromMm(page.widthMm), pointsFromMm(page.heightMm)] as const;
   document.addPage({ size, margin: 0 });
-  document.outline.addItem(title, { fit: true });
+  for (const part of partTitles(page)) document.outline.addItem(part, { fit: true });
   document.addContent(UNIT);
   const section = document.struct('Sect', { title });
   root.add(section);
@@ -52,6 +52,16 @@ export function writePage(
     writeNode(node, { transform: IDENTITY, clips: [] }, section, writing);
   writeArtifacts(writing);
   section.end();
+}
+
+/** What the outline names: the parts of the page that stand for themselves, or else the page. */
+function partTitles({ nodes, title }: Page): readonly string[] {
+  const inside = (node: SceneNode): readonly string[] => {
+    if (node.kind !== 'group') return [];
+    return node.title === undefined ? node.children.flatMap(inside) : [node.title];
+  };
+  const titles = nodes.flatMap(inside);
+  return (titles.length > 0 ? titles : [title]).map(wellFormed);
 }
 
 /** From the library's points, y already down, to millimetres. */
@@ -75,14 +85,15 @@ function writeGroup(group: Group, outer: Place, parent: StructureElement, writin
     writeElement('Figure', leavesOf(group, outer), parent, writing, { alt });
     return;
   }
-  const type = ELEMENTS.get(group.role);
+  const type = group.title === undefined ? ELEMENTS.get(group.role) : 'Sect';
   const place = placeIn(group, outer);
   if (type === undefined) {
     for (const child of group.children) writeNode(child, place, parent, writing);
-  } else if (group.children.every((child) => child.kind !== 'group')) {
+  } else if (type !== 'Sect' && group.children.every((child) => child.kind !== 'group')) {
     writeElement(type, leavesOf(group, outer), parent, writing, {});
   } else {
-    const element = writing.document.struct(type);
+    const titled = group.title === undefined ? {} : { title: wellFormed(group.title) };
+    const element = writing.document.struct(type, titled);
     parent.add(element);
     for (const child of group.children) writeNode(child, place, element, writing);
     element.end();

@@ -1,17 +1,29 @@
 // All pages of a pack in print order, each made when it is asked for.
 import type { Language } from '../activities/index.ts';
-import type { Page, Pages } from '../page/index.ts';
+import {
+  cutAndStack,
+  type Page,
+  type PageChoice,
+  type Pages,
+  type PaperName,
+  printedPaperOf,
+  twoUp,
+} from '../page/index.ts';
 import { adultPages } from './adult-page.ts';
 import { answerPages } from './answer-pages.ts';
 import { markingPages } from './marking-table.ts';
 import type { Pack } from './pack.ts';
 import { partNames } from './pack-parts.ts';
 import { pageWords } from './page-catalogue.ts';
+import type { Sheet } from './sheet.ts';
 import { sheetPage } from './sheet-page.ts';
+import { adultPaperOf } from './sheet-spec.ts';
 
 export interface PackPagesOptions {
   readonly withAdultPage?: boolean;
   readonly withAnswers?: boolean;
+  /** Sheets of A5 on pages of their own; absent: two on one A4, to be cut apart. */
+  readonly isSingle?: boolean;
   readonly language?: Language;
 }
 
@@ -28,12 +40,56 @@ export function packPages(pack: Pack, options: PackPagesOptions = {}): Pages {
 
 function* pagesOf(
   pack: Pack,
-  { withAdultPage = true, withAnswers = true, language = 'en' }: PackPagesOptions,
+  { withAdultPage = true, withAnswers = true, isSingle, language = 'en' }: PackPagesOptions,
 ): Generator<Page> {
   if (withAdultPage) {
     yield* adultPages(pack, language);
     yield* markingPages(pack.sheets, language);
   }
-  for (const sheet of pack.sheets) yield sheetPage(sheet, language);
+  yield* sheetPages(pack.sheets, isSingle, language);
   if (withAnswers) yield* answerPages(pack.sheets, language);
+}
+
+/** The papers that a pack of sheets with these pages is printed on, those for the adult too, each once. */
+export function printedPapers(
+  pages: readonly PageChoice[],
+  isSingle?: boolean,
+): readonly PaperName[] {
+  const sheets = pages.map(({ paper }) => (isSingle ? paper : printedPaperOf(paper)));
+  return [...new Set([...sheets, ...pages.map((page) => adultPaperOf(page).paper)])];
+}
+
+function* sheetPages(
+  sheets: readonly Sheet[],
+  isSingle: boolean | undefined,
+  language: Language,
+): Generator<Page> {
+  for (const run of runsOf(sheets)) {
+    const isHalved = !isSingle && run.some(({ spec }) => isHalf(spec.page.paper));
+    if (!isHalved) for (const sheet of run) yield sheetPage(sheet, language);
+    else
+      for (const [first, second] of cutAndStack(run))
+        yield twoUp(sheetPage(first, language), second && sheetPage(second, language));
+  }
+}
+
+/** Whether two of the paper are printed on another. */
+function isHalf(paper: PaperName): boolean {
+  return printedPaperOf(paper) !== paper;
+}
+
+/** Sheets in a row whose pages lie alike: only these can share a page. */
+function runsOf(sheets: readonly Sheet[]): readonly (readonly Sheet[])[] {
+  const runs: Sheet[][] = [];
+  for (const sheet of sheets) {
+    const last = runs.at(-1);
+    if (last?.[0] && liesLike(last[0], sheet)) last.push(sheet);
+    else runs.push([sheet]);
+  }
+  return runs;
+}
+
+function liesLike(one: Sheet, other: Sheet): boolean {
+  const [{ page }, { page: otherPage }] = [one.spec, other.spec];
+  return page.paper === otherPage.paper && page.orientation === otherPage.orientation;
 }

@@ -12,6 +12,18 @@ export interface PageWords {
   readonly documentTitle: (parts: readonly PartName[]) => string;
   readonly adult: AdultWords;
   readonly goals: GoalsWords;
+  readonly ruler: RulerWords;
+}
+
+/** The page that shows whether a printer keeps true size. */
+export interface RulerWords {
+  readonly title: string;
+  readonly about: string;
+  readonly steps: readonly string[];
+  readonly across: string;
+  readonly upright: string;
+  /** With a line to write on. */
+  readonly measured: string;
 }
 
 export interface MarkingWords {
