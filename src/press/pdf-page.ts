@@ -43,9 +43,11 @@ export function writePage(
   const title = wellFormed(page.title);
   const size = [pointsFromMm(page.widthMm), pointsFromMm(page.heightMm)] as const;
   document.addPage({ size, margin: 0 });
-  for (const part of partTitles(page)) document.outline.addItem(part, { fit: true });
+  const parts = partTitles(page.nodes);
+  const isParted = parts.length > 0;
+  for (const part of isParted ? parts : [title]) document.outline.addItem(part, { fit: true });
   document.addContent(UNIT);
-  const section = document.struct('Sect', { title });
+  const section = document.struct('Sect', isParted ? {} : { title });
   root.add(section);
   const writing: Writing = { document, lettering, pen: new Map(), artifacts: [] };
   for (const node of page.nodes)
@@ -54,14 +56,12 @@ export function writePage(
   section.end();
 }
 
-/** What the outline names: the parts of the page that stand for themselves, or else the page. */
-function partTitles({ nodes, title }: Page): readonly string[] {
-  const inside = (node: SceneNode): readonly string[] => {
+/** The titles of parts of a page that stand for themselves, in order. */
+function partTitles(nodes: readonly SceneNode[]): readonly string[] {
+  return nodes.flatMap((node) => {
     if (node.kind !== 'group') return [];
-    return node.title === undefined ? node.children.flatMap(inside) : [node.title];
-  };
-  const titles = nodes.flatMap(inside);
-  return (titles.length > 0 ? titles : [title]).map(wellFormed);
+    return node.title === undefined ? partTitles(node.children) : [wellFormed(node.title)];
+  });
 }
 
 /** From the library's points, y already down, to millimetres. */

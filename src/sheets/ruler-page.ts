@@ -4,6 +4,7 @@ import { compose, moveBy, turnBy } from '../base/index.ts';
 import {
   type Area,
   CHECK_LINE_SIZE,
+  centreOf,
   checkLine,
   type Group,
   group,
@@ -30,7 +31,9 @@ const LABEL_EM_MM = 4.4;
 const LINES_GAP_MM = 28;
 const LABEL_GAP_MM = 6;
 /** Between the two lines, by eye. */
-const BETWEEN_MM = 40;
+const BETWEEN_MM = 36;
+/** Of the blank that is left, how much stands above: a little less than below looks like the middle. */
+const ABOVE_SHARE = 0.35;
 
 /** The page as a document of its own, on the paper that goes into the printer for sheets of `paper`. */
 export function rulerPages(paper: PaperName, language: Language = 'en'): Pages {
@@ -39,21 +42,22 @@ export function rulerPages(paper: PaperName, language: Language = 'en'): Pages {
 }
 
 function rulerPage(paper: PaperName, words: RulerWords): Page {
-  const area = printArea(paper, 'portrait');
-  const width = Math.min(WORDS_MM, area.width);
-  const { group: blocks, heightMm } = stackBlocks(
-    [
-      heading(words.title, width),
-      paragraph(words.about, width, { emMm: TEXT_EM_MM }),
-      numbered(words.steps, width, TEXT_EM_MM),
-    ],
-    area,
-  );
-  const below = area.top + heightMm + LINES_GAP_MM;
+  const whole = printArea(paper, 'portrait');
+  const width = Math.min(WORDS_MM, whole.width);
+  const column = { ...whole, left: centreOf(whole).x - width / 2, width };
+  const blocks = [
+    heading(words.title, width),
+    paragraph(words.about, width, { emMm: TEXT_EM_MM }),
+    numbered(words.steps, width, TEXT_EM_MM),
+  ];
+  const { heightMm } = stackBlocks(blocks, column);
+  const spareMm = column.height - heightMm - LINES_GAP_MM - CHECK_LINE_SIZE.widthMm;
+  const top = column.top + spareMm * ABOVE_SHARE;
+  const { group: told } = stackBlocks(blocks, { ...column, top });
   return {
     ...pageSize(paper, 'portrait'),
     title: words.title,
-    nodes: [blocks, ...lines({ ...area, top: below }, words)],
+    nodes: [told, ...lines({ ...column, top: top + heightMm + LINES_GAP_MM }, words)],
   };
 }
 

@@ -10,6 +10,8 @@ export interface PressButtonsProps {
   readonly isReady: boolean;
   /** Which of the two is the next thing to do. */
   readonly next?: PressAs;
+  /** Something else on the screen is the next thing to do, and these stand beside it. */
+  readonly isAside?: boolean;
   /** Called as a run begins, such as to keep what is printed. */
   readonly onStart?: () => void;
 }
@@ -31,18 +33,19 @@ export function PressButtons({
   what,
   isReady,
   next = 'pdf',
+  isAside = false,
   onStart = () => {},
 }: PressButtonsProps) {
   const { run, start, cancel } = usePressRun();
   const isRunning = run.progress !== undefined;
   const canStart = isReady && !isRunning;
   return (
-    <div className="press">
+    <div className={isAside ? 'press-aside' : 'press'}>
       <div className="row">
         {waysOf(what, next).map((as) => (
           <Button
             key={as}
-            className={as === next ? 'next' : 'plain'}
+            className={as === next && !isAside ? 'next' : 'plain'}
             isDisabled={!canStart}
             onPress={() => {
               onStart();

@@ -4,6 +4,7 @@ import { startPress } from '../making/press.ts';
 import type { PressAs, PressNews, PressWhat } from '../making/protocol.ts';
 import { words } from '../words.ts';
 import { fileName } from './file-name.ts';
+import { recallMeasure } from './measured.ts';
 import { printPages } from './print-pages.ts';
 import { saveFile } from './save-file.ts';
 
@@ -33,7 +34,9 @@ export function usePressRun(): PressRunState {
   const start = useCallback((what: PressWhat, as: PressAs) => {
     callOff.current?.();
     setRun({ progress: { words: words.starting, share: 0 }, outcome: '' });
-    callOff.current = startPress({ ...what, as }, (news) => setRun(afterNews(news, what)));
+    const measured = recallMeasure();
+    const order = { ...what, as, ...(measured === undefined ? {} : { measuredMm: measured }) };
+    callOff.current = startPress(order, (news) => setRun(afterNews(news, what)));
   }, []);
   const cancel = useCallback(() => {
     callOff.current?.();
