@@ -183,6 +183,7 @@ export const words = {
   trueSize: {
     title: 'Is it true size?',
     why: 'Stickers fit their dots only if pages come out at true size. Print the page with two 50 mm lines at 100 % (“actual size”), and measure both with a ruler.',
+    ways: { pages: 'Print the two lines', pdf: 'Two lines as a PDF' },
     fileName: 'check-your-printer',
     measured: 'The 50 mm line measures, in mm',
     measuredHelp: 'Such as 48.5. If the two lines differ, type what lies between.',

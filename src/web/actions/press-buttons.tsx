@@ -12,6 +12,8 @@ export interface PressButtonsProps {
   readonly next?: PressAs;
   /** Something else on the screen is the next thing to do, and these stand beside it. */
   readonly isAside?: boolean;
+  /** What the buttons say; absent: as for any pack. */
+  readonly names?: Readonly<Partial<Record<PressAs, string>>>;
   /** Called as a run begins, such as to keep what is printed. */
   readonly onStart?: () => void;
 }
@@ -34,6 +36,7 @@ export function PressButtons({
   isReady,
   next = 'pdf',
   isAside = false,
+  names = {},
   onStart = () => {},
 }: PressButtonsProps) {
   const { run, start, cancel } = usePressRun();
@@ -52,7 +55,7 @@ export function PressButtons({
               start(what, as);
             }}
           >
-            {NAMES[as]}
+            {names[as] ?? NAMES[as]}
           </Button>
         ))}
         {isRunning ? (

@@ -34,6 +34,7 @@ export function TrueSize({ maker, paper }: TrueSizeProps) {
           what={{ rulerFor: paper, name: told.fileName }}
           isReady
           isAside
+          names={told.ways}
           next="pages"
         />
         {inForce === undefined ? (
