@@ -30,6 +30,7 @@ interface Printed {
 /** What the browser would print; it clears away what it laid out as soon as that is done. */
 async function printed(page: Page, button: string): Promise<Printed> {
   await page.evaluate(() => {
+    document.body.removeAttribute('data-printing');
     window.print = () => document.body.setAttribute('data-printing', 'yes');
   });
   await page.getByRole('button', { name: button, exact: true }).click();
