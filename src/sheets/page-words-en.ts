@@ -69,6 +69,9 @@ const adult: AdultWords = {
   checkAdvice: (paper) =>
     `Lay a ruler along this line. If it is not 50${NBSP}mm long, print again on ${paper} paper at ` +
     `100${NBSP}% (“actual size”, not “fit to page”); otherwise stickers will not fit their dots.`,
+  cutAdvice:
+    'Where two sheets share a page, cut along the dashed line. Then lay the left or upper pile on the ' +
+    'other: they lie in order.',
   care: 'Take care',
   cautions: [
     'Stay beside a child who works with stickers, and keep what is left over out of reach.',

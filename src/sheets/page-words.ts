@@ -67,6 +67,8 @@ export interface AdultWords {
   readonly size: string;
   readonly checkLine: string;
   readonly checkAdvice: (paper: PaperName) => string;
+  /** For sheets that may come two on one page. */
+  readonly cutAdvice: string;
   readonly care: string;
   readonly cautions: readonly string[];
   readonly sheets: string;

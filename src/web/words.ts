@@ -195,6 +195,7 @@ export const words = {
     correct: (mm: number) => `Make up for ${mm} mm from now on`,
     inForce: (mm: number) =>
       `For this printer: every PDF and print from this browser makes up for a 50 mm line that measures ${mm} mm. For another printer, stop this and measure anew. The page with the two lines is never changed.`,
+    madeUp: (mm: number) => `It makes up for a 50 mm line that measures ${mm} mm.`,
     stop: 'Stop making up for it',
     stopped: 'Pages are printed as they are again.',
   },

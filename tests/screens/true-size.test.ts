@@ -133,7 +133,6 @@ test.each([PHONE, DESKTOP])(
     await check(page, '48.5');
     await page.getByText('First print the page once more').waitFor();
     expect(await faultsOf(page)).toEqual([]);
-    await page.screenshot({ path: `/tmp/pp/fold-${viewport.width}.png`, fullPage: true });
     const width = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(width).toBeLessThanOrEqual(viewport.width);
   },

@@ -36,7 +36,7 @@ export function usePressRun(): PressRunState {
     setRun({ progress: { words: words.starting, share: 0 }, outcome: '' });
     const measured = recallMeasure();
     const order = { ...what, as, ...(measured === undefined ? {} : { measuredMm: measured }) };
-    callOff.current = startPress(order, (news) => setRun(afterNews(news, what)));
+    callOff.current = startPress(order, (news) => setRun(afterNews(news, what, measured)));
   }, []);
   const cancel = useCallback(() => {
     callOff.current?.();
@@ -45,7 +45,7 @@ export function usePressRun(): PressRunState {
   return { run, start, cancel };
 }
 
-function afterNews(news: PressNews, what: PressWhat): PressRun {
+function afterNews(news: PressNews, what: PressWhat, measuredMm: number | undefined): PressRun {
   switch (news.kind) {
     case 'making':
       return {
@@ -65,7 +65,7 @@ function afterNews(news: PressNews, what: PressWhat): PressRun {
       };
     case 'pdf':
     case 'zip':
-      return savedAs(fileName(what, news.kind), news.kind, news.bytes);
+      return savedAs(fileName(what, news.kind), news, 'rulerFor' in what ? undefined : measuredMm);
     case 'pages':
       void printPages(news.pages);
       return AT_REST;
@@ -76,7 +76,13 @@ function afterNews(news: PressNews, what: PressWhat): PressRun {
   }
 }
 
-function savedAs(name: string, kind: 'pdf' | 'zip', bytes: Uint8Array<ArrayBuffer>): PressRun {
+/** Says also what was made up for, so that nobody wonders about a page that is not as large as usual. */
+function savedAs(
+  name: string,
+  { kind, bytes }: Extract<PressNews, { readonly kind: 'pdf' | 'zip' }>,
+  measuredMm: number | undefined,
+): PressRun {
   saveFile(name, `application/${kind}`, bytes);
-  return { outcome: words.saved(name) };
+  const madeUp = measuredMm === undefined ? '' : ` ${words.trueSize.madeUp(measuredMm)}`;
+  return { outcome: `${words.saved(name)}${madeUp}` };
 }
