@@ -7,7 +7,7 @@ import { writeProven } from './pack-command.ts';
 
 export async function runAgain(code: string, outputs: Outputs): Promise<void> {
   const spec = accepted(readCode(code));
-  checkOutputs(outputs);
+  checkOutputs(outputs, spec.page);
   const sheet = accepted(makeSheet(spec));
   const pack = withCutOptions<Pack>({ sheets: [sheet] }, outputs);
   refuseNothingToCut(pack);

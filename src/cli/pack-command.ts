@@ -15,7 +15,7 @@ const words = shellWords('en');
 export async function runPack(options: PackOptions): Promise<void> {
   const recipe = withCutOptions(recipeOf(options), options);
   refuseNoGroup(recipe, options);
-  checkOutputs(options);
+  checkOutputs(options, recipe.page);
   const seed = recipe.seed ?? chosenSeed();
   const pack = accepted(makePack({ ...recipe, seed }, showProgress(words.proving)));
   refuseNothingToCut(pack);

@@ -13,4 +13,6 @@ export * from './qr.ts';
 export * from './scene.ts';
 export * from './scene-bounds.ts';
 export * from './scissors.ts';
+export * from './true-size.ts';
+export * from './two-up.ts';
 export * from './type.ts';

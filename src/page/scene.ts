@@ -50,6 +50,8 @@ export interface Group {
   /** Nothing outside this outline shows (in the group's own coordinates). */
   readonly clip?: Path;
   readonly alt?: string;
+  /** A part of the page that stands for itself, such as one of two sheets on it; the outline names it. */
+  readonly title?: string;
   /** What it is, for tests and for the app to find it again: `task`, `box`, `figure`, `answer`, `foot`… */
   readonly role?: string;
   /** Which of its task's marks this is, a whole number from 0: what was tapped on a picture is found again by it. */

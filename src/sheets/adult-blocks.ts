@@ -11,6 +11,7 @@ import {
   type PaperName,
   paragraph,
   picture,
+  printedPaperOf,
   QUIET_INK,
   together,
 } from '../page/index.ts';
@@ -83,13 +84,17 @@ export function helpBlock(language: Language, width: number): Block {
   return section([heading(words.help, width, 2), numbered(words.ladder, width, SMALL_EM_MM)]);
 }
 
-/** The 50 mm line. */
-export function sizeBlock(language: Language, paper: PaperName, width: number): Block {
+/** The 50 mm line; and where sheets may share a page, how they are cut apart. */
+export function sizeBlock(pack: Pack, language: Language, paper: PaperName, width: number): Block {
   const words = pageWords(language).adult;
+  const isHalved = pack.sheets.some(
+    ({ spec }) => printedPaperOf(spec.page.paper) !== spec.page.paper,
+  );
   return section([
     heading(words.size, width, 2),
     picture(checkLine(0, 0, words.checkLine), CHECK_LINE_SIZE),
     paragraph(words.checkAdvice(paper), width, { emMm: SMALL_EM_MM }),
+    ...(isHalved ? [paragraph(words.cutAdvice, width, { emMm: SMALL_EM_MM })] : []),
   ]);
 }
 

@@ -98,7 +98,7 @@ function firstColumns(
   const { left, right } = SIDES_MM[orientation];
   const layOut: Piece = (width) => layOutBlock(pack, language, width);
   const stop: Piece = (width) => stopBlock(language, width);
-  const size: Piece = (width) => sizeBlock(language, paper, width);
+  const size: Piece = (width) => sizeBlock(pack, language, paper, width);
   const help: Piece = (width) => helpBlock(language, width);
   const care: Piece = (width) => careBlock(language, width);
   const cut: readonly Piece[] = pack.toCut ? [(width) => cutBlock(pack, language, width)] : [];

@@ -29,7 +29,7 @@ export {
 } from './pack-check.ts';
 export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
 export { packOfCodes } from './pack-of-codes.ts';
-export { type PackPagesOptions, packPages } from './pack-pages.ts';
+export { type PackPagesOptions, packPages, printedPapers } from './pack-pages.ts';
 export { childFileName, packsOfChildren } from './packs-of-children.ts';
 export { printedColours } from './printed-colours.ts';
 export {
@@ -45,6 +45,7 @@ export {
   type Sorting,
   writtenChoices,
 } from './recipe.ts';
+export { rulerPages } from './ruler-page.ts';
 export { closedObject, wholeNumber } from './schema-parts.ts';
 export { refusalsOf } from './schema-refusals.ts';
 export { type JsonSchema, SCHEMAS } from './schemas.ts';

@@ -1,6 +1,13 @@
 // English words of the pages that go round the tasks.
 import { GOALS_WORDS_EN } from './goals-words-en.ts';
-import type { AdultWords, CutWords, MarkingWords, PageWords, PartName } from './page-words.ts';
+import type {
+  AdultWords,
+  CutWords,
+  MarkingWords,
+  PageWords,
+  PartName,
+  RulerWords,
+} from './page-words.ts';
 
 /** `1 sheet`, `2 sheets`. */
 function counted(count: number, one: string, many = `${one}s`): string {
@@ -84,6 +91,9 @@ const adult: AdultWords = {
       'Cut pieces are small: keep them from children under three.',
     ],
   },
+  cutAdvice:
+    'Where two sheets share a page, cut along the dashed line. Then lay the left or upper pile on the ' +
+    'other: they lie in order.',
   care: 'Take care',
   cautions: [
     'Stay beside a child who works with stickers, and keep what is left over out of reach.',
@@ -122,6 +132,22 @@ const cut: CutWords = {
   page: (page, pages) => (pages === 1 ? '' : `${page} of ${pages}`),
 };
 
+const ruler: RulerWords = {
+  title: 'Check your printer',
+  about:
+    'Stickers fit their dots only if a page comes out at true size. These two lines show whether it does.',
+  steps: [
+    `Print this page at 100${NBSP}% (“actual size”), not “fit to page”.`,
+    `Measure both lines with a ruler, from the middle of one end mark to the middle of the other. Each should be 50${NBSP}mm long.`,
+    `49.5 to 50.5${NBSP}mm is true size: you are done.`,
+    'If not, look for the scale in the print window, and print this page once more.',
+    'If a line is still too long or too short, type in what it measures where you got this page. Sheets are then made larger or smaller for this printer. If the two lines differ, type what lies between.',
+  ],
+  across: 'Across: 50 mm',
+  upright: 'Upright: 50 mm',
+  measured: `It measures ${'_'.repeat(8)} mm`,
+};
+
 export const ENGLISH: PageWords = {
   foot: { name: 'Name', date: 'Date', qr: 'The sheet code as a QR code' },
   about: (activity, step) => `${activity} · step ${step}`,
@@ -133,4 +159,5 @@ export const ENGLISH: PageWords = {
   marking,
   adult,
   goals: GOALS_WORDS_EN,
+  ruler,
 };

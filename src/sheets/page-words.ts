@@ -14,6 +14,18 @@ export interface PageWords {
   readonly documentTitle: (parts: readonly PartName[]) => string;
   readonly adult: AdultWords;
   readonly goals: GoalsWords;
+  readonly ruler: RulerWords;
+}
+
+/** The page that shows whether a printer keeps true size. */
+export interface RulerWords {
+  readonly title: string;
+  readonly about: string;
+  readonly steps: readonly string[];
+  readonly across: string;
+  readonly upright: string;
+  /** With a line to write on. */
+  readonly measured: string;
 }
 
 /** The feet of pages to cut, and their titles. */
@@ -76,6 +88,8 @@ export interface AdultWords {
     /** What holds for all that is cut out. */
     readonly always: readonly string[];
   };
+  /** For sheets that may come two on one page. */
+  readonly cutAdvice: string;
   readonly care: string;
   readonly cautions: readonly string[];
   readonly sheets: string;

@@ -203,6 +203,25 @@ export const words = {
   getPdf: 'Get the PDF',
   getZip: 'One PDF each',
   print: 'Print',
+  trueSize: {
+    title: 'Is it true size?',
+    why: 'Stickers fit their dots only if pages come out at true size. Print the page with two 50 mm lines at 100 % (“actual size”), and measure both with a ruler.',
+    ways: { pages: 'Print the two lines', pdf: 'Two lines as a PDF' },
+    fileName: 'check-your-printer',
+    measured: 'The 50 mm line measures, in mm',
+    measuredHelp: 'Such as 48.5. If the two lines differ, type what lies between.',
+    check: 'Check',
+    isTrue: (mm: number) =>
+      `${mm} mm is true size, as near as a ruler can tell. There is nothing to put right.`,
+    isOff: (mm: number) =>
+      `${mm} mm is ${mm < 50 ? 'too short' : 'too long'}. First print the page once more, with “100 %” or “actual size” chosen in the print window. If the line still measures ${mm} mm, pages can be made ${mm < 50 ? 'larger' : 'smaller'} to make up for it.`,
+    correct: (mm: number) => `Make up for ${mm} mm from now on`,
+    inForce: (mm: number) =>
+      `For this printer: every PDF and print from this browser makes up for a 50 mm line that measures ${mm} mm. For another printer, stop this and measure anew. The page with the two lines is never changed.`,
+    madeUp: (mm: number) => `It makes up for a 50 mm line that measures ${mm} mm.`,
+    stop: 'Stop making up for it',
+    stopped: 'Pages are printed as they are again.',
+  },
   copyCode: 'Copy the code',
   copied: 'Copied',
   codeLabel: 'Code of this sheet',

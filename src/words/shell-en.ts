@@ -12,6 +12,7 @@ export const ENGLISH: ShellWords = {
     pack: 'make a pack: sheets, answers and a page for the adult',
     check: 'prove every task of a pack file again from what is printed',
     again: 'make a sheet again from the code at its foot',
+    ruler: 'make a page that shows whether a printer keeps true size',
     activities: 'list the activities with their parameters and steps',
     schema: 'print the JSON Schema of the pack file and of the recipe',
   },
@@ -46,6 +47,9 @@ export const ENGLISH: ShellWords = {
     pieces: 'after each sheet, the missing figures as pieces to cut out and stick in',
     keyCard: 'after each sheet, its key or model as a card to cut out and lay beside it',
     cards: 'after each sheet, its tasks as cards to cut out',
+    single: 'sheets of A5 on pages of their own (default: two on one A4, to cut apart)',
+    measured:
+      'what the 50 mm line measures on this printer, such as 48.5: pages are scaled to make up for it',
     noAnswers: 'leave the answer pages out',
     noAdultPage: "leave the adult's page out",
     asJson: 'as JSON',
@@ -72,6 +76,7 @@ Examples:
   samewise pack --recipe recipe.json --out pack.pdf --json pack.json
   samewise pack --activity odd-one-out --step 4 --children "Wren, Moss+1, Fern" --out group.pdf
   samewise check pack.json
+  samewise ruler --out ruler.pdf
 `,
   seedChosen: (seed) => `seed ${seed}; the same pack again with --seed ${seed}`,
   proving: (done, all) => `proving sheet ${done} of ${all}`,

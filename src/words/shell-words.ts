@@ -1,7 +1,9 @@
 // What the command line has to say, whatever the language.
 export interface ShellWords {
   readonly about: string;
-  readonly commands: Readonly<Record<'pack' | 'check' | 'again' | 'activities' | 'schema', string>>;
+  readonly commands: Readonly<
+    Record<'pack' | 'check' | 'again' | 'ruler' | 'activities' | 'schema', string>
+  >;
   readonly options: Readonly<
     Record<
       | 'activity'
@@ -31,6 +33,8 @@ export interface ShellWords {
       | 'pieces'
       | 'keyCard'
       | 'cards'
+      | 'single'
+      | 'measured'
       | 'noAnswers'
       | 'noAdultPage'
       | 'asJson',

@@ -91,7 +91,7 @@ function drawStart(
   return [drawFigure(figure, x, y, stickerCellMm(figure, stickerMm), style)];
 }
 
-/** The figure that a line leads to, or an empty circle, for a sticker as wide as the sticker. */
+/** The figure that a line leads to, or an empty circle, for a sticker as wide as the sticker, its line included. */
 function drawEnd(
   figure: Figure | undefined,
   cell: Area | undefined,
@@ -101,7 +101,8 @@ function drawEnd(
   if (!cell) return [];
   if (figure) return drawInCell(figure, cell, style);
   const { x, y } = centreOf(cell);
-  return [stroked(circlePath(x, y, circleMm(cell, printed) / 2), { widthMm: LINE_MM })];
+  const radius = (circleMm(cell, printed) - LINE_MM) / 2;
+  return [stroked(circlePath(x, y, radius), { widthMm: LINE_MM })];
 }
 
 function circleMm(cell: Area, { response, stickerMm }: Printed): number {
