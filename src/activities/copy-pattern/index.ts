@@ -8,6 +8,7 @@ import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
 import { PARAMETERS } from './parameters.ts';
+import { hangsOnFilling } from './reading.ts';
 import { sameAnswer } from './same-answer.ts';
 import { solve } from './solve.ts';
 import { answerSchema, printedSchema } from './task.ts';
@@ -31,6 +32,7 @@ export const copyPattern = defineActivity({
   chance,
   room,
   draw,
+  hangsOnFilling,
   materials: materialsOf,
   words: WORDS,
 });
