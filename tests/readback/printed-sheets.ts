@@ -16,7 +16,15 @@ export interface Wanted {
   readonly step: number;
   readonly values?: Readonly<Record<string, Value>>;
   readonly seed: number;
+  /** Absent: in full. */
+  readonly ink?: 'saving';
 }
+
+/** The ways of printing that a sheet must be read in alike, each with what a test's name says of it. */
+export const IN_BOTH_INKS: readonly (readonly [string, Pick<Wanted, 'ink'>])[] = [
+  ['printed in full', {}],
+  ['printed to save ink', { ink: 'saving' }],
+];
 
 export interface PrintedSheet {
   readonly wanted: Wanted;
@@ -31,11 +39,13 @@ export function sheetsOfSteps(
   steps: number,
   rounds: number,
   seed: number,
+  ink: Pick<Wanted, 'ink'> = {},
 ): Wanted[] {
   return Array.from({ length: steps * rounds }, (_, index) => ({
     activity,
     step: 1 + (index % steps),
     seed: seed + index,
+    ...ink,
   }));
 }
 
