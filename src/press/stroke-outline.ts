@@ -10,7 +10,7 @@ export interface Run {
   readonly isClosed: boolean;
 }
 
-/** A corner so flat that the gap on its outer side is not seen, as the sine of its turn. */
+/** A corner so flat, as the sine of its turn, that cut off straight it is as good as round or sharp. */
 const FLAT = 0.3;
 /** How often half a line's width a sharp corner may stick out (SVG 1.1, 11.4: the usual miter limit is 4). */
 const MITER_LIMIT = 4;
@@ -60,7 +60,7 @@ function band(start: Point, end: Point, half: number): Polygon {
   ];
 }
 
-/** What fills the outer side of a corner; nothing where the line hardly turns. */
+/** What fills the outer side of a corner. */
 function join(
   before: Point,
   corner: Point,
@@ -71,14 +71,14 @@ function join(
   const [into, out] = [direction(before, corner), direction(corner, after)];
   const sine = into.x * out.y - into.y * out.x;
   const cosine = into.x * out.x + into.y * out.y;
-  if (cosine > 0 && Math.abs(sine) < FLAT) return [];
-  if (isRound) return [disc(corner, half)];
+  const isFlat = cosine > 0 && Math.abs(sine) < FLAT;
+  if (isRound && !isFlat) return [disc(corner, half)];
   const side = sine > 0 ? -half : half;
   const from = { x: corner.x - into.y * side, y: corner.y + into.x * side };
   const to = { x: corner.x - out.y * side, y: corner.y + out.x * side };
   // Half a width over the sine of half the inner angle, which is the cosine of half the turn.
   const reach = 1 / Math.sqrt((1 + cosine) / 2);
-  if (!(reach <= MITER_LIMIT)) return [[corner, from, to]];
+  if (isFlat || !(reach <= MITER_LIMIT)) return [[corner, from, to]];
   const middle = { x: (from.x + to.x) / 2 - corner.x, y: (from.y + to.y) / 2 - corner.y };
   const stretch = (reach * half) / Math.hypot(middle.x, middle.y);
   const tip = { x: corner.x + middle.x * stretch, y: corner.y + middle.y * stretch };
