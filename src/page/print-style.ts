@@ -13,3 +13,4 @@ export interface PrintStyle extends ColourStock {
 export const PRINT_CHOICES = ['colour', 'grey'] as const;
 export const HANDS = ['right', 'left'] as const;
 export const INKS = ['full', 'saving'] as const;
+export type Ink = (typeof INKS)[number];
