@@ -127,7 +127,7 @@ export const words = {
     const known = `About ${inFull} of this page is inked`;
     return inFull === toSave
       ? `${known}; saving changes nothing here.`
-      : `${known}; saving: ${toSave}.`;
+      : `${known} as drawn, ${toSave} when saving.`;
   },
   onlyColours: {
     label: 'Only with these colours',
