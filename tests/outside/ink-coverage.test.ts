@@ -23,6 +23,8 @@ const IS_WHOLE = process.env.SAMEWISE_ALL_INK !== undefined;
 const DPI = IS_WHOLE ? 300 : 150;
 /** Of the page; lines come out up to a pixel wider than asked for, as printers' programs fit them to pixels. */
 const MOST_OFF = 0.003;
+/** For one activity in the night. */
+const LONGEST_MS = 3_600_000;
 
 const seed = testSeed('ink coverage');
 const differences: number[] = [];
@@ -32,9 +34,13 @@ describe('the ink of a page, as pixels show it', () => {
     await expectInk([figuresPageOf(), adultPageOf(), ...specimenPages()]);
   });
 
-  test.each(ACTIVITY_IDS)('is what is told of %s with every content', async (id) => {
-    await expectInk(pagesOf(id));
-  });
+  test.each(ACTIVITY_IDS)(
+    'is what is told of %s with every content',
+    async (id) => {
+      await expectInk(pagesOf(id));
+    },
+    LONGEST_MS,
+  );
 
   test('would not be so if white over ink were counted', async () => {
     const [share = 0] = await inkShares([figuresPageOf()]);
