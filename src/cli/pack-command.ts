@@ -33,7 +33,11 @@ function refuseNoGroup({ children }: Recipe, { perChild }: Outputs): void {
 /** Tells what was proven and writes it. What writes PDF is loaded only here: it is half of the start. */
 export async function writeProven(pack: Pack, outputs: Outputs, usual: string): Promise<void> {
   tell(packLine(pack));
-  const { writePack } = await import('./write-pack.ts');
+  const [{ inkLine }, { writePack }] = await Promise.all([
+    import('./ink-line.ts'),
+    import('./write-pack.ts'),
+  ]);
+  tell(inkLine(pack));
   await writePack(pack, outputs, usual);
 }
 

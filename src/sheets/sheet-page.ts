@@ -5,6 +5,7 @@ import {
   drawFoot,
   type Group,
   group,
+  type Ink,
   type Page,
   pageSize,
   printArea,
@@ -39,6 +40,15 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
     ...pageSize(paper, orientation),
     title: words.sheetTitle(activity.name, spec.step, code),
     nodes: [...taskGroups(sheet, false, language), foot],
+  };
+}
+
+/** The sheet as it is printed in full and to save ink, whichever of the two it is for. */
+export function pagesInInks(sheet: Sheet, language: Language = 'en'): Readonly<Record<Ink, Page>> {
+  const { ink: _ink, ...full } = sheet.spec;
+  return {
+    full: sheetPage({ ...sheet, spec: full }, language),
+    saving: sheetPage({ ...sheet, spec: { ...full, ink: 'saving' } }, language),
   };
 }
 

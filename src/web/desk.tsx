@@ -36,6 +36,7 @@ export function Desk({ maker, catalogue, entries, shown, objections, edit, turn 
     card,
     entries,
     inForce: valuesInForce(card, entries, isRefused ? undefined : shown),
+    inked: isRefused ? undefined : shown?.inked,
     objectionTo: (control: string) => objectionTo(objections, control),
     edit,
   };

@@ -1,5 +1,6 @@
 // What the app itself says, in one catalogue: everything that is not an activity's own or a refusal.
 import type { AgeHint } from '../activities/index.ts';
+import type { Ink } from '../page/index.ts';
 import type { PlaceName } from './place-names.ts';
 import type { LayoutChoice } from './recipe/entries.ts';
 
@@ -30,6 +31,8 @@ interface LayoutWords {
 }
 
 const NUMBERS = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+/** To a tenth, below which nobody can tell. */
+const percent = (share: number): string => `${Math.round(1000 * share) / 10} %`;
 const inWords = (count: number): string => NUMBERS[count] ?? String(count);
 
 const SENTENCE: readonly Piece[] = [
@@ -123,6 +126,13 @@ export const words = {
       choices: { usual: 'usual', pocket: 'for a wipe-clean pocket' },
     },
   } satisfies Readonly<Record<LayoutChoice, LayoutWords>>,
+  inked: ({ full, saving }: Readonly<Record<Ink, number>>) => {
+    const [inFull, toSave] = [percent(full), percent(saving)];
+    const known = `About ${inFull} of this page is inked`;
+    return inFull === toSave
+      ? `${known}; saving changes nothing here.`
+      : `${known} as drawn, ${toSave} when saving.`;
+  },
   onlyColours: {
     label: 'Only with these colours',
     help: (chosen: number) =>

@@ -5,6 +5,11 @@ function counted(count: number, one: string): string {
   return `${count} ${count === 1 ? one : `${one}s`}`;
 }
 
+/** To a tenth, below which nobody can tell. */
+function percent(share: number): string {
+  return `${Math.round(1000 * share) / 10} %`;
+}
+
 export const ENGLISH: ShellWords = {
   about:
     'Makes visual discrimination sheets for children of three to five: proven, ready to print.',
@@ -83,6 +88,10 @@ Examples:
   drawing: (done, all) => `drawing sheet ${done} of ${all}`,
   checking: (done, all) => `checking sheet ${done} of ${all}`,
   packMade: (sheets, tasks) => `${counted(sheets, 'sheet')}, ${counted(tasks, 'task')}, all proven`,
+  inked: (share, ink, otherShare) => {
+    const other = ink === 'full' ? 'with --ink saving' : 'in full';
+    return `ink: about ${percent(share)} of the page on average, ${percent(otherShare)} ${other}`;
+  },
   aimed: (activity, step, settings, logits) => {
     const changes = settings.length === 0 ? '' : ` with ${settings.join(', ')}`;
     return `${activity}: step ${step}${changes}; ${logits} logits on the mean`;

@@ -50,6 +50,8 @@ export interface ShellWords {
   readonly drawing: (done: number, all: number) => string;
   readonly checking: (done: number, all: number) => string;
   readonly packMade: (sheets: number, tasks: number) => string;
+  /** The share of the page that is inked, 0 to 1, as it is printed and in the other ink. */
+  readonly inked: (share: number, ink: 'full' | 'saving', otherShare: number) => string;
   /** What an asked-for difficulty came to: the step, the values that differ from it, and the mean. */
   readonly aimed: (
     activity: string,

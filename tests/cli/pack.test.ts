@@ -196,3 +196,17 @@ describe.concurrent('a pack', () => {
     expect(existsSync(join(cwd, 'pack.json'))).toBe(false);
   });
 });
+
+describe('the ink that a pack takes', () => {
+  it('is told as it is printed and in the other ink, saving the lesser', async () => {
+    const cwd = emptyFolder();
+    const asked = words('pack --activity in-every-box --step 3 --seed 5 --out pack.pdf');
+    const full = await samewise(asked, { cwd });
+    const saving = await samewise([...asked, '--ink', 'saving'], { cwd });
+    const line = /ink: about ([\d.]+) % of the page on average, ([\d.]+) % (.*)/;
+    const [, share, less, said] = line.exec(full.stderr.toString()) ?? [];
+    expect(said).toBe('with --ink saving');
+    expect(Number(less)).toBeLessThan(0.75 * Number(share));
+    expect(line.exec(saving.stderr.toString())?.slice(1)).toEqual([less, share, 'in full']);
+  });
+});

@@ -1,5 +1,6 @@
 // What the app and its workers say to each other: plain data, so that it can cross between threads.
 import type { AgeHint, Parameter, Values } from '../../activities/index.ts';
+import type { Ink } from '../../page/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import type { Report } from '../../plan/index.ts';
 import type { Framework } from '../../sheets/index.ts';
@@ -78,6 +79,8 @@ export interface Shown {
   readonly values: Values;
   /** Names of parameters that gave way to what the person set. */
   readonly gaveWay: readonly string[];
+  /** Share of the sheet that is inked, 0 to 1, in full and to save ink. */
+  readonly inked: Readonly<Record<Ink, number>>;
   /** How hard the sheet is and why. */
   readonly hardness: string;
   /** Each answer in words. */

@@ -4,7 +4,7 @@ import { accept, type Result } from '../../base/index.ts';
 import { difficultyFrom, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
 import type { Page } from '../../page/index.ts';
 import { type ColourName, mergingPairs } from '../../palette/index.ts';
-import { type SvgOptions, svgOf } from '../../press/index.ts';
+import { coverageOf, type SvgOptions, svgOf } from '../../press/index.ts';
 import {
   adultPages,
   answerPages,
@@ -12,6 +12,7 @@ import {
   featuresToDo,
   notToBeCut,
   type Pack,
+  pagesInInks,
   printedColours,
   type Sheet,
   sheetPage,
@@ -58,11 +59,17 @@ export function show(
     step: spec.step,
     values: { ...activity.ladder[spec.step - 1]?.values, ...spec.values },
     gaveWay: fitValues(entries).gaveWay,
+    inked: inkedIn(sheet),
     hardness: hardnessOf(sheet, pack),
     answers: tasks.map(({ printed, answer }) => activity.words.en.answer(printed, answer)),
     alike: alikeOn(sheet),
     toCut: toCutOf(pack, number - 1),
   });
+}
+
+function inkedIn(sheet: Sheet): Shown['inked'] {
+  const { full, saving } = pagesInInks(sheet);
+  return { full: coverageOf(full), saving: coverageOf(saving) };
 }
 
 /** How hard the sheet is and why, in words. */
