@@ -8,7 +8,7 @@ export { frameworkNames } from './goals-served.ts';
 export { EQUAL_LOGITS } from './group.ts';
 export { readChildren } from './group-names.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
-export { makePack } from './make-pack.ts';
+export { type FreeRecipe, makePack } from './make-pack.ts';
 export { markingPages } from './marking-table.ts';
 export {
   gatheredMaterials,
@@ -17,7 +17,7 @@ export {
   type StickerCount,
 } from './materials.ts';
 export { minutesFor } from './minutes.ts';
-export type { OnProgress, Pack, SeededRecipe } from './pack.ts';
+export { makePartSheet, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
 export {
   type Check,
   type CheckNote,
@@ -60,3 +60,15 @@ export {
   styleOf,
 } from './sheet-spec.ts';
 export { changesOf, valuesOf } from './sheet-values.ts';
+export { shownOn } from './shown-on.ts';
+export {
+  PRINTERS,
+  type Printer,
+  readStockText,
+  STOCK_CHARACTERS,
+  STOCK_FIELDS,
+  type StickerStock,
+  type Stock,
+  TOOLS,
+  type Tool,
+} from './stock-facts.ts';

@@ -28,6 +28,7 @@ import {
   styleOf,
 } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
+import { type Stock, stockSchema } from './stock-facts.ts';
 import { versionRefusal } from './version-refusal.ts';
 
 /** Some sheets of one activity at one step. */
@@ -65,6 +66,8 @@ export interface Recipe {
   readonly children?: readonly GroupChild[];
   /** How the sheets of a group lie; absent: by child. */
   readonly sortedBy?: Sorting;
+  /** The house whose things alone the pack is made with; absent: any. */
+  readonly onlyWith?: Stock;
 }
 
 /** A school has more; make a pack for each room. */
@@ -129,6 +132,7 @@ export const recipeSchema = closedObject({
   goals: z.array(z.enum(FRAMEWORKS)).max(FRAMEWORKS.length).optional(),
   children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
   sortedBy: z.enum(SORTINGS).optional(),
+  onlyWith: stockSchema.optional(),
 });
 
 /** Reads a recipe from the text of a file; refuses too much of it before parsing. */
@@ -146,6 +150,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
   const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT, goals, children, sortedBy } = read.data;
+  const { onlyWith } = read.data;
   const style = styleOf({ print, ...coloursField(read.data.colours) });
   const aimed = read.data.parts.map((part, index) => aimedPart(part, index, style));
   const notAimed = aimed.flatMap((part) => (part.ok ? [] : part.refusals));
@@ -159,6 +164,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
     ...(goals === undefined ? {} : { goals }),
     ...(children === undefined ? {} : { children: children.map(groupChild) }),
     ...(sortedBy === undefined ? {} : { sortedBy }),
+    ...(onlyWith === undefined ? {} : { onlyWith }),
   };
   const refusals = [...partRefusals(recipe), ...countRefusals(recipe)];
   return refusals.length > 0 ? refuse(...refusals) : accept(recipe);

@@ -37,13 +37,38 @@ export function stockNow({ counted, givenSince }: StockInView, materialsOf: Mate
   return { stickers: left, crayons, tools, ...(printer === undefined ? {} : { printer }) };
 }
 
+/** The stock after a pack was used up. */
+export function stockAfter(stock: Stock, { stickers }: PackMaterials): Stock {
+  return { ...stock, stickers: taken(stock.stickers, stickers) };
+}
+
+/** How many stickers there are of a colour that fit a dot of this diameter. */
+export function fittingCount(
+  colour: ColourName,
+  diameterMm: number,
+  stickers: readonly StickerStock[],
+): number {
+  const fitting = fittingFor({ colour, diameterMm, count: 0 }, stickers);
+  return fitting.reduce((sum, { count }) => sum + count, 0);
+}
+
+/** Whether a sticker may lie on a dot. */
+export function fitsDot(stickerMm: number, dotMm: number): boolean {
+  return stickerMm <= dotMm && stickerMm >= dotMm - SMALLER_MM;
+}
+
+/** The largest dots first: with the largest sticker that fits on each, as many as can be are covered. */
+export function largestFirst(dots: readonly StickerStock[]): readonly StickerStock[] {
+  return [...dots].sort((one, other) => other.diameterMm - one.diameterMm);
+}
+
 /** Takes stickers from those that fit their dots, the nearest size first. */
 function taken(
   stickers: readonly StickerStock[],
   used: readonly StickerStock[],
 ): readonly StickerStock[] {
   let left = stickers;
-  for (const wanted of used) {
+  for (const wanted of largestFirst(used)) {
     let open = wanted.count;
     for (const fitting of fittingFor(wanted, left)) {
       const take = Math.min(open, fitting.count);
@@ -62,9 +87,7 @@ function fittingFor(
   return stickers
     .filter(
       (each) =>
-        each.colour === colour &&
-        each.diameterMm <= diameterMm &&
-        each.diameterMm >= diameterMm - SMALLER_MM,
+        each.colour === colour && fitsDot(each.diameterMm, diameterMm),
     )
     .sort((one, other) => other.diameterMm - one.diameterMm);
 }
@@ -94,12 +117,29 @@ function lackingStickers(
   needed: readonly StickerStock[],
   stickers: readonly StickerStock[],
 ): readonly StickerStock[] {
+  return stickerUses(needed, stickers).flatMap(({ has, ...dots }) =>
+    has >= dots.count ? [] : [{ ...dots, count: dots.count - has }],
+  );
+}
+
+/** Dots of one colour and size, and how many stickers there are for them. */
+export interface StickerUse extends StickerStock {
+  /** Stickers that fit and that no larger dot of the pack takes. */
+  readonly has: number;
+}
+
+/** In the order of `needed`; each sticker counts once, however many kinds of dots it would fit. */
+export function stickerUses(
+  needed: readonly StickerStock[],
+  stickers: readonly StickerStock[],
+): readonly StickerUse[] {
   let left = stickers;
-  return needed.flatMap((wanted) => {
-    const have = fittingFor(wanted, left).reduce((sum, { count }) => sum + count, 0);
+  const has = new Map<StickerStock, number>();
+  for (const wanted of largestFirst(needed)) {
+    has.set(wanted, fittingCount(wanted.colour, wanted.diameterMm, left));
     left = taken(left, [wanted]);
-    return have >= wanted.count ? [] : [{ ...wanted, count: wanted.count - have }];
-  });
+  }
+  return needed.map((wanted) => ({ ...wanted, has: has.get(wanted) ?? 0 }));
 }
 
 export function isEnough({ stickers, crayons, tools }: Lacking): boolean {
