@@ -1,6 +1,7 @@
 // `samewise pack`: from options or a recipe file to a proven pack on disk.
 import { getRandomValues } from 'node:crypto';
-import { makePack, type Pack, type Recipe } from '../sheets/index.ts';
+import type { Pack, Recipe } from '../sheets/index.ts';
+import { makePackAtHand } from '../supplies/index.ts';
 import { shellWords } from '../words/index.ts';
 import { accepted, Refused } from './failure.ts';
 import { checkOutputs, type Outputs } from './outputs.ts';
@@ -16,7 +17,7 @@ export async function runPack(options: PackOptions): Promise<void> {
   refuseNoGroup(recipe, options);
   checkOutputs(options);
   const seed = recipe.seed ?? chosenSeed();
-  const pack = accepted(makePack({ ...recipe, seed }, showProgress(words.proving)));
+  const pack = accepted(makePackAtHand({ ...recipe, seed }, showProgress(words.proving)));
   if (recipe.seed === undefined) tell(words.seedChosen(seed));
   await writeProven(pack, options, 'pack');
 }

@@ -3,15 +3,14 @@ import { z } from 'zod';
 import { DEEDS } from '../activities/index.ts';
 import { accept, type Result, refuse } from '../base/index.ts';
 import { SIGHTS } from '../palette/index.ts';
-import { CODE_ALPHABET, closedObject, refusalsOf, STOCK_FIELDS, wholeNumber } from '../sheets/index.ts';
 import {
-  type Entry,
-  HELP_LEVELS,
-  MOODS,
-  OUTCOMES,
-  WHYS,
-  WRITING_HANDS,
-} from './entry.ts';
+  CODE_ALPHABET,
+  closedObject,
+  refusalsOf,
+  STOCK_FIELDS,
+  wholeNumber,
+} from '../sheets/index.ts';
+import { type Entry, HELP_LEVELS, MOODS, OUTCOMES, WHYS, WRITING_HANDS } from './entry.ts';
 import { ID_FORM } from './ids.ts';
 
 /** Generous for people, narrow for a file made to fill a disk (our own choice). */

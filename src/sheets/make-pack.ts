@@ -3,11 +3,13 @@ import { accept, type Result } from '../base/index.ts';
 import { makeGroupPack } from './group.ts';
 import { makePlainPack, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
 
-/** A recipe that asks for nothing of what the house has: the supplies know how to make one that does. */
-export type FreeRecipe = SeededRecipe & { readonly onlyWith?: never };
-
-/** Always the same pack. Refuses what no pack can be made from, and more different sheets than there are. */
-export function makePack(recipe: FreeRecipe, onProgress: OnProgress = () => {}): Result<Pack> {
+/**
+ * Always the same pack. Refuses what no pack can be made from, and more different sheets than there are. What a house
+ * has is not known here: a recipe that asks for it is made by `makePackAtHand` of the supplies.
+ */
+export function makePack(recipe: SeededRecipe, onProgress: OnProgress = () => {}): Result<Pack> {
+  if (recipe.onlyWith !== undefined)
+    throw new Error('pack: expected no onlyWith here, got a stock');
   const make = recipe.children === undefined ? makePlainPack : makeGroupPack;
   const pack = make(recipe, onProgress);
   const { goals } = recipe;

@@ -1,7 +1,6 @@
 // Making a pack of what the house has alone: every sheet proven as ever, all sheets together taking no more than there is.
 import { accept, MAX_SEED, type Random, type Result, randomFrom, refuse } from '../base/index.ts';
 import {
-  type FreeRecipe,
   makePack,
   makePartSheet,
   type OnProgress,
@@ -31,7 +30,7 @@ export function makePackAtHand(
   onProgress: OnProgress = () => {},
 ): Result<Pack> {
   if (onlyWith === undefined) return makePack(recipe, onProgress);
-  const printed: FreeRecipe = { ...recipe, print: printOn(onlyWith, recipe.print) };
+  const printed: SeededRecipe = { ...recipe, print: printOn(onlyWith, recipe.print) };
   const free = freePack(printed, onlyWith, onProgress);
   if (!free.ok || free.value !== undefined) return free as Result<Pack>;
   const { sheets, isWhole } = sheetsAtHand(printed, onlyWith, onProgress);
@@ -47,7 +46,7 @@ export function printOn({ printer }: Stock, print: SeededRecipe['print']): Seede
 
 /** The pack as it is without a stock; nothing where the house has too little for it. */
 function freePack(
-  recipe: FreeRecipe,
+  recipe: SeededRecipe,
   stock: Stock,
   onProgress: OnProgress,
 ): Result<Pack | undefined> {
@@ -58,14 +57,14 @@ function freePack(
   return pack.ok && !isThere(pack.value) ? accept(undefined) : pack;
 }
 
-function withMost(recipe: FreeRecipe, most: number): FreeRecipe {
+function withMost(recipe: SeededRecipe, most: number): SeededRecipe {
   const parts = recipe.parts.map((part) => ({ ...part, sheets: Math.min(part.sheets, most) }));
   return { ...recipe, parts };
 }
 
 /** Says what the pack needs and what is missing; of one kind of sheet for nobody in particular, how many can be had. */
 function refuseFor(
-  recipe: FreeRecipe,
+  recipe: SeededRecipe,
   stock: Stock,
   made: number,
   onProgress: OnProgress,
@@ -78,7 +77,7 @@ function refuseFor(
 }
 
 /** With fewer sheets others may be made; so those that can be had are made to see. */
-function mostAtHand(recipe: FreeRecipe, stock: Stock, most: number): number {
+function mostAtHand(recipe: SeededRecipe, stock: Stock, most: number): number {
   for (let sheets = most; sheets > 0; sheets--) {
     if (sheetsAtHand(withMost(recipe, sheets), stock).isWhole) return sheets;
   }
@@ -86,7 +85,7 @@ function mostAtHand(recipe: FreeRecipe, stock: Stock, most: number): number {
 }
 
 interface Making {
-  readonly recipe: FreeRecipe;
+  readonly recipe: SeededRecipe;
   readonly stock: Stock;
   /** What each sheet so far shows. */
   readonly seen: Set<string>;
@@ -100,14 +99,19 @@ interface AtHand {
 }
 
 /** Sheet by sheet, or for a group kind by kind, until there is none for what is left. */
-function sheetsAtHand(recipe: FreeRecipe, stock: Stock, onProgress: OnProgress = () => {}): AtHand {
+function sheetsAtHand(
+  recipe: SeededRecipe,
+  stock: Stock,
+  onProgress: OnProgress = () => {},
+): AtHand {
   const random = randomFrom(recipe.seed);
   const making: Making = { recipe, stock, seen: new Set(), sheets: [] };
   const lots = recipe.parts.flatMap((part) => lotsOf(recipe, part, random.fork()));
   const all = lots.reduce((sum, { sheets }) => sum + sheets, 0);
   onProgress(0, all);
   for (const lot of lots) {
-    if (!addLot(making, lot, all - making.sheets.length)) return { sheets: making.sheets, isWhole: false };
+    if (!addLot(making, lot, all - making.sheets.length))
+      return { sheets: making.sheets, isWhole: false };
     onProgress(making.sheets.length, all);
   }
   return { sheets: inOrder(making), isWhole: true };
@@ -121,7 +125,7 @@ interface Lot {
 }
 
 /** A group's sheets of one part are made together, so that they are equally hard. */
-function lotsOf({ children }: FreeRecipe, part: RecipePart, random: Random): readonly Lot[] {
+function lotsOf({ children }: SeededRecipe, part: RecipePart, random: Random): readonly Lot[] {
   if (children !== undefined) return [{ part, sheets: part.sheets * children.length, random }];
   return Array.from({ length: part.sheets }, () => ({
     part: { ...part, sheets: 1 },
@@ -152,7 +156,7 @@ function addLot(making: Making, { part, random }: Lot, sheets: number): boolean 
 }
 
 /** None where they cannot be had. */
-function lotSheets(recipe: FreeRecipe, part: RecipePart, seed: number): readonly Sheet[] {
+function lotSheets(recipe: SeededRecipe, part: RecipePart, seed: number): readonly Sheet[] {
   if (recipe.children === undefined) {
     const sheet = makePartSheet(recipe, part, seed);
     return sheet.ok ? [sheet.value] : [];

@@ -85,10 +85,7 @@ function fittingFor(
   stickers: readonly StickerStock[],
 ): readonly StickerStock[] {
   return stickers
-    .filter(
-      (each) =>
-        each.colour === colour && fitsDot(each.diameterMm, diameterMm),
-    )
+    .filter((each) => each.colour === colour && fitsDot(each.diameterMm, diameterMm))
     .sort((one, other) => other.diameterMm - one.diameterMm);
 }
 

@@ -72,7 +72,11 @@ function settled(
 ): readonly RecipePart[] {
   const activity = activityOf(part.activity);
   const own = ownValues(activity, part);
-  const values = settle(activity, { ...own, ...part.values }, asked, own, style);
+  const wanted = { ...own, ...part.values };
+  // What the task is about is never what gives way.
+  const { content } = wanted;
+  const stays = { ...(content === undefined ? {} : { content }), ...asked };
+  const values = settle(activity, wanted, stays, own, style);
   return values.ok ? [{ ...part, values: changesOf(part, values.value) }] : [];
 }
 
@@ -103,7 +107,10 @@ function sizedParts(sought: Sought, part: RecipePart): readonly Sized[] {
 }
 
 /** Undefined where no such sheet can be had, or a tool for it is not there. */
-function probed({ recipe, left }: Sought, part: RecipePart): (Sized & { tasks: number }) | undefined {
+function probed(
+  { recipe, left }: Sought,
+  part: RecipePart,
+): (Sized & { tasks: number }) | undefined {
   const made = makePartSheet(recipe, part, PROBE_SEED);
   if (!made.ok) return undefined;
   const needs = usedBy([made.value], left);

@@ -6,7 +6,8 @@ type NotInTheHouse = Extract<Refusal, { readonly code: 'not-in-the-house' }>;
 export function houseFact({ sheets, possible, needs, has, add }: NotInTheHouse): string {
   const subject = sheets === 1 ? '1 sheet needs' : `${sheets} sheets need`;
   const there = has.length === 0 ? 'none of that' : thingsText(has);
-  const fewer = possible === 0 ? '' : `Ask for ${possible === 1 ? '1 sheet' : `${possible} sheets`}, or add`;
+  const fewer =
+    possible === 0 ? '' : `Ask for ${possible === 1 ? '1 sheet' : `${possible} sheets`}, or add`;
   return `${subject} ${thingsText(needs)}; the house has ${there}. ${fewer || 'Add'} ${thingsText(add)}.`;
 }
 

@@ -18,6 +18,7 @@ export interface ShellWords {
       | 'set'
       | 'goals'
       | 'recipe'
+      | 'stock'
       | 'children'
       | 'sorted'
       | 'perChild'
