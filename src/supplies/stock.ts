@@ -1,27 +1,36 @@
 // What is in the house: the last count less what was given since, and what a pack lacks of it.
 import type { ColourName } from '../palette/index.ts';
 import type { StickerStock, Stock, StockInView, Tool } from '../records/index.ts';
-import { makeSheet, type PackMaterials, packMaterials, readCode } from '../sheets/index.ts';
+import {
+  makeSheet,
+  type PackMaterials,
+  packMaterials,
+  readCode,
+  type Sheet,
+} from '../sheets/index.ts';
+import { usedBy } from './hand-made.ts';
 
 /** A sticker may be so much smaller than its dot, in mm: common practice, no source. It must not be larger. */
 const SMALLER_MM = 4;
 
-/** What a sheet uses; `undefined` where this version cannot read its code. */
-export type MaterialsOf = (code: string) => PackMaterials | undefined;
+/** What a sheet uses, of a house or of any that prints; `undefined` where this version cannot read its code. */
+export type MaterialsOf = (code: string, stock?: Stock) => PackMaterials | undefined;
 
-/** A reader that makes each sheet once and keeps what it found. */
+/** A reader that makes each sheet once and keeps it. */
 export function materialsReader(): MaterialsOf {
-  const known = new Map<string, PackMaterials | undefined>();
-  return (code) => {
-    if (!known.has(code)) known.set(code, readMaterials(code));
-    return known.get(code);
+  const known = new Map<string, Sheet | undefined>();
+  return (code, stock) => {
+    if (!known.has(code)) known.set(code, sheetOf(code));
+    const sheet = known.get(code);
+    if (sheet === undefined) return undefined;
+    return stock === undefined ? packMaterials([sheet]) : usedBy([sheet], stock);
   };
 }
 
-function readMaterials(code: string): PackMaterials | undefined {
+function sheetOf(code: string): Sheet | undefined {
   const spec = readCode(code);
   const made = spec.ok ? makeSheet(spec.value) : spec;
-  return made.ok ? packMaterials([made.value]) : undefined;
+  return made.ok ? made.value : undefined;
 }
 
 /**
@@ -31,7 +40,7 @@ function readMaterials(code: string): PackMaterials | undefined {
 export function stockNow({ counted, givenSince }: StockInView, materialsOf: MaterialsOf): Stock {
   const { stickers, crayons, tools, printer } = counted;
   const left = givenSince.reduce(
-    (before, code) => taken(before, materialsOf(code)?.stickers ?? []),
+    (before, code) => taken(before, materialsOf(code, counted)?.stickers ?? []),
     stickers,
   );
   return { stickers: left, crayons, tools, ...(printer === undefined ? {} : { printer }) };

@@ -1,10 +1,9 @@
 // A pack made of what a house has alone lacks nothing, whatever the activity and the house; or it says what would do.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { testSeed } from '../../tests/seed.ts';
-import { ACTIVITY_IDS, activityOf, type Value } from '../activities/index.ts';
-import type { Refusal, Thing } from '../base/index.ts';
-import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
+import { ACTIVITY_IDS, activityOf, type Value } from '../src/activities/index.ts';
+import type { Refusal, Thing } from '../src/base/index.ts';
+import { COLOUR_NAMES, type ColourName } from '../src/palette/index.ts';
 import {
   DEFAULT_PAGE,
   makePack,
@@ -15,12 +14,10 @@ import {
   type Stock,
   TOOLS,
   type Tool,
-} from '../sheets/index.ts';
-import { sentenceOf } from '../words/index.ts';
-import { usedBy } from './hand-made.ts';
-import { makePackAtHand } from './pack-at-hand.ts';
-import { isEnough, lackingFor } from './stock.ts';
-import { usesOf } from './uses.ts';
+} from '../src/sheets/index.ts';
+import { isEnough, lackingFor, makePackAtHand, usedBy, usesOf } from '../src/supplies/index.ts';
+import { sentenceOf } from '../src/words/index.ts';
+import { testSeed } from './seed.ts';
 
 const seed = testSeed('packs at hand');
 
