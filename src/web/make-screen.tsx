@@ -1,9 +1,10 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Desk } from './desk.tsx';
+import { useHouse } from './house/use-house.ts';
 import type { View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
-import type { Entries } from './recipe/entries.ts';
+import { type Entries, withStock } from './recipe/entries.ts';
 import { useRecipe } from './recipe/use-recipe.ts';
 import type { ScreenProps } from './screen-props.ts';
 import { PageBar } from './table/page-bar.tsx';
@@ -11,11 +12,16 @@ import { Paper } from './table/paper.tsx';
 import { Proof } from './table/proof.tsx';
 import { words } from './words.ts';
 
-export function MakeScreen({ maker, catalogue }: ScreenProps) {
+export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const { entries, edit, turn } = useRecipe();
   const [view, setView] = useState<View>('sheet');
   const [sheet, setSheet] = useState(1);
-  const { shown, objections, isMaking } = useShown(maker, entries, view, sheet);
+  const [isShown, setShown] = useState(false);
+  const house = useHouse(planner, isShown || entries.atHand === true);
+  const made = useMemo(() => withStock(entries, house.stock), [entries, house.stock]);
+  const isKnown = house.isKnown || entries.atHand !== true;
+  const { shown, objections, isMaking } = useShown(maker, isKnown ? made : undefined, view, sheet);
+  if (shown !== undefined && !isShown) setShown(true);
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
@@ -38,8 +44,11 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
         {catalogue === undefined ? null : (
           <Desk
             maker={maker}
+            planner={planner}
             catalogue={catalogue}
             entries={entries}
+            made={made}
+            house={house}
             shown={shown}
             objections={objections}
             edit={edit}

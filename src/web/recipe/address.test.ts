@@ -20,6 +20,7 @@ const entries: fc.Arbitrary<Entries> = fc.record(
     orientation: fc.constantFrom('portrait', 'landscape'),
     print: fc.constantFrom('colour', 'grey'),
     colours: fc.subarray(['red', 'blue', 'green'], { minLength: 1 }),
+    atHand: fc.constant(true),
     goals: fc.subarray(['head-start', 'eyfs', 'ncf-fs'], { minLength: 1 }),
   },
   {

@@ -3,15 +3,17 @@ import { useId } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Chips } from '../children/chips.tsx';
 import { Fold } from '../fold.tsx';
+import type { House } from '../house/house.ts';
 import type { ParameterCard } from '../making/protocol.ts';
 import { withGoals } from '../recipe/entries.ts';
 import { SENTENCE_PARAMETERS, words } from '../words.ts';
+import { AtHandSwitch } from './at-hand-switch.tsx';
 import { ColourChips } from './colour-chips.tsx';
 import { parameterControl } from './parameter-controls.tsx';
 import type { ControlsProps } from './shell-controls.tsx';
 
-export function MoreChoices(props: ControlsProps) {
-  const { card, entries, edit } = props;
+export function MoreChoices(props: ControlsProps & { readonly house: House }) {
+  const { card, entries, edit, house } = props;
   const further = card.parameters.filter(({ name }) => !IN_THE_SENTENCE.includes(name));
   const isOwn = Object.keys(entries.changes).length > 0;
   return (
@@ -21,6 +23,7 @@ export function MoreChoices(props: ControlsProps) {
           <Further key={parameter.name} parameter={parameter} props={props} />
         ))}
         <ColourChips {...props} />
+        <AtHandSwitch entries={entries} edit={edit} house={house} />
       </ul>
       <Button
         className="quiet"

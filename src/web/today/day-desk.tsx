@@ -1,6 +1,8 @@
 // Beside the sheets of the day: all that is to be laid out, getting them onto paper, and another plan.
 import { Button } from 'react-aria-components/Button';
 import { PressButtons } from '../actions/press-buttons.tsx';
+import { UseLines } from '../house/use-lines.tsx';
+import { words as houseWords } from '../house/words.ts';
 import type { DayCards, PlanWishes } from '../planning/cards.ts';
 import { WishesForm } from '../planning/wishes-form.tsx';
 import { lackingWords, layOutWords } from '../planning/words.ts';
@@ -13,6 +15,7 @@ export interface DayDeskProps {
   /** Of the saved file. */
   readonly name: string;
   readonly isBusy: boolean;
+  readonly isCounted: boolean;
   readonly wishes: PlanWishes;
   readonly onWishes: (wishes: PlanWishes) => void;
   readonly onPrint: () => void;
@@ -20,7 +23,7 @@ export interface DayDeskProps {
 }
 
 export function DayDesk(props: DayDeskProps) {
-  const { cards, isStanding, name, isBusy, wishes, onWishes, onPrint, onAnew } = props;
+  const { cards, isStanding, name, isBusy, isCounted, wishes, onWishes, onPrint, onAnew } = props;
   const codes = cards.sheets.filter(({ isDone }) => !isDone).map(({ code }) => code);
   return (
     <section className="day-desk" aria-label={words.forTheDay}>
@@ -33,6 +36,12 @@ export function DayDesk(props: DayDeskProps) {
                 <li key={thing}>{thing}</li>
               ))}
             </ul>
+            {cards.uses === undefined || cards.uses.length === 0 ? null : (
+              <div className="house">
+                <h4 className="field-label">{houseWords.title}</h4>
+                <UseLines uses={cards.uses} />
+              </div>
+            )}
             {cards.lacking === undefined ? null : (
               <p className="lacking">{words.lacking(lackingWords(cards.lacking))}</p>
             )}
@@ -44,7 +53,7 @@ export function DayDesk(props: DayDeskProps) {
         <Button className="quiet outward" isPending={isBusy} onPress={onAnew}>
           {words.another}
         </Button>
-        <WishesForm wishes={wishes} onChange={onWishes}>
+        <WishesForm wishes={wishes} onChange={onWishes} isCounted={isCounted}>
           {isStanding ? <p className="help">{words.keptStands}</p> : null}
         </WishesForm>
       </div>
