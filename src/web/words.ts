@@ -95,8 +95,6 @@ export const words = {
   },
   atHand: {
     label: 'Only with what you have',
-    on: 'only with what you have',
-    off: 'with anything',
     help: 'Colours and sizes of stickers, crayons, tools and the printer as they were counted in Supplies; all sheets together take no more than there is.',
     never: 'Nothing was counted yet, so this cannot be told.',
     link: 'Count what is in the house',

@@ -106,7 +106,7 @@ test('a kept day that lacks something says so in words, with what it takes of wh
   await page.getByText('By the last count of your supplies you lack').waitFor();
   const first = page.locator('.uses li').first();
   expect(await first.textContent()).toBe(
-    `${sticker.colour} stickers, ${sticker.diameterMm}\u00a0mm: ${sticker.count} of 0 ${sticker.count} missing`,
+    `${sticker.colour} stickers, ${sticker.diameterMm}\u00a0mm: ${sticker.count} of 0, ${sticker.count} missing`,
   );
   await page.getByRole('button', { name: 'Wishes for plans' }).click();
   await page.getByText('What is in the house was counted').waitFor();
@@ -130,6 +130,7 @@ test.each([PHONE, DESKTOP])(
       await page.screenshot({ path: `out/at-hand-refused-${viewport.width}.png`, fullPage: true });
       for (const place of ['Today', 'Supplies', 'Week']) {
         await page.getByRole('link', { name: place, exact: true }).click();
+        if (place === 'Week') await page.getByRole('button', { name: 'Plan the week' }).click();
         await page.waitForTimeout(8000);
         await page.screenshot({
           path: `out/at-hand-${place}-${viewport.width}.png`,

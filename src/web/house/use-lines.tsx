@@ -9,8 +9,8 @@ export function UseLines({ uses }: { readonly uses: readonly Use[] }) {
     <ul className="uses" aria-label={words.title}>
       {uses.map((use) => (
         <li key={words.thing(use)}>
-          <span>{words.thing(use)}</span> <span className="use-count">{words.count(use)}</span>
-          {use.uses > use.has ? <strong> {words.missing(use)}</strong> : null}
+          {words.thing(use)} <span className="use-count">{words.count(use)}</span>
+          {use.uses > use.has ? <strong>{words.missing(use)}</strong> : null}
         </li>
       ))}
     </ul>

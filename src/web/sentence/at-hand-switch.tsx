@@ -15,7 +15,7 @@ export function AtHandSwitch({ entries, edit, house }: AtHandSwitchProps) {
   const help = useId();
   const isOn = entries.atHand === true;
   const isCounted = house.stock !== undefined;
-  const { label, on, off } = words.atHand;
+  const { label } = words.atHand;
   return (
     <li>
       <div className="asked">
@@ -29,7 +29,7 @@ export function AtHandSwitch({ entries, edit, house }: AtHandSwitchProps) {
             isDisabled={!isCounted && !isOn}
             onChange={(next) => edit(withAtHand(entries, next))}
           >
-            {isOn ? on : off}
+            {isOn ? words.yes : words.no}
           </Switch>
         </span>
       </div>

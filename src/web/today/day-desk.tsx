@@ -31,17 +31,7 @@ export function DayDesk(props: DayDeskProps) {
         <>
           <div className="lay-out">
             <h3 className="today-name">{words.layOut}</h3>
-            <ul>
-              {layOutWords(cards.materials).map((thing) => (
-                <li key={thing}>{thing}</li>
-              ))}
-            </ul>
-            {cards.uses === undefined || cards.uses.length === 0 ? null : (
-              <div className="house">
-                <h4 className="field-label">{houseWords.title}</h4>
-                <UseLines uses={cards.uses} />
-              </div>
-            )}
+            <LayOut cards={cards} />
             {cards.lacking === undefined ? null : (
               <p className="lacking">{words.lacking(lackingWords(cards.lacking))}</p>
             )}
@@ -58,5 +48,24 @@ export function DayDesk(props: DayDeskProps) {
         </WishesForm>
       </div>
     </section>
+  );
+}
+
+/** Where the house was counted, with how many there are. */
+function LayOut({ cards: { uses = [], materials } }: Pick<DayDeskProps, 'cards'>) {
+  if (uses.length > 0) {
+    return (
+      <div className="house">
+        <p className="help">{houseWords.ofCount}</p>
+        <UseLines uses={uses} />
+      </div>
+    );
+  }
+  return (
+    <ul>
+      {layOutWords(materials).map((thing) => (
+        <li key={thing}>{thing}</li>
+      ))}
+    </ul>
   );
 }
