@@ -135,7 +135,7 @@ describe('a pack made of what a house has alone', () => {
         }
         expect(makePackAtHand(recipeOf(parts, withThings(house, refusal.add))).ok).toBe(true);
       }),
-      { seed, numRuns: 120 },
+      { seed, numRuns: 80 },
     );
   });
 
@@ -221,6 +221,24 @@ describe('a pack that cannot be made so', () => {
     );
     expect(madeWith([{ ...asked, sheets: refusal.possible }], house)).toHaveLength(
       refusal.possible,
+    );
+  });
+
+  test('asks for more of the very kinds that there are, where they would do', () => {
+    const house = houseWith(stickersIn(['red', 'blue', 'green'], 10, 6));
+    const { add } = refusalWith([copies({ response: 'sticker' }, 2)], house);
+    expect(add.length).toBeGreaterThan(0);
+    for (const { colour, diameterMm } of add) {
+      expect(['red', 'blue', 'green']).toContain(colour);
+      expect(diameterMm).toBe(10);
+    }
+  });
+
+  test('of very many sheets is told by the first hundred', () => {
+    const house = houseWith(stickersIn(['red', 'blue'], 16, 20));
+    const refusal = refusalWith([copies({ response: 'sticker' }, 5000)], house);
+    expect(sentenceOf(refusal)).toMatch(
+      /the first 100 of 5000 sheets alone need .* or add at least /,
     );
   });
 

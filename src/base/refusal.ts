@@ -54,8 +54,10 @@ export type Refusal = { readonly at: string } & (
     }
   | {
       readonly code: 'not-in-the-house';
-      /** Sheets that were asked for. */
+      /** Sheets that are told of: all that were asked for, or the first of very many. */
       readonly sheets: number;
+      /** How many were asked for, where that is more; then more must be added, too. */
+      readonly of?: number;
       /** Fewer sheets that can be had; 0: not known, or none. */
       readonly possible: number;
       readonly needs: readonly Thing[];

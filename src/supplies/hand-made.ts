@@ -11,6 +11,21 @@ export function usedBy(sheets: readonly Sheet[], stock: Stock): PackMaterials {
   return gatheredMaterials(sheets.flatMap((sheet) => materialsOf(sheet, stock)));
 }
 
+/** What two packs take together. */
+export function together(one: PackMaterials, other: PackMaterials): PackMaterials {
+  return gatheredMaterials([...singlyOf(one), ...singlyOf(other)]);
+}
+
+function singlyOf(materials: PackMaterials): readonly Material[] {
+  const { stickers, crayons } = materials;
+  const tools = (['pencil', 'scissors', 'glue'] as const).filter((kind) => materials[kind]);
+  return [
+    ...stickers.map((sticker): Material => ({ kind: 'sticker', ...sticker })),
+    ...crayons.map((colour): Material => ({ kind: 'crayon', colour })),
+    ...tools.map((kind): Material => ({ kind })),
+  ];
+}
+
 function materialsOf({ spec, tasks }: Sheet, stock: Stock): readonly Material[] {
   const { materials } = activityOf(spec.activity);
   const used = tasks.flatMap((task) => materials(task));

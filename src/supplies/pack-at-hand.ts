@@ -5,14 +5,15 @@ import {
   makePartSheet,
   type OnProgress,
   type Pack,
+  type PackMaterials,
   type RecipePart,
   type SeededRecipe,
   type Sheet,
   type Stock,
   shownOn,
 } from '../sheets/index.ts';
-import { usedBy } from './hand-made.ts';
-import { notInTheHouse } from './not-in-the-house.ts';
+import { together, usedBy } from './hand-made.ts';
+import { notInTheHouse, stickersIn } from './not-in-the-house.ts';
 import { isEnough, lackingFor, stockAfter } from './stock.ts';
 import { waysOf } from './ways.ts';
 
@@ -62,18 +63,45 @@ function withMost(recipe: SeededRecipe, most: number): SeededRecipe {
   return { ...recipe, parts };
 }
 
+/** Of larger packs so many sheets of each part are told of, where they already take too much: that is found sooner. */
+const MOST_TOLD = 100;
+
 /** Says what the pack needs and what is missing; of one kind of sheet for nobody in particular, how many can be had. */
 function refuseFor(
-  recipe: SeededRecipe,
+  asked: SeededRecipe,
   stock: Stock,
   made: number,
   onProgress: OnProgress,
 ): Result<Pack> {
-  const pack = makePack(recipe, onProgress);
-  if (!pack.ok) return pack;
+  const few = withMost(asked, MOST_TOLD);
+  const isTold = countOf(few) < countOf(asked) && !sheetsAtHand(few, stock).isWhole;
+  const recipe = isTold ? few : asked;
+  const of = isTold ? { of: countOf(asked) } : {};
   const isPlain = recipe.parts.length === 1 && recipe.children === undefined;
   const possible = isPlain ? mostAtHand(recipe, stock, made) : 0;
-  return refuse(notInTheHouse(pack.value.sheets, stock, possible));
+  const refusal = withMoreOfTheSame(recipe, stock, possible);
+  if (refusal) return refuse({ ...refusal, ...of });
+  const pack = makePack(recipe, onProgress);
+  return pack.ok ? refuse({ ...notInTheHouse(pack.value.sheets, stock, possible), ...of }) : pack;
+}
+
+function countOf({ parts, children }: SeededRecipe): number {
+  return parts.reduce((sum, { sheets }) => sum + sheets, 0) * (children?.length ?? 1);
+}
+
+/** More than any pack takes. */
+const ENOUGH = 1_000_000;
+
+/** The refusal where more stickers of the kinds that there are would do; they are tried before they are named. */
+function withMoreOfTheSame(recipe: SeededRecipe, stock: Stock, possible: number) {
+  const kinds = stock.stickers.filter(({ count }) => count > 0);
+  if (kinds.length === 0) return undefined;
+  const rich = { ...stock, stickers: kinds.map((kind) => ({ ...kind, count: ENOUGH })) };
+  const { sheets, isWhole } = sheetsAtHand(recipe, rich);
+  if (!isWhole) return undefined;
+  const refusal = notInTheHouse(sheets, stock, possible);
+  const more = { ...stock, stickers: [...stock.stickers, ...stickersIn(refusal.add)] };
+  return sheetsAtHand(recipe, more).isWhole ? refusal : undefined;
 }
 
 /** With fewer sheets others may be made; so those that can be had are made to see. */
@@ -90,6 +118,8 @@ interface Making {
   /** What each sheet so far shows. */
   readonly seen: Set<string>;
   readonly sheets: Sheet[];
+  /** What they take. */
+  used: PackMaterials;
 }
 
 interface AtHand {
@@ -105,7 +135,7 @@ function sheetsAtHand(
   onProgress: OnProgress = () => {},
 ): AtHand {
   const random = randomFrom(recipe.seed);
-  const making: Making = { recipe, stock, seen: new Set(), sheets: [] };
+  const making: Making = { recipe, stock, seen: new Set(), sheets: [], used: usedBy([], stock) };
   const lots = recipe.parts.flatMap((part) => lotsOf(recipe, part, random.fork()));
   const all = lots.reduce((sum, { sheets }) => sum + sheets, 0);
   onProgress(0, all);
@@ -137,7 +167,7 @@ function lotsOf({ children }: SeededRecipe, part: RecipePart, random: Random): r
 /** Adds the sheets of a lot in the first way that takes no more than there is; false where none does. */
 function addLot(making: Making, { part, random }: Lot, sheets: number): boolean {
   const { recipe, stock } = making;
-  const left = stockAfter(stock, usedBy(making.sheets, stock));
+  const left = stockAfter(stock, making.used);
   for (const way of waysOf({ recipe, part, left, sheets })) {
     const { colours: _all, ...others } = recipe;
     const limited = way.colours === undefined ? others : { ...others, colours: way.colours };
@@ -146,7 +176,9 @@ function addLot(making: Making, { part, random }: Lot, sheets: number): boolean 
       if (made.length === 0) break;
       const shown = made.map(shownOn);
       if (shown.some((text) => making.seen.has(text))) continue;
-      if (!isEnough(lackingFor(usedBy([...making.sheets, ...made], stock), stock))) continue;
+      const used = together(making.used, usedBy(made, stock));
+      if (!isEnough(lackingFor(used, stock))) continue;
+      making.used = used;
       making.sheets.push(...made);
       for (const text of shown) making.seen.add(text);
       return true;

@@ -3,12 +3,17 @@ import type { Refusal, Thing } from '../base/index.ts';
 
 type NotInTheHouse = Extract<Refusal, { readonly code: 'not-in-the-house' }>;
 
-export function houseFact({ sheets, possible, needs, has, add }: NotInTheHouse): string {
-  const subject = sheets === 1 ? '1 sheet needs' : `${sheets} sheets need`;
+export function houseFact({ sheets, of, possible, needs, has, add }: NotInTheHouse): string {
+  const subject = subjectOf(sheets, of);
   const there = has.length === 0 ? 'none of that' : thingsText(has);
   const fewer =
     possible === 0 ? '' : `Ask for ${possible === 1 ? '1 sheet' : `${possible} sheets`}, or add`;
-  return `${subject} ${thingsText(needs)}; the house has ${there}. ${fewer || 'Add'} ${thingsText(add)}.`;
+  return `${subject} ${thingsText(needs)}; the house has ${there}. ${fewer || 'Add'} ${of === undefined ? '' : 'at least '}${thingsText(add)}.`;
+}
+
+function subjectOf(sheets: number, of: number | undefined): string {
+  if (of !== undefined) return `the first ${sheets} of ${of} sheets alone need`;
+  return sheets === 1 ? '1 sheet needs' : `${sheets} sheets need`;
 }
 
 /** Such as `54 stickers of 13 mm (36 red, 18 blue), crayons in red and blue, and a pencil`. */

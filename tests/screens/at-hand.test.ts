@@ -75,7 +75,7 @@ test('what cannot be had is refused in a sentence that says what would do, and n
   const page = await openMake(stickersOf(1));
   const before = await codeOf(page);
   await turnOn(page);
-  const objection = page.getByText(/^Only with what you have: 2 sheets need \d+ stickers of 16 mm/);
+  const objection = page.getByText(/^Only with what you have: 2 sheets need \d+ stickers of 10 mm/);
   await objection.waitFor();
   expect(await objection.textContent()).toMatch(
     /the house has 3 stickers of 10 mm.*Add \d+ stickers/,
