@@ -95,13 +95,24 @@ test('a kept day that lacks something says so in words, with what it takes of wh
   const [sticker] = packMaterials([made.value]).stickers;
   if (!sticker) throw new Error('no stickers');
   const page = await app.open('record', { waitFor: 'record' });
-  const day = await page.evaluate(() => new Intl.DateTimeFormat('sv-SE').format(new Date()));
-  const plan: Entry = {
-    ...{ id: idAt(8), at: Date.now(), kind: 'plan', child: idAt(1), day },
-    sheets: [{ code: made.value.code, why: 'asked' }],
-  };
+  // The week in view may be the next one: a sheet lies on every day until then.
+  const days = await page.evaluate(() => {
+    const form = new Intl.DateTimeFormat('sv-SE');
+    return Array.from({ length: 9 }, (_, place) => {
+      const day = new Date();
+      day.setDate(day.getDate() + place);
+      return form.format(day);
+    });
+  });
+  const { code } = made.value;
+  const plans = days.map(
+    (day, place): Entry => ({
+      ...{ id: idAt(10 + place), at: Date.now(), kind: 'plan', child: idAt(1), day },
+      sheets: [{ code, why: 'asked' }],
+    }),
+  );
   const stock = counted([{ ...sticker, count: 0 }]);
-  await putEntries(page, [childEntry(1, 1, { nickname: 'Fern' }), plan, stock]);
+  await putEntries(page, [childEntry(1, 1, { nickname: 'Fern' }), ...plans, stock]);
   await page.goto(`${app.address()}?day#today`);
   await page.getByText('By the last count of your supplies you lack').waitFor();
   const first = page.locator('.uses li').first();
