@@ -1,6 +1,7 @@
 // `samewise pack`: from options or a recipe file to a proven pack on disk.
 import { getRandomValues } from 'node:crypto';
-import { makePack, type Pack, type Recipe } from '../sheets/index.ts';
+import type { Pack, Recipe } from '../sheets/index.ts';
+import { makePackAtHand } from '../supplies/index.ts';
 import { shellWords } from '../words/index.ts';
 import { refuseNothingToCut, withCutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
@@ -17,7 +18,7 @@ export async function runPack(options: PackOptions): Promise<void> {
   refuseNoGroup(recipe, options);
   checkOutputs(options, recipe.page);
   const seed = recipe.seed ?? chosenSeed();
-  const pack = accepted(makePack({ ...recipe, seed }, showProgress(words.proving)));
+  const pack = accepted(makePackAtHand({ ...recipe, seed }, showProgress(words.proving)));
   refuseNothingToCut(pack);
   if (recipe.seed === undefined) tell(words.seedChosen(seed));
   await writeProven(pack, options, 'pack');

@@ -85,6 +85,7 @@ function addPack(program: Command): void {
     .option('--set <name=value>', options.set, collect, [])
     .option('--goals <names>', options.goals)
     .option('--recipe <file>', options.recipe)
+    .option('--stock <file>', options.stock)
     .option('--children <names>', options.children)
     .option('--sorted <by>', options.sorted)
     .option('--per-child <folder>', options.perChild);

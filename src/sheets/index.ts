@@ -19,7 +19,7 @@ export {
   type StickerCount,
 } from './materials.ts';
 export { minutesFor } from './minutes.ts';
-export type { OnProgress, Pack, SeededRecipe } from './pack.ts';
+export { makePartSheet, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
 export {
   type Check,
   type CheckNote,
@@ -66,4 +66,16 @@ export {
   styleOf,
 } from './sheet-spec.ts';
 export { changesOf, valuesOf } from './sheet-values.ts';
+export { shownOn } from './shown-on.ts';
+export {
+  PRINTERS,
+  type Printer,
+  readStockText,
+  STOCK_CHARACTERS,
+  STOCK_FIELDS,
+  type StickerStock,
+  type Stock,
+  TOOLS,
+  type Tool,
+} from './stock-facts.ts';
 export { TO_CUT, type ToCut, toCutField } from './to-cut.ts';

@@ -38,6 +38,7 @@ import {
   styleOf,
 } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
+import { type Stock, stockSchema } from './stock-facts.ts';
 import { TO_CUT, type ToCut, toCutField } from './to-cut.ts';
 import { versionRefusal } from './version-refusal.ts';
 
@@ -74,6 +75,8 @@ export interface Recipe extends PrintChoices {
   readonly children?: readonly GroupChild[];
   /** How the sheets of a group lie; absent: by child. */
   readonly sortedBy?: Sorting;
+  /** The house whose things alone the pack is made with; absent: any. */
+  readonly onlyWith?: Stock;
 }
 
 /** A school has more; make a pack for each room. */
@@ -143,6 +146,7 @@ export const recipeSchema = closedObject({
   toCut: z.array(z.enum(TO_CUT)).max(TO_CUT.length).optional(),
   children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
   sortedBy: z.enum(SORTINGS).optional(),
+  onlyWith: stockSchema.optional(),
 });
 
 /** Reads a recipe from the text of a file; refuses too much of it before parsing. */
@@ -159,7 +163,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
   if (!read.success) {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
-  const { seed, goals, children, sortedBy } = read.data;
+  const { seed, goals, children, sortedBy, onlyWith } = read.data;
   const choices = writtenChoices(read.data);
   const style = styleOf(choices);
   const aimed = read.data.parts.map((part, index) => aimedPart(part, index, style));
@@ -174,6 +178,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
     ...toCutField(read.data.toCut),
     ...(children === undefined ? {} : { children: children.map(groupChild) }),
     ...(sortedBy === undefined ? {} : { sortedBy }),
+    ...(onlyWith === undefined ? {} : { onlyWith }),
   };
   const refusals = [...partRefusals(recipe), ...countRefusals(recipe)];
   return refusals.length > 0 ? refuse(...refusals) : accept(recipe);

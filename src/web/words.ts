@@ -140,6 +140,12 @@ export const words = {
         ? 'None chosen: all colours. Choose those of the stickers and pens that you have.'
         : `Figures and answers have ${chosen === 1 ? 'this colour' : 'these colours'} alone. Pictures keep their own.`,
   },
+  atHand: {
+    label: 'Only with what you have',
+    help: 'Colours and sizes of stickers, crayons, tools and the printer as they were counted in Supplies; all sheets together take no more than there is.',
+    never: 'Nothing was counted yet, so this cannot be told.',
+    link: 'Count what is in the house',
+  },
   yes: 'yes',
   no: 'no',
   age: (age: AgeHint) => inWords(age),

@@ -19,7 +19,7 @@ export const ENGLISH: ShellWords = {
     again: 'make a sheet again from the code at its foot',
     ruler: 'make a page that shows whether a printer keeps true size',
     activities: 'list the activities with their parameters and steps',
-    schema: 'print the JSON Schema of the pack file and of the recipe',
+    schema: 'print the JSON Schema of the pack file, of the recipe and of the stock',
   },
   options: {
     activity: 'kind of task, such as in-every-box',
@@ -42,6 +42,7 @@ export const ENGLISH: ShellWords = {
     goals:
       "curricula whose goals the adult's page names, such as head-start,ncf-fs (default: none)",
     recipe: 'a recipe in JSON, to mix activities in one pack',
+    stock: 'a count of stickers, crayons and tools in JSON; the pack is made with these alone',
     children:
       'a group: names with commas between; +1 or -2 behind a name gives that child steps above or below',
     sorted: 'how the sheets of a group lie: child or activity (default: child)',
@@ -69,7 +70,7 @@ export const ENGLISH: ShellWords = {
     file: 'the pack file; - for standard input',
     code: 'the code at the foot of a sheet, with or without hyphens',
     activity: 'one activity alone',
-    schema: 'one schema alone: pack or recipe',
+    schema: 'one schema alone: pack, recipe or stock',
   },
   examples: `
 Examples:

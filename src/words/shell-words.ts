@@ -24,6 +24,7 @@ export interface ShellWords {
       | 'set'
       | 'goals'
       | 'recipe'
+      | 'stock'
       | 'children'
       | 'sorted'
       | 'perChild'

@@ -58,7 +58,7 @@ export function show(
     activity: spec.activity,
     step: spec.step,
     values: { ...activity.ladder[spec.step - 1]?.values, ...spec.values },
-    gaveWay: fitValues(entries).gaveWay,
+    gaveWay: gaveWayOn(sheet, entries),
     inked: inkedIn(sheet),
     hardness: hardnessOf(sheet, pack),
     answers: tasks.map(({ printed, answer }) => activity.words.en.answer(printed, answer)),
@@ -70,6 +70,17 @@ export function show(
 function inkedIn(sheet: Sheet): Shown['inked'] {
   const { full, saving } = pagesInInks(sheet);
   return { full: coverageOf(full), saving: coverageOf(saving) };
+}
+
+/** What the step or the house made other than it was set. */
+function gaveWayOn({ spec }: Sheet, entries: Entries): readonly string[] {
+  const { changes, gaveWay } = fitValues(entries);
+  if (entries.stock === undefined) return gaveWay;
+  const names = new Set([...Object.keys(changes), ...Object.keys(spec.values)]);
+  const own = activityOf(spec.activity).ladder[spec.step - 1]?.values ?? {};
+  const isOther = (name: string) =>
+    (spec.values[name] ?? own[name]) !== (changes[name] ?? own[name]);
+  return [...new Set([...gaveWay, ...[...names].filter(isOther)])];
 }
 
 /** How hard the sheet is and why, in words. */

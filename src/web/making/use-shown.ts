@@ -11,10 +11,17 @@ export interface ShownState {
   readonly isMaking: boolean;
 }
 
-export function useShown(maker: Maker, entries: Entries, view: View, wanted: number): ShownState {
+/** Nothing is asked for as long as the entries are not known. */
+export function useShown(
+  maker: Maker,
+  entries: Entries | undefined,
+  view: View,
+  wanted: number,
+): ShownState {
   const [state, setState] = useState<ShownState>({ objections: [], isMaking: true });
   const before = useRef<Promise<void>>(Promise.resolve());
   useEffect(() => {
+    if (entries === undefined) return;
     let isWanted = true;
     setState((last) => ({ ...last, isMaking: true }));
     // One at a time: what was asked for and changed again meanwhile is never made.

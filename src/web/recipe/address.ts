@@ -18,7 +18,7 @@ const OF_THE_ACTIVITY = 'with.';
 
 /** `activity=by-key&step=3&…&colours=red,blue&with.items=8`. */
 export function writeAddress(entries: Entries): string {
-  const { changes, ...plain } = entries;
+  const { changes, stock: _stock, ...plain } = entries;
   const query = new URLSearchParams();
   for (const [name, value] of Object.entries(plain)) query.set(name, String(value));
   for (const [name, value] of Object.entries(changes))
@@ -56,6 +56,7 @@ export function readAddress(hash: string, seed: number): Entries {
         return value ? [[name, value]] : [];
       }),
     ),
+    ...(query.get('atHand') === 'true' ? { atHand: true } : {}),
     ...(query.has('goals') ? { goals: (query.get('goals') ?? '').split(',') } : {}),
   };
 }

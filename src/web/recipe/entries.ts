@@ -1,5 +1,6 @@
 // What the person has entered so far, sense or not; the core alone judges it.
 import type { Value } from '../../activities/index.ts';
+import type { Stock } from '../../records/index.ts';
 
 export interface Entries {
   readonly activity: string;
@@ -26,6 +27,10 @@ export interface Entries {
   readonly goals?: readonly string[];
   /** What is printed after each sheet to be cut out; absent: nothing. */
   readonly toCut?: readonly string[];
+  /** Only with what the house has; absent: with anything. */
+  readonly atHand?: true;
+  /** What the house has, put in before anything is made; it is no part of the address. */
+  readonly stock?: Stock;
 }
 
 /** What a first visit shows, apart from the seed. */
@@ -95,6 +100,20 @@ export function withGoals(entries: Entries, goals: readonly string[]): Entries {
 export function withToCut(entries: Entries, toCut: readonly string[]): Entries {
   const { toCut: _toCut, ...others } = entries;
   return toCut.length === 0 ? others : { ...others, toCut };
+}
+
+/** Only with what the house has, or with anything; a sheet that was opened by its code may be of anything. */
+export function withAtHand(entries: Entries, isAtHand: boolean): Entries {
+  const { atHand: _atHand, first, ...others } = entries;
+  if (isAtHand) return { ...others, atHand: true };
+  return first === undefined ? others : { ...others, first };
+}
+
+/** The entries with what the house has now, where they ask for it. */
+export function withStock(entries: Entries, stock: Stock | undefined): Entries {
+  if (entries.atHand && stock !== undefined) return { ...entries, stock };
+  const { stock: before, ...others } = entries;
+  return before === undefined ? entries : others;
 }
 
 /** The same recipe with other sheets. */
