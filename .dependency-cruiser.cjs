@@ -7,6 +7,7 @@ const LADDER = [
   'activities',
   'learner',
   'sheets',
+  'by-hand',
   'press',
   'records',
   'supplies',

@@ -1,5 +1,6 @@
 // A scene: what a page shows, in millimetres from its top left corner, before any file format.
 import type { Path, Transform } from '../base/index.ts';
+import type { Figure } from '../figures/index.ts';
 
 /** A colour as `#rrggbb`. */
 export type Paint = `#${string}`;
@@ -46,6 +47,8 @@ export interface Group {
   readonly role?: string;
   /** Which of its task's marks this is, a whole number from 0: what was tapped on a picture is found again by it. */
   readonly mark?: number;
+  /** The figure that is drawn here, for programs that make the page in another way; no file shows it. */
+  readonly shows?: Figure;
 }
 
 export type SceneNode = Shape | Text | Group;

@@ -46,7 +46,7 @@ export { closedObject, wholeNumber } from './schema-parts.ts';
 export { refusalsOf } from './schema-refusals.ts';
 export { type JsonSchema, SCHEMAS } from './schemas.ts';
 export { makeSheet, mostTasks, type Sheet, type SheetRequest } from './sheet.ts';
-export { sheetPage } from './sheet-page.ts';
+export { sheetPage, taskGroups } from './sheet-page.ts';
 export {
   coloursField,
   DEFAULT_PAGE,

@@ -1,0 +1,46 @@
+// Why a sheet cannot be made with the stickers at hand.
+import type { Refusal } from '../base/index.ts';
+import { byHandWords } from './catalogue.ts';
+import { type Layout, type LayoutWishes, layoutOf } from './layout.ts';
+import type { Piece } from './piece.ts';
+import { STICKER_RANGE_MM, stickerFor } from './stickers.ts';
+
+/** `layout` is what came of the wishes. */
+export function stickerRefusals(
+  code: string,
+  pieces: readonly Piece[],
+  wishes: LayoutWishes,
+  layout: Layout | string,
+): readonly Refusal[] {
+  const { stickerMm } = wishes;
+  if (stickerMm === undefined) return [];
+  const at = `${code} › sticker`;
+  const { min, max } = STICKER_RANGE_MM;
+  if (!(stickerMm >= min && stickerMm <= max)) {
+    return [{ code: 'out-of-range', at, got: stickerMm, min, max }];
+  }
+  if (!Number.isInteger(stickerMm)) {
+    return [{ code: 'wrong-type', at, got: stickerMm, expected: 'a whole number of millimetres' }];
+  }
+  const fits = typeof layout !== 'string' || !tooLarge(pieces, stickerMm);
+  if (fits) return [];
+  const { stickersAcross: unit, smallerStickers: advice } = byHandWords('en');
+  return [{ code: 'does-not-fit', at, got: stickerMm, max: largestFor(pieces, wishes), unit, advice }];
+}
+
+/** Whether a sticker is larger than a dot of a page that is copied as it is printed. */
+function tooLarge(pieces: readonly Piece[], stickerMm: number): boolean {
+  return pieces.some(
+    (piece) =>
+      stickerFor(piece, stickerMm) !== undefined &&
+      stickerMm > piece.bounds.right - piece.bounds.left,
+  );
+}
+
+function largestFor(pieces: readonly Piece[], wishes: LayoutWishes): number {
+  for (let mm = (wishes.stickerMm ?? 0) - 1; mm > STICKER_RANGE_MM.min; mm--) {
+    const fits = typeof layoutOf(pieces, { ...wishes, stickerMm: mm }) !== 'string';
+    if (fits || !tooLarge(pieces, mm)) return mm;
+  }
+  return STICKER_RANGE_MM.min;
+}

@@ -1,0 +1,116 @@
+// English words of guides and half-made sheets.
+import { colourName } from '../figures/index.ts';
+import type { Fold } from './folds.ts';
+import type { CopyReason } from './layout.ts';
+import type { Pen, Placement } from './placements.ts';
+import type { ByHandWords } from './words.ts';
+
+const NBSP = '\u00a0';
+
+function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+function listed(names: readonly string[]): string {
+  const last = names[names.length - 1] ?? '';
+  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
+}
+
+function penName(pen: Pen): string {
+  return pen === 'own' ? 'coloured' : colourName(pen, 'en');
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+const COPIED: Readonly<Record<CopyReason, string>> = {
+  curves: 'This sheet has curves or outlines that no one draws freely.',
+  overlapping: 'On this sheet things lie over one another.',
+  crowded: 'This sheet holds more than can be placed with a ruler.',
+};
+
+const PARTS: Readonly<Record<number, string>> = { 2: 'in half', 3: 'in three', 4: 'in four' };
+
+function foldWords(folds: readonly Fold[]): string {
+  const ways = (['down', 'across'] as const).flatMap((direction) => {
+    const of = folds.find((fold) => fold.direction === direction)?.of;
+    if (of === undefined) return [];
+    const to = direction === 'down' ? 'bottom edge up to the top edge' : 'right edge over to the left edge';
+    const how = of === 3 ? 'all parts alike' : to;
+    return [`${PARTS[of] ?? ''}, the creases ${direction === 'down' ? 'from side to side' : 'from top to bottom'} (${how})`];
+  });
+  return `Fold the page ${ways.join(', then ')}. Open it again: each part is a box.`;
+}
+
+function size({ widthMm, heightMm }: Placement): string {
+  return Math.abs(widthMm - heightMm) <= 1
+    ? `${Math.max(widthMm, heightMm)}${NBSP}mm`
+    : `${widthMm}${NBSP}mm wide, ${heightMm}${NBSP}mm high`;
+}
+
+function where({ box }: Placement, isFolded: boolean): string {
+  if (box === undefined) return '';
+  return isFolded ? ` (part ${box})` : ` (box ${box})`;
+}
+
+function place(placement: Placement, isFolded: boolean): string {
+  return `${placement.xMm} from the left, ${placement.yMm} from the top${where(placement, isFolded)}`;
+}
+
+export const ENGLISH: ByHandWords = {
+  title: (activity, step) => `Make it by hand: ${activity}, step ${step}`,
+  documentTitle: (sheets) => `Samewise: ${counted(sheets, 'sheet')} to make by hand`,
+  halfMadeTitle: (sheets) => `Samewise: ${counted(sheets, 'half-made sheet')}`,
+  continued: 'Make it by hand, continued',
+  takes: (minutes) => `About ${counted(Math.max(1, Math.round(minutes)), 'minute')}.`,
+  layOut: 'Lay out',
+  paper: (name, isLying) => `one blank sheet of ${name} paper, ${isLying ? 'lying' : 'upright'}`,
+  ruler: 'a ruler and a pencil',
+  pens: (pens) =>
+    `${pens.length === 1 ? 'a pen' : 'pens'}: ${listed(pens.map((pen) => (pen === 'own' ? 'any colours for pictures' : penName(pen))))}`,
+  stickers: (count, colour, diameterMm) => `${count} ${penName(colour)}, ${diameterMm}${NBSP}mm`,
+  forTheChild: (things) => `For the child, besides: ${listed(things)}.`,
+  childStickers: (count, colour, diameterMm) =>
+    `${counted(count, `${penName(colour)} sticker`)} of ${diameterMm}${NBSP}mm`,
+  childCrayons: (colours) =>
+    colours.length === 1 ? `a ${penName(colours[0] ?? 'own')} crayon` : `crayons in ${listed(colours.map(penName))}`,
+  childPencil: 'a pencil',
+  childScissors: 'scissors with round ends',
+  childGlue: 'a glue stick',
+  howItLooks: 'How it will look',
+  howToRead:
+    'The numbers are those of the list. All lengths are in millimetres, from the left and the top edge of the page to the middle of each thing.',
+  whyCopied: (reason) =>
+    `${COPIED[reason]} Copy the last page square by square, or trace it from a screen that shows it at true size under the paper. Then go through the list.`,
+  someCopied: (count) =>
+    `${count === 1 ? 'One picture or pattern is' : `${count} pictures or patterns are`} too rich to draw from words: copy them square by square from the last page, or trace them from a screen that shows it at true size under the paper.`,
+  foldFirst: 'Fold',
+  fold: foldWords,
+  rule: 'Rule with a black pen',
+  box: ({ number, leftMm, topMm, widthMm, heightMm, isDashed }) =>
+    `${isDashed ? 'dashed box' : 'box'} ${number}: ${leftMm} from the left, ${topMm} from the top, ${widthMm} wide, ${heightMm} high`,
+  line: ({ from, to, isDashed }) =>
+    `${isDashed ? 'dashed line' : 'line'}: from ${from[0]} from the left, ${from[1]} from the top, to ${to[0]} from the left, ${to[1]} from the top`,
+  stickerHeading: (count, colour, diameterMm) =>
+    `Stick on ${count} ${penName(colour)}, ${diameterMm}${NBSP}mm`,
+  penHeading: (count, pen) =>
+    pen === 'own' ? `Draw ${count} in colours` : `Draw ${count} with the ${penName(pen)} pen`,
+  stickerPlace: place,
+  drawnPlace: (placement, isFolded) =>
+    `${placement.name}, ${size(placement)}${placement.isCopied ? ', copied' : ''}: ${place(placement, isFolded)}`,
+  copiedThing: (placement) =>
+    placement.isSticker ? `sticker, ${size(placement)}` : `${placement.name}, ${size(placement)}`,
+  codeToWrite: (code) =>
+    `Write ${code} small at the foot of the page: with it the sheet is recorded and made again.`,
+  answers: 'Answers',
+  grid: 'To copy square by square',
+  gridAdvice: `Each square is 5${NBSP}mm, each strong line 50${NBSP}mm from the next. Printed or shown at true size, it can be traced.`,
+  ring: 'empty circle',
+  dashedRing: 'dashed circle',
+  dot: 'small dot',
+  patch: (colour) => `${capital(colour === '' ? 'black' : colour)} patch`.toLowerCase(),
+  written: (words) => `the word “${words}”`,
+  stickersAcross: 'mm across: the largest stickers that find room on this sheet',
+  smallerStickers: 'take smaller stickers, or fewer tasks or figures',
+};
