@@ -13,10 +13,10 @@ export interface Fold {
   readonly atMm: number;
 }
 
-export interface Folded {
+export interface Folded<S extends Sized> {
   readonly folds: readonly Fold[];
   /** The pieces without the boxes, each in the middle of its part of the page. */
-  readonly pieces: readonly Sized[];
+  readonly pieces: readonly S[];
   /** The parts that stand for boxes, in their order. */
   readonly panels: readonly Bounds[];
 }
@@ -32,7 +32,10 @@ const MOST_SPREAD = 1.5;
 const SLACK_MM = 0.6;
 
 /** The page folded in place of ruled boxes; undefined where its boxes are no halves, thirds or quarters. */
-export function folded(pieces: readonly Sized[], page: PageSizeMm): Folded | undefined {
+export function folded<S extends Sized>(
+  pieces: readonly S[],
+  page: PageSizeMm,
+): Folded<S> | undefined {
   const boxes = outerBoxes(pieces);
   const grid = gridOf(boxes.map(({ piece }) => piece));
   if (!grid) return undefined;
@@ -62,20 +65,17 @@ export function folded(pieces: readonly Sized[], page: PageSizeMm): Folded | und
   return {
     folds: [...foldsOf('across', columns, page.widthMm), ...foldsOf('down', rows, page.heightMm)],
     pieces: filled.flatMap((each) => movedInto(each, spread)),
-    panels: parts.map((_, index) =>
-      panelAt(first + Math.floor(index / columns), index % columns),
-    ),
+    panels: parts.map((_, index) => panelAt(first + Math.floor(index / columns), index % columns)),
   };
 }
 
 /** Boxes that stand in no other box. */
-function outerBoxes(pieces: readonly Sized[]): readonly Sized[] {
+function outerBoxes<S extends Sized>(pieces: readonly S[]): readonly S[] {
   const boxes = pieces.filter(({ piece }) => piece.kind === 'box' && !piece.isDashed);
   return boxes.filter(
     (box) =>
       !boxes.some(
-        (other) =>
-          other !== box && isWithin(box.piece.bounds, other.piece.bounds, SLACK_MM),
+        (other) => other !== box && isWithin(box.piece.bounds, other.piece.bounds, SLACK_MM),
       ),
   );
 }
@@ -111,7 +111,11 @@ function near(one: number, other: number): boolean {
 }
 
 /** What stands above and below one column of boxes; undefined: something else stands outside the boxes. */
-function bandsOf(outside: readonly Sized[], boxes: readonly Sized[], { columns }: Grid) {
+function bandsOf<S extends Sized>(
+  outside: readonly S[],
+  boxes: readonly Sized[],
+  { columns }: Grid,
+) {
   const around = unionOf(boxes.map(({ piece }) => piece.bounds));
   const above = outside.filter(({ piece }) => piece.bounds.bottom <= around.top);
   const below = outside.filter(({ piece }) => piece.bounds.top >= around.bottom);
@@ -144,9 +148,9 @@ function foldsOf(direction: Direction, of: number, lengthMm: number): readonly F
   }));
 }
 
-interface FilledPart {
+interface FilledPart<S extends Sized = Sized> {
   readonly panel: Bounds;
-  readonly part: readonly Sized[];
+  readonly part: readonly S[];
   /** What the part stood in the middle of; absent: its own bounds. */
   readonly about?: Bounds | undefined;
 }
@@ -173,7 +177,10 @@ function share(roomMm: number, awayMm: number): number {
   return awayMm < 0.01 ? Number.POSITIVE_INFINITY : roomMm / awayMm;
 }
 
-function movedInto({ panel, part, about }: FilledPart, spread: number): readonly Sized[] {
+function movedInto<S extends Sized>(
+  { panel, part, about }: FilledPart<S>,
+  spread: number,
+): readonly S[] {
   if (part.length === 0) return [];
   const from = middleOf(about ?? unionOf(part.map(({ bounds }) => bounds)));
   const to = middleOf(panel);
@@ -190,6 +197,11 @@ function movedInto({ panel, part, about }: FilledPart, spread: number): readonly
       bottom: bottom + dy,
     });
     const { piece } = sized;
-    return { piece: { ...piece, bounds: move(piece.bounds), from: piece.from ?? piece.bounds }, bounds: move(sized.bounds), panel };
+    return {
+      ...sized,
+      piece: { ...piece, bounds: move(piece.bounds), from: piece.from ?? piece.bounds },
+      bounds: move(sized.bounds),
+      panel,
+    };
   });
 }

@@ -42,11 +42,15 @@ export function layoutOf(pieces: readonly Piece[], wishes: LayoutWishes): Layout
   if (pieces.some(({ kind }) => kind === 'free')) return 'curves';
   let reason: CopyReason = 'crowded';
   for (const share of SHRUNK) {
-    const sized = pieces.map((piece) => sizedBy(piece, share, wishes.stickerMm));
+    const sized = pieces
+      .filter(({ rides }) => rides === undefined)
+      .map((piece) => sizedBy(piece, share, wishes.stickerMm));
     const found = wishes.mayFold ? foldedLayout(sized, wishes.page) : undefined;
-    if (found) return found;
+    if (found) return { ...found, laid: withRiders(pieces, found.laid) };
     const laid = laidOn(sized, wishes.page);
-    if (typeof laid !== 'string') return { folds: [], laid, panels: [] };
+    if (typeof laid !== 'string') {
+      return { folds: [], laid: withRiders(pieces, laid), panels: [] };
+    }
     reason = laid;
   }
   return reason;
@@ -108,4 +112,32 @@ function about(bounds: Bounds, x: number, y: number): Bounds {
 
 function marksOn({ places, rules }: Axis): readonly number[] | undefined {
   return snapped(places, rules)?.map((mark) => mark * RULER_MM);
+}
+
+/** All pieces in their order, those that stand inside others moved and made smaller with them. */
+function withRiders(pieces: readonly Piece[], laid: readonly Laid[]): readonly Laid[] {
+  const carriers = new Map(laid.map((each) => [originOf(each.piece), each]));
+  return pieces.flatMap((piece) => {
+    const carrier = carriers.get(piece.rides ? originOf(piece.rides) : originOf(piece));
+    if (!carrier) return [];
+    return piece.rides ? [{ piece, bounds: ridden(piece.bounds, carrier) }] : [carrier];
+  });
+}
+
+/** Folding moves pieces; what they are drawn by stays. */
+function originOf({ node }: Piece): object {
+  return node;
+}
+
+function ridden(bounds: Bounds, { piece, bounds: to }: Laid): Bounds {
+  const from = piece.from ?? piece.bounds;
+  const by = (to.right - to.left) / (from.right - from.left);
+  const x = (at: number) => to.left + by * (at - from.left);
+  const y = (at: number) => to.top + by * (at - from.top);
+  return {
+    left: x(bounds.left),
+    right: x(bounds.right),
+    top: y(bounds.top),
+    bottom: y(bounds.bottom),
+  };
 }

@@ -14,6 +14,8 @@ interface Drawn {
   readonly transform: Transform;
   /** Which task of the sheet it belongs to, from 0; absent: none, such as a line between tasks. */
   readonly task?: number;
+  /** What it stands inside, and moves with. */
+  readonly rides?: Piece;
   /** Lines are dashed. */
   readonly isDashed: boolean;
 }
@@ -26,6 +28,8 @@ export type Piece =
       /** What it is called, where that is more than the figure's own name. */
       readonly name?: string;
     })
+  /** A square that fills the space between lines. */
+  | (Drawn & { readonly kind: 'patch'; readonly figure: Figure })
   /** An upright rectangle with nothing in it of its own. */
   | (Drawn & { readonly kind: 'box' })
   /** A straight line from corner to corner of its bounds; `rises`: from the lower left. */
@@ -37,9 +41,9 @@ export type Piece =
   /** What no hand draws freely from words: curves, outlines laid over one another. */
   | (Drawn & { readonly kind: 'free' });
 
-export type Standing = Exclude<Piece, { readonly kind: 'box' | 'line' | 'free' }>;
+export type Standing = Exclude<Piece, { readonly kind: 'patch' | 'box' | 'line' | 'free' }>;
 
 /** Whether the piece is one that stands on a point: its middle. */
 export function isStanding(piece: Piece): piece is Standing {
-  return piece.kind !== 'box' && piece.kind !== 'line' && piece.kind !== 'free';
+  return !['patch', 'box', 'line', 'free'].includes(piece.kind);
 }

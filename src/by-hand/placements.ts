@@ -6,7 +6,7 @@ import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
 import { isWithin, middleOf } from './bounds.ts';
 import { byHandWords } from './catalogue.ts';
 import type { Laid } from './layout.ts';
-import { isStanding, type Standing } from './piece.ts';
+import { isStanding, type Piece, type Standing } from './piece.ts';
 
 /** The pen that something is drawn with; `own`: as many as the picture has colours. */
 export type Pen = ColourName | 'own';
@@ -26,11 +26,18 @@ export interface Placement {
   readonly yMm: number;
   /** The smallest box, or part of the folded page, that it stands in, by number; absent: none. */
   readonly box?: number;
+  /** The thing that it stands inside, by its name; its middle then need not lie on a ruler's mark. */
+  readonly inside?: string;
+  /** Fills the space between lines; its corners, not its middle, lie on marks. */
+  readonly isPatch: boolean;
   /** Too rich to draw from words: copied square by square, or traced. */
   readonly isCopied: boolean;
   /** Which of the laid pieces it is. */
   readonly piece: number;
 }
+
+/** What is put on the page, not ruled. */
+type Made = Standing | Extract<Piece, { readonly kind: 'patch' }>;
 
 /** `areas` are the boxes, or what stands for them, in their order. */
 export function placementsOf(
@@ -62,9 +69,10 @@ function placementOf(
   areas: readonly Bounds[],
   language: Language,
 ): Omit<Placement, 'number' | 'piece'> | undefined {
-  if (!isStanding(piece)) return undefined;
+  if (!isStanding(piece) && piece.kind !== 'patch') return undefined;
   const { x, y } = middleOf(bounds);
   const box = boxAround(bounds, areas);
+  const inside = piece.rides?.kind === 'figure' ? nameOf(piece.rides, language) : undefined;
   return {
     isSticker: sticker !== undefined,
     name: nameOf(piece, language),
@@ -74,6 +82,8 @@ function placementOf(
     xMm: x,
     yMm: y,
     ...(box === undefined ? {} : { box }),
+    ...(inside === undefined ? {} : { inside }),
+    isPatch: piece.kind === 'patch',
     isCopied: isRich(piece),
   };
 }
@@ -83,7 +93,7 @@ function tidy(mm: number): number {
   return Math.max(1, Math.round(mm));
 }
 
-function nameOf(piece: Standing, language: Language): string {
+function nameOf(piece: Made, language: Language): string {
   const words = byHandWords(language);
   switch (piece.kind) {
     case 'ring':
@@ -92,6 +102,8 @@ function nameOf(piece: Standing, language: Language): string {
       return words.dot;
     case 'named':
       return piece.name;
+    case 'patch':
+      return figureName(withoutColour(piece.figure), language);
     case 'figure':
       return piece.name ?? figureName(withoutColour(piece.figure), language);
   }
@@ -103,13 +115,13 @@ function withoutColour(figure: Figure): Figure {
 }
 
 /** Ink is drawn with a black pen. */
-function penOf(piece: Standing): Pen {
-  if (piece.kind !== 'figure') return 'black';
+function penOf(piece: Made): Pen {
+  if (piece.kind !== 'figure' && piece.kind !== 'patch') return 'black';
   return isOwnColoured(piece.figure) ? 'own' : (piece.figure.colour ?? 'black');
 }
 
-function isRich(piece: Standing): boolean {
-  if (piece.kind !== 'figure') return false;
+function isRich(piece: Made): boolean {
+  if (piece.kind !== 'figure' && piece.kind !== 'patch') return false;
   const { figure } = piece;
   const fill = figure.fill ?? 'solid';
   return isPicture(formOf(figure)) || (fill !== 'solid' && fill !== 'outline');

@@ -145,7 +145,8 @@ function shapePieces(shape: Shape, place: Place): readonly Piece[] {
   if (kind === 'circle' && isFilled && whole.right - whole.left <= MOST_DOT_MM) {
     return [{ kind: 'dot', bounds: whole, ...base }];
   }
-  if (shape.stroke === undefined) return isInk(shape) ? [{ kind: 'free', bounds: whole, ...base }] : [];
+  if (shape.stroke === undefined)
+    return isInk(shape) ? [{ kind: 'free', bounds: whole, ...base }] : [];
   switch (kind) {
     case 'line':
     case 'rising-line':

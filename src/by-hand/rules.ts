@@ -7,9 +7,9 @@ import { type Place, RULER_MM, type Rule } from './snap.ts';
 /** Between things that are stuck on or drawn, in mm; common practice, no source. */
 export const APART_MM = 3;
 /** Blank at the edges of a page that a hand keeps, in mm; common practice, no source. */
-const EDGE_MM = 10;
+const EDGE_MM = 12;
 /** At the foot the sheet code is written. */
-const FOOT_MM = 15;
+const FOOT_MM = 20;
 /** What lies so near to a line in the drawing, in mm, touches it and may go on doing so. */
 const TOUCH_MM = 1;
 /** A piece may reach so far over the line of its box, in mm: half of a stroke. */
@@ -132,7 +132,7 @@ function mayOverlap(one: Sized, other: Sized): boolean {
 function inOrder(one: Numbered, other: Numbered, direction: Direction) {
   const isBefore =
     span(one.piece.bounds, direction)[1] <= span(other.piece.bounds, direction)[0] + SLACK_MM;
-  return isBefore ? [one, other] as const : [other, one] as const;
+  return isBefore ? ([one, other] as const) : ([other, one] as const);
 }
 
 /** Marks from the last place of one to the first of the next. */

@@ -54,7 +54,9 @@ interface Tracks {
 }
 
 function tracksOf(places: readonly Place[]): Tracks {
-  const order = places.map((_, index) => index).sort((a, b) => at(places, a).atMm - at(places, b).atMm);
+  const order = places
+    .map((_, index) => index)
+    .sort((a, b) => at(places, a).atMm - at(places, b).atMm);
   const all: Place[] = [];
   const trackOf: number[] = places.map(() => 0);
   for (const index of order) {

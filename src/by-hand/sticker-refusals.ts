@@ -25,7 +25,9 @@ export function stickerRefusals(
   const fits = typeof layout !== 'string' || !tooLarge(pieces, stickerMm);
   if (fits) return [];
   const { stickersAcross: unit, smallerStickers: advice } = byHandWords('en');
-  return [{ code: 'does-not-fit', at, got: stickerMm, max: largestFor(pieces, wishes), unit, advice }];
+  return [
+    { code: 'does-not-fit', at, got: stickerMm, max: largestFor(pieces, wishes), unit, advice },
+  ];
 }
 
 /** Whether a sticker is larger than a dot of a page that is copied as it is printed. */

@@ -36,9 +36,12 @@ function foldWords(folds: readonly Fold[]): string {
   const ways = (['down', 'across'] as const).flatMap((direction) => {
     const of = folds.find((fold) => fold.direction === direction)?.of;
     if (of === undefined) return [];
-    const to = direction === 'down' ? 'bottom edge up to the top edge' : 'right edge over to the left edge';
+    const to =
+      direction === 'down' ? 'bottom edge up to the top edge' : 'right edge over to the left edge';
     const how = of === 3 ? 'all parts alike' : to;
-    return [`${PARTS[of] ?? ''}, the creases ${direction === 'down' ? 'from side to side' : 'from top to bottom'} (${how})`];
+    return [
+      `${PARTS[of] ?? ''}, the creases ${direction === 'down' ? 'from side to side' : 'from top to bottom'} (${how})`,
+    ];
   });
   return `Fold the page ${ways.join(', then ')}. Open it again: each part is a box.`;
 }
@@ -55,6 +58,14 @@ function where({ box }: Placement, isFolded: boolean): string {
 }
 
 function place(placement: Placement, isFolded: boolean): string {
+  if (placement.inside !== undefined) return `inside the ${placement.inside}, as the picture shows`;
+  if (placement.isPatch) {
+    const [left, top] = [
+      placement.xMm - placement.widthMm / 2,
+      placement.yMm - placement.heightMm / 2,
+    ];
+    return `its left edge ${left} from the left, its top ${top} from the top`;
+  }
   return `${placement.xMm} from the left, ${placement.yMm} from the top${where(placement, isFolded)}`;
 }
 
@@ -74,7 +85,9 @@ export const ENGLISH: ByHandWords = {
   childStickers: (count, colour, diameterMm) =>
     `${counted(count, `${penName(colour)} sticker`)} of ${diameterMm}${NBSP}mm`,
   childCrayons: (colours) =>
-    colours.length === 1 ? `a ${penName(colours[0] ?? 'own')} crayon` : `crayons in ${listed(colours.map(penName))}`,
+    colours.length === 1
+      ? `a ${penName(colours[0] ?? 'own')} crayon`
+      : `crayons in ${listed(colours.map(penName))}`,
   childPencil: 'a pencil',
   childScissors: 'scissors with round ends',
   childGlue: 'a glue stick',
@@ -106,6 +119,7 @@ export const ENGLISH: ByHandWords = {
   answers: 'Answers',
   grid: 'To copy square by square',
   gridAdvice: `Each square is 5${NBSP}mm, each strong line 50${NBSP}mm from the next. Printed or shown at true size, it can be traced.`,
+  circleFor: (colour) => `empty circle for a ${colour} sticker`,
   ring: 'empty circle',
   dashedRing: 'dashed circle',
   dot: 'small dot',

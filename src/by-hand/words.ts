@@ -46,6 +46,7 @@ export interface ByHandWords {
   readonly answers: string;
   readonly grid: string;
   readonly gridAdvice: string;
+  readonly circleFor: (colour: string) => string;
   readonly ring: string;
   readonly dashedRing: string;
   readonly dot: string;
