@@ -28,7 +28,7 @@ const ALIKE_MM = 1;
 /** Between what stands in a part of the page and its creases, in mm, by eye. */
 const INSIDE_MM = 12;
 /** Figures of a box come apart by no more than this, times their printed distance. */
-const MOST_SPREAD = 1.5;
+const MOST_SPREAD = 1.2;
 const SLACK_MM = 0.6;
 
 /** The page folded in place of ruled boxes; undefined where its boxes are no halves, thirds or quarters. */

@@ -108,7 +108,7 @@ export function stepBlocks(guide: Guide, language: Language, widthMm: number): r
         widthMm,
       ),
     ),
-    tickRow(words.codeToWrite(guide.sheet.code), widthMm),
+    ...section(words.last, rows([words.codeToWrite(guide.sheet.code)]), widthMm),
   ];
 }
 

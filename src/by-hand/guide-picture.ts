@@ -40,19 +40,29 @@ export function guidePicture(guide: Guide, scale: number): Group {
   return group('how-it-looks', [small, ...edges, ...numbers(guide, scale)]);
 }
 
+/** On a dot in its middle, of what is drawn at its upper left corner, so that it can still be seen. */
 function numbers({ placements }: Guide, scale: number): readonly SceneNode[] {
-  return placements.map(({ number, xMm, yMm }) => {
-    const [x, y] = [EDGE_ROOM_MM + xMm * scale, EDGE_ROOM_MM + yMm * scale];
-    const ring = filled(circlePath(x, y, NUMBER_RING_MM), WHITE, {
-      colour: INK,
-      widthMm: FINE_MM / 2,
+  return placements
+    .filter(({ inside }) => inside === undefined)
+    .map(({ number, xMm, yMm, widthMm, heightMm, isSticker }) => {
+      const [across, down] = isSticker ? [0, 0] : [widthMm / 2, heightMm / 2];
+      const x = EDGE_ROOM_MM + (xMm - across) * scale;
+      const y = EDGE_ROOM_MM + (yMm - down) * scale;
+      return numberAt(number, x, y);
     });
-    const baseline = y + NUMBER_BASELINE_EMS * NUMBER_EM_MM;
-    return group('number', [
-      ring,
-      text(String(number), x, baseline, NUMBER_EM_MM, { anchor: 'middle', weight: 'bold' }),
-    ]);
+}
+
+function numberAt(number: number, x: number, y: number): SceneNode {
+  const ring = filled(circlePath(x, y, NUMBER_RING_MM), WHITE, {
+    colour: INK,
+    widthMm: FINE_MM / 2,
   });
+  const baseline = y + NUMBER_BASELINE_EMS * NUMBER_EM_MM;
+  const words = text(String(number), x, baseline, NUMBER_EM_MM, {
+    anchor: 'middle',
+    weight: 'bold',
+  });
+  return group('number', [ring, words]);
 }
 
 /** Each distance that is used, once, where its number does not run into the one before. */

@@ -3,7 +3,7 @@ import type { Bounds } from '../base/index.ts';
 import { middleOf } from './bounds.ts';
 import { type Fold, folded } from './folds.ts';
 import { isStanding, type Piece } from './piece.ts';
-import { type Axis, axesOf, type PageSizeMm, type Sized } from './rules.ts';
+import { axesOf, type PageSizeMm, type Sized } from './rules.ts';
 import { RULER_MM, snapped } from './snap.ts';
 import { type Sticker, stickerFor } from './stickers.ts';
 
@@ -94,12 +94,15 @@ function laidOn(
 ): readonly Laid[] | 'overlapping' | 'crowded' {
   const axes = axesOf(sized, page);
   if (typeof axes === 'string') return axes;
-  const across = marksOn(axes.across);
-  const down = marksOn(axes.down);
-  if (!across || !down) return 'crowded';
+  const marks = snapped(axes);
+  if (!marks) return 'crowded';
+  const endsOf = (all: readonly number[], index: number) => {
+    const [from = 0, to = 0] = all.slice(2 * index, 2 * index + 2);
+    return [from * RULER_MM, to * RULER_MM] as const;
+  };
   return sized.map(({ piece, bounds, sticker }, index) => {
-    const [left = 0, right = 0] = across.slice(2 * index, 2 * index + 2);
-    const [top = 0, bottom = 0] = down.slice(2 * index, 2 * index + 2);
+    const [left, right] = endsOf(marks.across, index);
+    const [top, bottom] = endsOf(marks.down, index);
     const ends = { left, right, top, bottom };
     return { piece, bounds: isStanding(piece) ? about(bounds, left, top) : ends, sticker };
   });
@@ -108,10 +111,6 @@ function laidOn(
 function about(bounds: Bounds, x: number, y: number): Bounds {
   const [across, down] = [(bounds.right - bounds.left) / 2, (bounds.bottom - bounds.top) / 2];
   return { left: x - across, right: x + across, top: y - down, bottom: y + down };
-}
-
-function marksOn({ places, rules }: Axis): readonly number[] | undefined {
-  return snapped(places, rules)?.map((mark) => mark * RULER_MM);
 }
 
 /** All pieces in their order, those that stand inside others moved and made smaller with them. */

@@ -26,8 +26,8 @@ export interface Placement {
   readonly yMm: number;
   /** The smallest box, or part of the folded page, that it stands in, by number; absent: none. */
   readonly box?: number;
-  /** The thing that it stands inside, by its name; its middle then need not lie on a ruler's mark. */
-  readonly inside?: string;
+  /** The thing that it stands inside, by number; its own middle then need not lie on a ruler's mark. */
+  readonly inside?: number;
   /** Fills the space between lines; its corners, not its middle, lie on marks. */
   readonly isPatch: boolean;
   /** Too rich to draw from words: copied square by square, or traced. */
@@ -49,7 +49,7 @@ export function placementsOf(
     const placement = placementOf(each, areas, language);
     return placement ? [{ ...placement, piece }] : [];
   });
-  return all
+  const numbered = all
     .sort(
       (one, other) =>
         Number(other.isSticker) - Number(one.isSticker) ||
@@ -58,6 +58,11 @@ export function placementsOf(
         one.piece - other.piece,
     )
     .map((placement, index) => ({ ...placement, number: index + 1 }));
+  return numbered.map((placement) => {
+    const carrier = laid[placement.piece]?.piece.rides?.node;
+    const inside = numbered.find(({ piece }) => laid[piece]?.piece.node === carrier);
+    return carrier && inside ? { ...placement, inside: inside.number } : placement;
+  });
 }
 
 function penOrder(pen: Pen): number {
@@ -72,7 +77,6 @@ function placementOf(
   if (!isStanding(piece) && piece.kind !== 'patch') return undefined;
   const { x, y } = middleOf(bounds);
   const box = boxAround(bounds, areas);
-  const inside = piece.rides?.kind === 'figure' ? nameOf(piece.rides, language) : undefined;
   return {
     isSticker: sticker !== undefined,
     name: nameOf(piece, language),
@@ -82,7 +86,6 @@ function placementOf(
     xMm: x,
     yMm: y,
     ...(box === undefined ? {} : { box }),
-    ...(inside === undefined ? {} : { inside }),
     isPatch: piece.kind === 'patch',
     isCopied: isRich(piece),
   };

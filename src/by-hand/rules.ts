@@ -2,7 +2,7 @@
 import type { Bounds } from '../base/index.ts';
 import { blanksBetween, isWithin, middleOf } from './bounds.ts';
 import { isStanding, type Piece } from './piece.ts';
-import { type Place, RULER_MM, type Rule } from './snap.ts';
+import { type Axis, type Place, RULER_MM, type Rule } from './snap.ts';
 
 /** Between things that are stuck on or drawn, in mm; common practice, no source. */
 export const APART_MM = 3;
@@ -25,12 +25,6 @@ export interface Sized {
   readonly panel?: Bounds;
 }
 
-/** The places of one direction and the rules between them; piece number i has the places 2i and 2i + 1. */
-export interface Axis {
-  readonly places: readonly Place[];
-  readonly rules: readonly Rule[];
-}
-
 export interface PageSizeMm {
   readonly widthMm: number;
   readonly heightMm: number;
@@ -39,7 +33,7 @@ export interface PageSizeMm {
 /** Why some pieces have no places of their own. */
 export type Tangled = 'overlapping';
 
-/** Both directions of a page; `overlapping` where pieces lie over one another in a way that places cannot say. */
+/** Both directions of a page, piece number i with the places 2i and 2i + 1; `overlapping` where pieces lie over one another in a way that places cannot say. */
 export function axesOf(
   pieces: readonly Sized[],
   page: PageSizeMm,

@@ -26,24 +26,63 @@ const STRETCHES = Array.from({ length: 56 }, (_, index) => 0.8 + index / 80);
 /** What counts against a way: marks that places are off, alike gaps that differ, and stretching. By eye. */
 const AGAINST = { off: 1, unlike: 4, stretch: 6 } as const;
 
-/** For each place its mark, in units of `RULER_MM`; undefined where the rules leave no room for all. */
-export function snapped(
-  places: readonly Place[],
-  rules: readonly Rule[],
-): readonly number[] | undefined {
-  if (places.length === 0) return [];
+/** The places of one direction and the rules between them. */
+export interface Axis {
+  readonly places: readonly Place[];
+  readonly rules: readonly Rule[];
+}
+
+/** For each place its mark, in units of `RULER_MM`. */
+export interface Marks {
+  readonly across: readonly number[];
+  readonly down: readonly number[];
+}
+
+/** Both directions stretched alike, so that squares stay square; undefined where the rules leave no room for all. */
+export function snapped(axes: { readonly across: Axis; readonly down: Axis }): Marks | undefined {
+  const [across, down] = [solvable(axes.across), solvable(axes.down)];
+  if (!across || !down) return undefined;
+  let best: (Marks & { readonly against: number }) | undefined;
+  for (const stretch of STRETCHES) {
+    const [x, y] = [bestAt(across, stretch), bestAt(down, stretch)];
+    if (!x || !y) return undefined;
+    const against = x.against + y.against + AGAINST.stretch * Math.abs(stretch - 1);
+    if (!best || against < best.against - 1e-9) {
+      best = { across: x.marks, down: y.marks, against };
+    }
+  }
+  return best;
+}
+
+interface Solvable {
+  readonly tracks: Tracks;
+  readonly into: readonly Rule[][];
+  readonly most: readonly number[];
+}
+
+function solvable({ places, rules }: Axis): Solvable | undefined {
   const tracks = tracksOf(places);
-  const chain = chained(tracks, rules);
-  const most = chain && latest(tracks.all, chain);
-  if (!chain || !most) return undefined;
-  let best: { readonly marks: readonly number[]; readonly against: number } | undefined;
-  for (const { targets, stretch } of waysOf(tracks.all)) {
-    const marks = earliest(tracks.all, chain, most, targets);
+  const into = chained(tracks, rules);
+  const most = into && latest(tracks.all, into);
+  return into && most ? { tracks, into, most } : undefined;
+}
+
+interface Found {
+  readonly marks: readonly number[];
+  readonly against: number;
+}
+
+function bestAt({ tracks, into, most }: Solvable, stretch: number): Found | undefined {
+  const { all, trackOf } = tracks;
+  if (all.length === 0) return { marks: [], against: 0 };
+  let best: Found | undefined;
+  for (const { wanted, exact } of waysAt(all, stretch)) {
+    const marks = earliest(all, into, most, wanted);
     if (!marks) return undefined;
-    const against = againstOf(tracks.all, marks, targets, stretch);
+    const against = againstOf(all, marks, exact);
     if (!best || against < best.against - 1e-9) best = { marks, against };
   }
-  return best && tracks.trackOf.map((track) => best.marks[track] ?? 0);
+  return best && { ...best, marks: trackOf.map((track) => at(best.marks, track)) };
 }
 
 interface Tracks {
@@ -121,33 +160,46 @@ function earliest(
 }
 
 interface Way {
-  /** In marks, not yet whole. */
-  readonly targets: readonly number[];
-  readonly stretch: number;
+  /** In marks, not yet whole: what is tried, and what it is measured by. */
+  readonly wanted: readonly number[];
+  readonly exact: readonly number[];
 }
 
-/** The drawing stretched about its middle, which comes to lie on a mark or half way between two. */
-function* waysOf(all: readonly Place[]): Generator<Way> {
+/**
+ * The drawing stretched about its middle, which comes to lie on a mark or half way between two; and the same with
+ * each gap made whole for itself, so that gaps that are alike stay alike.
+ */
+function* waysAt(all: readonly Place[], stretch: number): Generator<Way> {
   const middle = (at(all, 0).atMm + at(all, all.length - 1).atMm) / 2;
-  for (const stretch of STRETCHES) {
-    for (const half of [0, 0.5]) {
-      const about = Math.round(middle / RULER_MM - half) + half;
-      const targets = all.map(({ atMm }) => about + (stretch * (atMm - middle)) / RULER_MM);
-      yield { targets, stretch };
-    }
+  const byGaps = wholeGaps(all, stretch);
+  const gapsMiddle = at(byGaps, byGaps.length - 1) / 2;
+  for (const half of [0, 0.5]) {
+    const about = Math.round(middle / RULER_MM - half) + half;
+    const exact = all.map(({ atMm }) => about + (stretch * (atMm - middle)) / RULER_MM);
+    yield { wanted: exact, exact };
+    const start = Math.round(about - gapsMiddle);
+    yield { wanted: byGaps.map((gap) => start + gap), exact };
   }
+}
+
+/** Marks from the first track to each, every gap rounded for itself. */
+function wholeGaps(all: readonly Place[], stretch: number): readonly number[] {
+  let sum = 0;
+  return all.map(({ atMm }, track) => {
+    const before = all[track - 1]?.atMm ?? atMm;
+    sum += Math.round((stretch * (atMm - before)) / RULER_MM);
+    return sum;
+  });
 }
 
 function againstOf(
   all: readonly Place[],
   marks: readonly number[],
-  targets: readonly number[],
-  stretch: number,
+  exact: readonly number[],
 ): number {
-  const off = marks.map((mark, track) => Math.abs(mark - at(targets, track)));
+  const off = marks.map((mark, track) => Math.abs(mark - at(exact, track)));
   const mean = off.reduce((sum, each) => sum + each, 0) / off.length;
-  const unlike = unlikeGaps(all, marks) / all.length;
-  return AGAINST.off * mean + AGAINST.unlike * unlike + AGAINST.stretch * Math.abs(stretch - 1);
+  return AGAINST.off * mean + AGAINST.unlike * (unlikeGaps(all, marks) / all.length);
 }
 
 /** By how many marks gaps differ that are alike in the drawing. */

@@ -58,15 +58,16 @@ function where({ box }: Placement, isFolded: boolean): string {
 }
 
 function place(placement: Placement, isFolded: boolean): string {
-  if (placement.inside !== undefined) return `inside the ${placement.inside}, as the picture shows`;
+  if (placement.inside !== undefined)
+    return `inside number ${placement.inside}, as the picture shows`;
   if (placement.isPatch) {
     const [left, top] = [
       placement.xMm - placement.widthMm / 2,
       placement.yMm - placement.heightMm / 2,
     ];
-    return `its left edge ${left} from the left, its top ${top} from the top`;
+    return `its upper left corner ${left} across, ${top} down`;
   }
-  return `${placement.xMm} from the left, ${placement.yMm} from the top${where(placement, isFolded)}`;
+  return `${placement.xMm} across, ${placement.yMm} down${where(placement, isFolded)}`;
 }
 
 export const ENGLISH: ByHandWords = {
@@ -80,7 +81,8 @@ export const ENGLISH: ByHandWords = {
   ruler: 'a ruler and a pencil',
   pens: (pens) =>
     `${pens.length === 1 ? 'a pen' : 'pens'}: ${listed(pens.map((pen) => (pen === 'own' ? 'any colours for pictures' : penName(pen))))}`,
-  stickers: (count, colour, diameterMm) => `${count} ${penName(colour)}, ${diameterMm}${NBSP}mm`,
+  stickers: (count, colour, diameterMm) =>
+    `${counted(count, `${penName(colour)} sticker`)}, ${diameterMm}${NBSP}mm`,
   forTheChild: (things) => `For the child, besides: ${listed(things)}.`,
   childStickers: (count, colour, diameterMm) =>
     `${counted(count, `${penName(colour)} sticker`)} of ${diameterMm}${NBSP}mm`,
@@ -93,7 +95,7 @@ export const ENGLISH: ByHandWords = {
   childGlue: 'a glue stick',
   howItLooks: 'How it will look',
   howToRead:
-    'The numbers are those of the list. All lengths are in millimetres, from the left and the top edge of the page to the middle of each thing.',
+    'The numbers are those of the list. “40 across, 150 down” is 40 mm from the left edge of the page and 150 mm from its top edge: there the middle of the thing goes, or the upper left corner of a box.',
   whyCopied: (reason) =>
     `${COPIED[reason]} Copy the last page square by square, or trace it from a screen that shows it at true size under the paper. Then go through the list.`,
   someCopied: (count) =>
@@ -102,9 +104,9 @@ export const ENGLISH: ByHandWords = {
   fold: foldWords,
   rule: 'Rule with a black pen',
   box: ({ number, leftMm, topMm, widthMm, heightMm, isDashed }) =>
-    `${isDashed ? 'dashed box' : 'box'} ${number}: ${leftMm} from the left, ${topMm} from the top, ${widthMm} wide, ${heightMm} high`,
+    `${isDashed ? 'dashed box' : 'box'} ${number}: ${leftMm} across, ${topMm} down, ${widthMm} wide, ${heightMm} high`,
   line: ({ from, to, isDashed }) =>
-    `${isDashed ? 'dashed line' : 'line'}: from ${from[0]} from the left, ${from[1]} from the top, to ${to[0]} from the left, ${to[1]} from the top`,
+    `${isDashed ? 'dashed line' : 'line'}: from ${from[0]} across, ${from[1]} down, to ${to[0]} across, ${to[1]} down`,
   stickerHeading: (count, colour, diameterMm) =>
     `Stick on ${count} ${penName(colour)}, ${diameterMm}${NBSP}mm`,
   penHeading: (count, pen) =>
@@ -116,6 +118,7 @@ export const ENGLISH: ByHandWords = {
     placement.isSticker ? `sticker, ${size(placement)}` : `${placement.name}, ${size(placement)}`,
   codeToWrite: (code) =>
     `Write ${code} small at the foot of the page: with it the sheet is recorded and made again.`,
+  last: 'At the end',
   answers: 'Answers',
   grid: 'To copy square by square',
   gridAdvice: `Each square is 5${NBSP}mm, each strong line 50${NBSP}mm from the next. Printed or shown at true size, it can be traced.`,

@@ -43,6 +43,7 @@ export interface ByHandWords {
   /** The same, of a page that is copied. */
   readonly copiedThing: (placement: Placement) => string;
   readonly codeToWrite: (code: string) => string;
+  readonly last: string;
   readonly answers: string;
   readonly grid: string;
   readonly gridAdvice: string;
