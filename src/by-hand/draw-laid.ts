@@ -18,8 +18,8 @@ import {
   stroked,
 } from '../page/index.ts';
 import { middleOf } from './bounds.ts';
-import type { Fold } from './folds.ts';
 import type { Laid } from './layout.ts';
+import type { Fold } from './parts.ts';
 import type { Piece } from './piece.ts';
 import type { PageSizeMm } from './rules.ts';
 

@@ -1,17 +1,9 @@
 // Boxes that a folded page gives for nothing: halves, thirds and quarters in place of ruled lines.
 import type { Bounds } from '../base/index.ts';
 import { isWithin, middleOf, unionOf } from './bounds.ts';
+import type { Direction, Fold } from './parts.ts';
 import { isStanding, type Piece } from './piece.ts';
-import type { Direction, PageSizeMm, Sized } from './rules.ts';
-
-/** A crease at `part` of `of` equal parts of the page: at that share of its width (`across`) or height (`down`). */
-export interface Fold {
-  readonly direction: Direction;
-  readonly part: number;
-  readonly of: number;
-  /** From the left or the top edge, in mm; no whole 5 mm, since folding finds it. */
-  readonly atMm: number;
-}
+import type { PageSizeMm, Sized } from './rules.ts';
 
 export interface Folded<S extends Sized> {
   readonly folds: readonly Fold[];

@@ -16,7 +16,7 @@ import {
 import { packMaterials } from '../sheets/index.ts';
 import { byHandWords } from './catalogue.ts';
 import type { Guide } from './guide.ts';
-import type { Pen, Placement } from './placements.ts';
+import type { Pen, Placement } from './parts.ts';
 
 const EM_MM = 3.3;
 const TICK_MM = 3;

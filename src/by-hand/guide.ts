@@ -3,33 +3,15 @@ import type { Language } from '../activities/index.ts';
 import { accept, type Bounds, type Result, refuse } from '../base/index.ts';
 import { pageSize } from '../page/index.ts';
 import type { Sheet } from '../sheets/index.ts';
-import type { Fold } from './folds.ts';
 import { joined } from './joined.ts';
-import { type CopyReason, type Laid, layoutOf, sizedBy } from './layout.ts';
+import { type Laid, layoutOf, sizedBy } from './layout.ts';
 import { type Moves, minutesFor } from './minutes.ts';
+import type { CopyReason, Fold, Placement, RuledBox, RuledLine } from './parts.ts';
 import type { Piece } from './piece.ts';
-import { type Placement, placementsOf } from './placements.ts';
+import { placementsOf } from './placements.ts';
 import { readPieces } from './read-pieces.ts';
 import type { PageSizeMm } from './rules.ts';
 import { stickerRefusals } from './sticker-refusals.ts';
-
-/** An upright box ruled with a pen; whole 5 mm from the left and the top edge. */
-export interface RuledBox {
-  /** From 1, in reading order. */
-  readonly number: number;
-  readonly leftMm: number;
-  readonly topMm: number;
-  readonly widthMm: number;
-  readonly heightMm: number;
-  readonly isDashed: boolean;
-}
-
-/** A straight line between two points; whole 5 mm from the left and the top edge. */
-export interface RuledLine {
-  readonly from: readonly [xMm: number, yMm: number];
-  readonly to: readonly [xMm: number, yMm: number];
-  readonly isDashed: boolean;
-}
 
 /** How a sheet is made by hand. */
 export interface Guide {

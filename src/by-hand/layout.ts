@@ -1,7 +1,8 @@
 // Finds ruler marks for all pieces of a sheet: folded where that will do, drawn smaller where it must be.
 import type { Bounds } from '../base/index.ts';
 import { middleOf } from './bounds.ts';
-import { type Fold, folded } from './folds.ts';
+import { folded } from './folds.ts';
+import type { CopyReason, Fold } from './parts.ts';
 import { isStanding, type Piece } from './piece.ts';
 import { axesOf, type PageSizeMm, type Sized } from './rules.ts';
 import { RULER_MM, snapped } from './snap.ts';
@@ -21,9 +22,6 @@ export interface Layout {
   /** Parts of the folded page that stand for boxes; none where the page is not folded. */
   readonly panels: readonly Bounds[];
 }
-
-/** Why a page has to be copied as it is. */
-export type CopyReason = 'curves' | 'overlapping' | 'crowded';
 
 /** What is drawn may be made so much smaller where it has no room, as shares; common practice, no source. */
 const SHRUNK = [1, 0.9, 0.8, 0.7];

@@ -2,39 +2,12 @@
 import type { Language } from '../activities/index.ts';
 import type { Bounds } from '../base/index.ts';
 import { type Figure, figureName, formOf, isOwnColoured, isPicture } from '../figures/index.ts';
-import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
+import { COLOUR_NAMES } from '../palette/index.ts';
 import { isWithin, middleOf } from './bounds.ts';
 import { byHandWords } from './catalogue.ts';
 import type { Laid } from './layout.ts';
+import type { Pen, Placement } from './parts.ts';
 import { isStanding, type Piece, type Standing } from './piece.ts';
-
-/** The pen that something is drawn with; `own`: as many as the picture has colours. */
-export type Pen = ColourName | 'own';
-
-export interface Placement {
-  /** From 1, in the order of the list. */
-  readonly number: number;
-  readonly isSticker: boolean;
-  /** What it is, without its colour. */
-  readonly name: string;
-  readonly colour: Pen;
-  /** What it takes along and across, in mm; of a sticker its diameter. */
-  readonly widthMm: number;
-  readonly heightMm: number;
-  /** Its middle, from the left and the top edge of the page. */
-  readonly xMm: number;
-  readonly yMm: number;
-  /** The smallest box, or part of the folded page, that it stands in, by number; absent: none. */
-  readonly box?: number;
-  /** The thing that it stands inside, by number; its own middle then need not lie on a ruler's mark. */
-  readonly inside?: number;
-  /** Fills the space between lines; its corners, not its middle, lie on marks. */
-  readonly isPatch: boolean;
-  /** Too rich to draw from words: copied square by square, or traced. */
-  readonly isCopied: boolean;
-  /** Which of the laid pieces it is. */
-  readonly piece: number;
-}
 
 /** What is put on the page, not ruled. */
 type Made = Standing | Extract<Piece, { readonly kind: 'patch' }>;

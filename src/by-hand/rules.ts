@@ -1,6 +1,7 @@
 // What must hold between the pieces of a page whatever ruler marks they come to lie on.
 import type { Bounds } from '../base/index.ts';
 import { blanksBetween, isWithin, middleOf } from './bounds.ts';
+import type { Direction } from './parts.ts';
 import { isStanding, type Piece } from './piece.ts';
 import { type Axis, type Place, RULER_MM, type Rule } from './snap.ts';
 
@@ -14,8 +15,6 @@ const FOOT_MM = 20;
 const TOUCH_MM = 1;
 /** A piece may reach so far over the line of its box, in mm: half of a stroke. */
 const SLACK_MM = 0.6;
-
-export type Direction = 'across' | 'down';
 
 /** A piece at the size at which it is made by hand; bounds of that size about its printed middle. */
 export interface Sized {

@@ -1,8 +1,6 @@
 // English words of guides and half-made sheets.
 import { colourName } from '../figures/index.ts';
-import type { Fold } from './folds.ts';
-import type { CopyReason } from './layout.ts';
-import type { Pen, Placement } from './placements.ts';
+import type { CopyReason, Fold, Pen, Placement } from './parts.ts';
 import type { ByHandWords } from './words.ts';
 
 const NBSP = '\u00a0';
@@ -67,7 +65,7 @@ function place(placement: Placement, isFolded: boolean): string {
     ];
     return `its upper left corner ${left} across, ${top} down`;
   }
-  return `${placement.xMm} across, ${placement.yMm} down${where(placement, isFolded)}`;
+  return `${placement.xMm}${NBSP}across, ${placement.yMm}${NBSP}down${where(placement, isFolded)}`;
 }
 
 export const ENGLISH: ByHandWords = {
@@ -80,7 +78,9 @@ export const ENGLISH: ByHandWords = {
   paper: (name, isLying) => `one blank sheet of ${name} paper, ${isLying ? 'lying' : 'upright'}`,
   ruler: 'a ruler and a pencil',
   pens: (pens) =>
-    `${pens.length === 1 ? 'a pen' : 'pens'}: ${listed(pens.map((pen) => (pen === 'own' ? 'any colours for pictures' : penName(pen))))}`,
+    pens.length === 1
+      ? `a ${penName(pens[0] ?? 'black')} pen${pens[0] === 'own' ? ' or more' : ''}`
+      : `pens: ${listed(pens.map((pen) => (pen === 'own' ? 'colours for the pictures' : penName(pen))))}`,
   stickers: (count, colour, diameterMm) =>
     `${counted(count, `${penName(colour)} sticker`)}, ${diameterMm}${NBSP}mm`,
   forTheChild: (things) => `For the child, besides: ${listed(things)}.`,
@@ -104,9 +104,9 @@ export const ENGLISH: ByHandWords = {
   fold: foldWords,
   rule: 'Rule with a black pen',
   box: ({ number, leftMm, topMm, widthMm, heightMm, isDashed }) =>
-    `${isDashed ? 'dashed box' : 'box'} ${number}: ${leftMm} across, ${topMm} down, ${widthMm} wide, ${heightMm} high`,
+    `${isDashed ? 'dashed box' : 'box'} ${number}: ${leftMm}${NBSP}across, ${topMm}${NBSP}down, ${widthMm}${NBSP}wide, ${heightMm}${NBSP}high`,
   line: ({ from, to, isDashed }) =>
-    `${isDashed ? 'dashed line' : 'line'}: from ${from[0]} across, ${from[1]} down, to ${to[0]} across, ${to[1]} down`,
+    `${isDashed ? 'dashed line' : 'line'}: from ${from[0]}${NBSP}across, ${from[1]}${NBSP}down, to ${to[0]}${NBSP}across, ${to[1]}${NBSP}down`,
   stickerHeading: (count, colour, diameterMm) =>
     `Stick on ${count} ${penName(colour)}, ${diameterMm}${NBSP}mm`,
   penHeading: (count, pen) =>
@@ -119,6 +119,11 @@ export const ENGLISH: ByHandWords = {
   codeToWrite: (code) =>
     `Write ${code} small at the foot of the page: with it the sheet is recorded and made again.`,
   last: 'At the end',
+  stickFirst: 'Stick these on first',
+  stickFirstHow:
+    'Each empty circle on a sheet says its colour. One sheet of stickers after the other is quickest.',
+  noStickers: 'Nothing to stick on: the sheet is printed whole.',
+  sheetNumber: (number, code) => `Sheet ${number} · ${code}`,
   answers: 'Answers',
   grid: 'To copy square by square',
   gridAdvice: `Each square is 5${NBSP}mm, each strong line 50${NBSP}mm from the next. Printed or shown at true size, it can be traced.`,

@@ -1,8 +1,5 @@
 // What a language must be able to say on guides and half-made sheets.
-import type { Fold } from './folds.ts';
-import type { RuledBox, RuledLine } from './guide.ts';
-import type { CopyReason } from './layout.ts';
-import type { Pen, Placement } from './placements.ts';
+import type { CopyReason, Fold, Pen, Placement, RuledBox, RuledLine } from './parts.ts';
 
 export interface ByHandWords {
   /** The title of a guide for the sheet of that activity and step. */
@@ -44,6 +41,11 @@ export interface ByHandWords {
   readonly copiedThing: (placement: Placement) => string;
   readonly codeToWrite: (code: string) => string;
   readonly last: string;
+  /** The page before half-made sheets, and what it lists. */
+  readonly stickFirst: string;
+  readonly stickFirstHow: string;
+  readonly noStickers: string;
+  readonly sheetNumber: (number: number, code: string) => string;
   readonly answers: string;
   readonly grid: string;
   readonly gridAdvice: string;

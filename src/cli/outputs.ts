@@ -1,10 +1,11 @@
 // Where a pack is to go, and whether it can go there; asked before anything is made.
 import { resolve } from 'node:path';
 import { Refused } from './failure.ts';
+import type { MadeOptions } from './made-options.ts';
 import { refuseUnwritableFile, refuseUnwritableFolder } from './targets.ts';
 
 /** Where a pack goes; `out` may be `-`, standard output. */
-export interface Outputs {
+export interface Outputs extends MadeOptions {
   readonly out?: string;
   readonly json?: string;
   readonly svg?: string;

@@ -81,7 +81,8 @@ function addPack(program: Command): void {
     .option('--recipe <file>', options.recipe)
     .option('--children <names>', options.children)
     .option('--sorted <by>', options.sorted)
-    .option('--per-child <folder>', options.perChild);
+    .option('--per-child <folder>', options.perChild)
+    .option('--quick', options.quick);
   addOutputs(pack).action((given: PackOptions) => runPack(given));
 }
 
@@ -107,7 +108,10 @@ function addOutputs(command: Command): Command {
     .option('--json <file>', options.json)
     .option('--svg <folder>', options.svg)
     .option('--no-answers', options.noAnswers)
-    .option('--no-adult-page', options.noAdultPage);
+    .option('--no-adult-page', options.noAdultPage)
+    .option('--by-hand', options.byHand)
+    .option('--half-made', options.halfMade)
+    .option('--sticker <mm>', options.sticker);
 }
 
 function addActivities(program: Command): void {

@@ -77,6 +77,8 @@ export function recipeOf(options: RecipeOptions): Recipe {
     parts: base?.parts ?? [partOf(options, style)],
     ...(goals === undefined ? {} : { goals }),
     ...groupOf(options, base),
+    ...(base?.made === undefined ? {} : { made: base.made }),
+    ...(base?.quick === undefined ? {} : { quick: base.quick }),
   };
 }
 

@@ -8,6 +8,7 @@ export { frameworkNames } from './goals-served.ts';
 export { EQUAL_LOGITS } from './group.ts';
 export { readChildren } from './group-names.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
+export { MADE, type Made } from './made.ts';
 export { makePack } from './make-pack.ts';
 export { markingPages } from './marking-table.ts';
 export {

@@ -14,6 +14,7 @@ import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES, type PrintStyle } from '../pa
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
 import { FRAMEWORKS, type Framework } from './goals.ts';
 import { readJson } from './json-text.ts';
+import { MADE, type Made } from './made.ts';
 import { pathText } from './path-text.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
 import { refusalsOf } from './schema-refusals.ts';
@@ -65,6 +66,10 @@ export interface Recipe {
   readonly children?: readonly GroupChild[];
   /** How the sheets of a group lie; absent: by child. */
   readonly sortedBy?: Sorting;
+  /** How the sheets come about; absent: printed. */
+  readonly made?: Made;
+  /** By hand, in the layout that is quickest by hand: one task on a page. */
+  readonly quick?: boolean;
 }
 
 /** A school has more; make a pack for each room. */
@@ -129,6 +134,8 @@ export const recipeSchema = closedObject({
   goals: z.array(z.enum(FRAMEWORKS)).max(FRAMEWORKS.length).optional(),
   children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
   sortedBy: z.enum(SORTINGS).optional(),
+  made: z.enum(MADE).optional(),
+  quick: z.boolean().optional(),
 });
 
 /** Reads a recipe from the text of a file; refuses too much of it before parsing. */
@@ -146,6 +153,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
   const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT, goals, children, sortedBy } = read.data;
+  const { made, quick } = read.data;
   const style = styleOf({ print, ...coloursField(read.data.colours) });
   const aimed = read.data.parts.map((part, index) => aimedPart(part, index, style));
   const notAimed = aimed.flatMap((part) => (part.ok ? [] : part.refusals));
@@ -159,6 +167,8 @@ export function readRecipe(given: unknown): Result<Recipe> {
     ...(goals === undefined ? {} : { goals }),
     ...(children === undefined ? {} : { children: children.map(groupChild) }),
     ...(sortedBy === undefined ? {} : { sortedBy }),
+    ...(made === undefined ? {} : { made }),
+    ...(quick === undefined ? {} : { quick }),
   };
   const refusals = [...partRefusals(recipe), ...countRefusals(recipe)];
   return refusals.length > 0 ? refuse(...refusals) : accept(recipe);

@@ -26,6 +26,10 @@ export interface ShellWords {
       | 'svg'
       | 'noAnswers'
       | 'noAdultPage'
+      | 'byHand'
+      | 'halfMade'
+      | 'sticker'
+      | 'quick'
       | 'asJson',
       string
     >
