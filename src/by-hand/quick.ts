@@ -1,6 +1,6 @@
 // The recipe in the layout that is quickest by hand, measured by the model of minutes itself.
 import { activityOf, type Value } from '../activities/index.ts';
-import { coloursField, makeSheet, type Recipe, type RecipePart } from '../sheets/index.ts';
+import { makeSheet, printChoicesOf, type Recipe, type RecipePart } from '../sheets/index.ts';
 import { makeGuide } from './guide.ts';
 
 /** Any seed will do: the same for all ways that are compared. */
@@ -53,9 +53,8 @@ function choicesOf(
 /** The mean over a few sheets; undefined: the values cannot go together. */
 function minutesOf(part: RecipePart, recipe: Recipe): number | undefined {
   const { activity, step, values, tasks } = part;
-  const { page, print, colours } = recipe;
   const all = TRIED_SEEDS.flatMap((seed) => {
-    const asked = { activity, step, values, seed, page, print, ...coloursField(colours) };
+    const asked = { activity, step, values, seed, ...printChoicesOf(recipe) };
     const sheet = makeSheet(tasks === undefined ? asked : { ...asked, tasks });
     const guide = sheet.ok ? makeGuide(sheet.value) : sheet;
     return guide.ok ? [guide.value.minutes] : [];

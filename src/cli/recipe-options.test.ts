@@ -107,7 +107,10 @@ describe('the options of a pack', () => {
     [{ seed: '-1' }, /^--seed: expected 0 to 4294967295, got -1\. Use 0\.$/],
     [{ seed: '4294967296' }, /^--seed: expected 0 to 4294967295/],
     [{ seed: '9'.repeat(400) }, /^--seed: expected 0 to 4294967295/],
-    [{ paper: 'A5' }, /^--paper: expected one of A4, Letter, got "A5"\. Did you mean A4\?$/],
+    [
+      { paper: 'A6' },
+      /^--paper: expected one of A4, Letter, A3, A5, got "A6"\. Did you mean A4\?$/,
+    ],
     [{ orientation: 'up' }, /^--orientation: expected one of portrait, landscape, got "up"\.$/],
     [{ set: ['entries'] }, /^--set: expected a parameter and its value, such as boxes=4/],
     [{ set: ['=3'] }, /^--set: expected a parameter and its value/],

@@ -2,23 +2,33 @@
 import { activityOf } from '../activities/index.ts';
 import { MAX_SEED } from '../base/index.ts';
 import { aimAt } from '../learner/index.ts';
-import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES, type PrintStyle } from '../page/index.ts';
+import {
+  HANDS,
+  INKS,
+  MARGINS,
+  ORIENTATIONS,
+  PAPER_NAMES,
+  PRINT_CHOICES,
+  type PrintStyle,
+} from '../page/index.ts';
 import {
   changesOf,
-  coloursField,
   DEFAULT_PAGE,
   DEFAULT_PRINT,
   FRAMEWORKS,
   type Framework,
   MOST_SHEETS,
   MOST_TASKS,
+  type PrintChoices,
   RECIPE_CHARACTERS,
   type Recipe,
   type RecipePart,
   readRecipeText,
+  SIZES,
   stepForAge,
   styleOf,
   valuesOf,
+  writtenChoices,
 } from '../sheets/index.ts';
 import { shellWords } from '../words/index.ts';
 import { accepted, Refused } from './failure.ts';
@@ -47,6 +57,10 @@ export interface RecipeOptions extends GroupOptions {
   readonly orientation?: string;
   readonly print?: string;
   readonly colours?: string;
+  readonly hand?: string;
+  readonly size?: string;
+  readonly ink?: string;
+  readonly margin?: string;
   readonly set: readonly string[];
   readonly goals?: string;
   readonly recipe?: string;
@@ -59,20 +73,13 @@ const BYTES_A_CHARACTER = 3;
 /** Refuses, by the name of the option, whatever no pack can be made from; a seed may be missing. */
 export function recipeOf(options: RecipeOptions): Recipe {
   const base = options.recipe === undefined ? undefined : recipeFromFile(options.recipe, options);
-  const page = base?.page ?? DEFAULT_PAGE;
-  const { paper = page.paper, orientation = page.orientation } = options;
-  const print = choiceOf(options.print ?? base?.print ?? DEFAULT_PRINT, '--print', PRINT_CHOICES);
-  const colours = options.colours === undefined ? base?.colours : coloursIn(options.colours);
-  const style = styleOf({ print, ...coloursField(colours) });
+  const choices = choicesOf(options, base);
+  const style = styleOf(choices);
   const seed =
     options.seed === undefined ? base?.seed : wholeOf(options.seed, '--seed', 0, MAX_SEED);
   const goals = options.goals === undefined ? base?.goals : frameworksOf(options.goals);
   return {
-    page: {
-      paper: choiceOf(paper, '--paper', PAPER_NAMES),
-      orientation: choiceOf(orientation, '--orientation', ORIENTATIONS),
-    },
-    ...style,
+    ...choices,
     ...(seed === undefined ? {} : { seed }),
     parts: base?.parts ?? [partOf(options, style)],
     ...(goals === undefined ? {} : { goals }),
@@ -80,6 +87,27 @@ export function recipeOf(options: RecipeOptions): Recipe {
     ...(base?.made === undefined ? {} : { made: base.made }),
     ...(base?.quick === undefined ? {} : { quick: base.quick }),
   };
+}
+
+/** Paper and print: what the options say, else the recipe, else the usual. */
+function choicesOf(options: RecipeOptions, base: Recipe | undefined): PrintChoices {
+  const page = base?.page ?? DEFAULT_PAGE;
+  const { paper = page.paper, orientation = page.orientation, margin = page.margin } = options;
+  const { print = base?.print ?? DEFAULT_PRINT } = options;
+  const { hand = base?.hand, size = base?.size, ink = base?.ink } = options;
+  const colours = options.colours === undefined ? base?.colours : coloursIn(options.colours);
+  return writtenChoices({
+    page: {
+      paper: choiceOf(paper, '--paper', PAPER_NAMES),
+      orientation: choiceOf(orientation, '--orientation', ORIENTATIONS),
+      margin: choiceOf(margin ?? 'usual', '--margin', MARGINS),
+    },
+    print: choiceOf(print, '--print', PRINT_CHOICES),
+    hand: choiceOf(hand ?? 'right', '--hand', HANDS),
+    size: choiceOf(size ?? 'usual', '--size', SIZES),
+    ink: choiceOf(ink ?? 'full', '--ink', INKS),
+    ...(colours === undefined ? {} : { colours: [...colours] }),
+  });
 }
 
 /** Curricula by their names, with commas between. */

@@ -1,7 +1,7 @@
 // The mean difficulty of the tasks that values give, from a sample of seeds, and whether they have room on paper.
 import type { Activity, Values } from '../activities/index.ts';
 import { MAX_SEED, type Random, randomFrom } from '../base/index.ts';
-import { ORIENTATIONS, PAPER_NAMES, type PrintStyle, sheetArea } from '../page/index.ts';
+import { HOME_PAPERS, ORIENTATIONS, type PrintStyle, sheetArea } from '../page/index.ts';
 import { difficultyOf } from './difficulty.ts';
 
 export interface Sample {
@@ -35,7 +35,7 @@ export function meanDifficulty(
 
 function fitsPaper(activity: Activity, printed: unknown): boolean {
   const { widthMm, heightMm } = activity.room(printed);
-  return PAPER_NAMES.every((paper) =>
+  return HOME_PAPERS.every((paper) =>
     ORIENTATIONS.some((orientation) => {
       const area = sheetArea(paper, orientation);
       return widthMm <= area.width && heightMm <= area.height;

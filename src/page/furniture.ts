@@ -4,7 +4,7 @@ import { fitEm, fitText } from './fit-text.ts';
 import { INK, QUIET_INK } from './ink.ts';
 import type { Area } from './layout.ts';
 import { group, line, text } from './nodes.ts';
-import { type Orientation, type PaperName, printArea } from './paper.ts';
+import { type Margin, type Orientation, type PaperName, printArea } from './paper.ts';
 import { printableName } from './printable.ts';
 import { drawQr } from './qr.ts';
 import type { Group, SceneNode, Text } from './scene.ts';
@@ -30,6 +30,7 @@ const DATE_SHARE = 0.5;
 export interface Foot {
   readonly paper: PaperName;
   readonly orientation: Orientation;
+  readonly margin?: Margin | undefined;
   /** The sheet code: printed as it is, and as a QR code. */
   readonly code: string;
   /** What the adult asks; smaller, then shortened with an ellipsis, where it does not fit. */
@@ -51,8 +52,8 @@ export interface FootLabels {
 const ENGLISH: FootLabels = { name: 'Name', date: 'Date', qr: 'The sheet code as a QR code' };
 
 /** Where a sheet's tasks may stand: the page less its margins and its foot. */
-export function sheetArea(paper: PaperName, orientation: Orientation): Area {
-  const area = printArea(paper, orientation);
+export function sheetArea(paper: PaperName, orientation: Orientation, margin?: Margin): Area {
+  const area = printArea(paper, orientation, margin);
   return { ...area, height: area.height - FOOT_MM - FOOT_GAP_MM };
 }
 
@@ -63,13 +64,14 @@ export function sheetArea(paper: PaperName, orientation: Orientation): Area {
 export function drawFoot({
   paper,
   orientation,
+  margin,
   code,
   question = '',
   about = '',
   labels = ENGLISH,
   child = '',
 }: Foot): Group {
-  const area = printArea(paper, orientation);
+  const area = printArea(paper, orientation, margin);
   const [right, bottom] = [area.left + area.width, area.top + area.height];
   const qr = drawQr(code, labels.qr);
   const row = { left: area.left, right: right - qr.sideMm - Math.max(GAP_MM, qr.quietMm) };

@@ -3,6 +3,13 @@
 import type { ColourStock } from '../palette/index.ts';
 
 /** In `grey` print colours are greys that carry their initial, so that nothing rests on hue. */
-export type PrintStyle = ColourStock;
+export interface PrintStyle extends ColourStock {
+  /** The hand that writes, where it is not the right one: no model stands under it. */
+  readonly hand?: 'left';
+  /** `saving`: figures as outlines wherever what is asked does not hang on how they are filled. */
+  readonly ink?: 'saving';
+}
 
 export const PRINT_CHOICES = ['colour', 'grey'] as const;
+export const HANDS = ['right', 'left'] as const;
+export const INKS = ['full', 'saving'] as const;

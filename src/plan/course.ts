@@ -8,9 +8,9 @@ import {
 } from '../activities/index.ts';
 import { MAX_SEED, type Random } from '../base/index.ts';
 import { abilityOf, type Candidate, chooseSheet, expectedSuccess } from '../learner/index.ts';
-import type { PrintStyle } from '../page/index.ts';
+import type { PageChoice, PrintStyle } from '../page/index.ts';
 import type { Day, Why } from '../records/index.ts';
-import { changesOf, makeSheet, type PageChoice } from '../sheets/index.ts';
+import { changesOf, makeSheet } from '../sheets/index.ts';
 import { dayNumber } from './days.ts';
 import type { Rung, RungBook } from './rung-book.ts';
 import { rungFor } from './rung-choice.ts';

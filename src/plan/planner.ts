@@ -1,8 +1,7 @@
 // What every plan is made with: the child's records, the things and the paper, and what is measured once.
 import { randomFrom } from '../base/index.ts';
-import type { PrintStyle } from '../page/index.ts';
+import type { PageChoice, PrintStyle } from '../page/index.ts';
 import type { Child, Day, Id, PlanEntry, ResultInView, View } from '../records/index.ts';
-import type { PageChoice } from '../sheets/index.ts';
 import type { Setting } from './course.ts';
 import { type RungBook, rungBook } from './rung-book.ts';
 import { seedOf } from './seed.ts';

@@ -4,9 +4,10 @@ import { ACTIVITY_IDS, type ActivityId, activityOf } from '../activities/index.t
 import { pathBounds } from '../base/index.ts';
 import {
   CHECK_LINE_MM,
+  HOME_PAPERS,
   ORIENTATIONS,
-  PAPER_NAMES,
   type Page,
+  type PageChoice,
   type SceneNode,
   textWidthMm,
 } from '../page/index.ts';
@@ -16,10 +17,9 @@ import { makePack } from './make-pack.ts';
 import type { Pack } from './pack.ts';
 import { packParts } from './pack-parts.ts';
 import { overEdge, words } from './pages-to-test.ts';
-import type { PageChoice } from './sheet-spec.ts';
 
 const A4: PageChoice = { paper: 'A4', orientation: 'portrait' };
-const PAGES = PAPER_NAMES.flatMap((paper) =>
+const PAGES = HOME_PAPERS.flatMap((paper) =>
   ORIENTATIONS.map((orientation) => ({ paper, orientation })),
 );
 /** Small adult words are readable down to this em, in mm. */

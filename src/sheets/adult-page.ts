@@ -6,6 +6,7 @@ import {
   heading,
   type Orientation,
   type Page,
+  type PageChoice,
   pageSize,
   printArea,
   type SceneNode,
@@ -25,7 +26,7 @@ import { goalsPieces, partPieces } from './adult-parts.ts';
 import type { Pack } from './pack.ts';
 import { pageWords } from './page-catalogue.ts';
 import { placeForList, sheetList } from './sheet-list.ts';
-import { DEFAULT_PAGE, type PageChoice } from './sheet-spec.ts';
+import { adultPaperOf, DEFAULT_PAGE } from './sheet-spec.ts';
 
 const COLUMN_GAP_MM = 10;
 const SECTION_GAP_MM = 6;
@@ -42,7 +43,7 @@ const FURTHER_COLUMNS: Readonly<Record<Orientation, number>> = { portrait: 2, la
  * one page can tell; the list of sheets then stands on the last.
  */
 export function adultPages(pack: Pack, language: Language = 'en'): readonly Page[] {
-  const page = pack.sheets[0]?.spec.page ?? DEFAULT_PAGE;
+  const page = adultPaperOf(pack.sheets[0]?.spec.page ?? DEFAULT_PAGE);
   const area = printArea(page.paper, page.orientation);
   const size = pageSize(page.paper, page.orientation);
   const words = pageWords(language).adult;

@@ -14,6 +14,7 @@ import {
   INK,
   insetArea,
   type Page,
+  type PageChoice,
   pageSize,
   printArea,
   printableName,
@@ -25,7 +26,7 @@ import {
 import { pageWords } from './page-catalogue.ts';
 import type { Sheet } from './sheet.ts';
 import { taskGroups } from './sheet-page.ts';
-import type { PageChoice } from './sheet-spec.ts';
+import { adultPaperOf } from './sheet-spec.ts';
 
 const COLUMNS = 2;
 const SHEETS_A_PAGE = 4;
@@ -63,7 +64,7 @@ function runsOf(sheets: readonly Sheet[]): readonly Run[] {
 }
 
 function answerPage(run: Run, number: number, of: number, language: Language): Page {
-  const { paper, orientation } = run.page;
+  const { paper, orientation } = adultPaperOf(run.page);
   const area = printArea(paper, orientation);
   const words = pageWords(language).answersTitle(number, of);
   const title = heading(words, area.width, 2);
@@ -90,8 +91,8 @@ function placeAt(places: readonly Area[], index: number): Area {
 function smallSheet(sheet: Sheet, number: number, place: Area, language: Language): Group {
   const frame = { ...place, top: place.top + LABEL_MM, height: place.height - LABEL_MM };
   const inside = insetArea(frame, FRAME_INSET_MM);
-  const { paper, orientation } = sheet.spec.page;
-  const area = sheetArea(paper, orientation);
+  const { paper, orientation, margin } = sheet.spec.page;
+  const area = sheetArea(paper, orientation, margin);
   const scale = Math.min(inside.width / area.width, inside.height / area.height);
   const fitted = centredIn(inside, area.width * scale, area.height * scale);
   const place0 = compose(

@@ -4,19 +4,22 @@ import { accept, MAX_SEED, type Result, refuse } from '../base/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../page/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import type { Packed, Unpacking } from './code-packing.ts';
-import { MOST_TASKS, type SheetSpec } from './sheet-spec.ts';
+import { MOST_TASKS, printChoicesOf, type SheetSpec } from './sheet-spec.ts';
 
 /** Room for what may be added without a new version: more activities, steps, tasks and papers. */
 const RADIX = { activity: 64, step: 32, tasks: 16, paper: 4, orientation: 2, print: 4, changed: 2 };
 const SEED_RADIX = MAX_SEED + 1;
-/** From version 2 on: whether there are extras, and where there are, colours as a mask and what is to come. */
-const EXTRAS_RADIX = { has: 2, colours: 2 ** COLOUR_NAMES.length, reserved: 64 };
+/** From version 2 on: whether there are extras, and where there are, colours as a mask and how the page is laid out. */
+const EXTRAS_RADIX = { has: 2, colours: 2 ** COLOUR_NAMES.length, layout: 64 };
+/** Parts of the layout's number. Two more are free for what is to come. */
+const LAYOUT_BITS = { hand: 1, size: 2, ink: 4, margin: 8 };
+const LAYOUTS = 16;
 
 /** Versions of what a code carries. The first says nothing of extras, and is what a sheet without them has. */
 export type CodeVersion = 1 | 2;
 
-export function versionFor({ colours }: Pick<SheetSpec, 'colours'>): CodeVersion {
-  return colours === undefined ? 1 : 2;
+export function versionFor(spec: SheetSpec): CodeVersion {
+  return spec.colours === undefined && layoutNumber(spec) === 0 ? 1 : 2;
 }
 
 /** How many values a parameter can take. */
@@ -47,28 +50,49 @@ export function fieldsOf(activity: Activity, spec: SheetSpec, changed?: Values):
   ];
 }
 
-function extraFields({ colours }: SheetSpec): readonly Packed[] {
-  if (colours === undefined) return [];
+function layoutNumber({ hand, size, ink, page }: SheetSpec): number {
+  return (
+    (hand === undefined ? 0 : LAYOUT_BITS.hand) +
+    (size === undefined ? 0 : LAYOUT_BITS.size) +
+    (ink === undefined ? 0 : LAYOUT_BITS.ink) +
+    (page.margin === undefined ? 0 : LAYOUT_BITS.margin)
+  );
+}
+
+function extraFields(spec: SheetSpec): readonly Packed[] {
+  if (versionFor(spec) === 1) return [];
+  const { colours = [] } = spec;
   const mask = colours.reduce((sum, name) => sum + 2 ** COLOUR_NAMES.indexOf(name), 0);
   return [
     { value: 1, radix: EXTRAS_RADIX.has },
     { value: mask, radix: EXTRAS_RADIX.colours },
-    { value: 0, radix: EXTRAS_RADIX.reserved },
+    { value: layoutNumber(spec), radix: EXTRAS_RADIX.layout },
   ];
 }
 
 /** Takes the extras out; refuses any that only a later maker writes. */
-function takeExtras(fields: Unpacking): Result<Pick<SheetSpec, 'colours'>> {
+function takeExtras(fields: Unpacking): Result<Extras> {
   const hasExtras = fields.take(EXTRAS_RADIX.has) === 1;
   const mask = hasExtras ? fields.take(EXTRAS_RADIX.colours) : 0;
-  const reserved = hasExtras ? fields.take(EXTRAS_RADIX.reserved) : 0;
-  if (reserved !== 0) {
+  const layout = hasExtras ? fields.take(EXTRAS_RADIX.layout) : 0;
+  if (layout >= LAYOUTS) {
     const because = 'the code was made by a Samewise that knows more of them';
-    const got = `number ${reserved}`;
-    return refuse({ code: 'not-a-choice', at: `${AT} › extras`, got, choices: ['0'], because });
+    const got = `number ${layout}`;
+    const choices = [`0 to ${LAYOUTS - 1}`];
+    return refuse({ code: 'not-a-choice', at: `${AT} › layout`, got, choices, because });
   }
   const colours = COLOUR_NAMES.filter((_, place) => mask & (2 ** place));
-  return accept(colours.length > 0 ? { colours } : {});
+  return accept({
+    ...(colours.length > 0 ? { colours } : {}),
+    ...(layout & LAYOUT_BITS.hand ? { hand: 'left' } : {}),
+    ...(layout & LAYOUT_BITS.size ? { size: 'large' } : {}),
+    ...(layout & LAYOUT_BITS.ink ? { ink: 'saving' } : {}),
+    ...(layout & LAYOUT_BITS.margin ? { margin: 'pocket' } : {}),
+  });
+}
+
+interface Extras extends Pick<SheetSpec, 'colours' | 'hand' | 'size' | 'ink'> {
+  readonly margin?: 'pocket';
 }
 
 function valueFields(activity: Activity, values: Values): readonly Packed[] {
@@ -133,15 +157,21 @@ export function readFields(
   if (!orientation.ok) return orientation;
   const print = chosen('print', PRINT_CHOICES, fields.take(RADIX.print));
   if (!print.ok) return print;
-  const extras = version === 1 ? accept({}) : takeExtras(fields);
+  const extras: Result<Extras> = version === 1 ? accept({}) : takeExtras(fields);
   if (!extras.ok) return extras;
   const values = fields.take(RADIX.changed) === 1 ? takeValues(fields, activity) : {};
   const seed = fields.take(SEED_RADIX);
-  const page = { paper: paper.value, orientation: orientation.value };
-  return accept({
-    activity,
-    spec: { activity: id, step, values, seed, tasks, page, print: print.value, ...extras.value },
+  const { margin, ...others } = extras.value;
+  const choices = printChoicesOf({
+    page: {
+      paper: paper.value,
+      orientation: orientation.value,
+      ...(margin === undefined ? {} : { margin }),
+    },
+    print: print.value,
+    ...others,
   });
+  return accept({ activity, spec: { activity: id, step, values, seed, tasks, ...choices } });
 }
 
 const AT = 'sheet code';

@@ -42,6 +42,7 @@ export {
   readRecipeText,
   SORTINGS,
   type Sorting,
+  writtenChoices,
 } from './recipe.ts';
 export { closedObject, wholeNumber } from './schema-parts.ts';
 export { refusalsOf } from './schema-refusals.ts';
@@ -55,8 +56,10 @@ export {
   MOST_PARTS,
   MOST_SHEETS,
   MOST_TASKS,
-  type PageChoice,
+  type PrintChoices,
+  printChoicesOf,
   type SheetSpec,
+  SIZES,
   stepForAge,
   styleOf,
 } from './sheet-spec.ts';

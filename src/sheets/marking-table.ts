@@ -20,7 +20,7 @@ import { rangesText } from './pack-parts.ts';
 import { packsOfChildren } from './packs-of-children.ts';
 import { pageWords } from './page-catalogue.ts';
 import type { Sheet, SheetChild } from './sheet.ts';
-import { DEFAULT_PAGE } from './sheet-spec.ts';
+import { adultPaperOf, DEFAULT_PAGE } from './sheet-spec.ts';
 
 /** So that thirty children and ten sheets stand on one upright page. */
 const ROW_MM = 7;
@@ -72,7 +72,7 @@ function pagesOf(
   sheets: readonly Sheet[],
   language: Language,
 ): readonly Page[] {
-  const { paper, orientation } = sheets[0]?.spec.page ?? DEFAULT_PAGE;
+  const { paper, orientation } = adultPaperOf(sheets[0]?.spec.page ?? DEFAULT_PAGE);
   const area = printArea(paper, orientation);
   const words = pageWords(language).marking;
   const title = heading(words.title, area.width);

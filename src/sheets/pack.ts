@@ -12,7 +12,7 @@ import type { Framework } from './goals.ts';
 import { pathText } from './path-text.ts';
 import type { Recipe, RecipePart } from './recipe.ts';
 import { makeSheet, type Sheet } from './sheet.ts';
-import { coloursField } from './sheet-spec.ts';
+import { printChoicesOf } from './sheet-spec.ts';
 import { shownOn } from './shown-on.ts';
 
 export interface Pack {
@@ -91,20 +91,14 @@ function addSheet(
 }
 
 /** A sheet of a part; `step` and values are the part's own. */
-export function makePartSheet(
-  { page, print, colours }: Recipe,
-  part: RecipePart,
-  seed: number,
-): Result<Sheet> {
+export function makePartSheet(recipe: Recipe, part: RecipePart, seed: number): Result<Sheet> {
   const { activity, step, values, tasks } = part;
   return makeSheet({
     activity,
     step,
     values,
     seed,
-    page,
-    print,
-    ...coloursField(colours),
+    ...printChoicesOf(recipe),
     ...(tasks === undefined ? {} : { tasks }),
   });
 }

@@ -1,13 +1,12 @@
 // What the pages of a pack promise: all there, in order, with the words an adult needs and nothing over an edge.
 import { describe, expect, it } from 'vitest';
-import { ORIENTATIONS, PAPER_NAMES, type SceneNode } from '../page/index.ts';
+import { HOME_PAPERS, ORIENTATIONS, type PageChoice, type SceneNode } from '../page/index.ts';
 import { answerPages } from './answer-pages.ts';
 import { makePack } from './make-pack.ts';
 import type { Pack } from './pack.ts';
 import { packPages } from './pack-pages.ts';
 import { rangesText } from './pack-parts.ts';
 import { overEdge, words } from './pages-to-test.ts';
-import type { PageChoice } from './sheet-spec.ts';
 
 const KINDS = ['in-every-box', 'by-key', 'copy-pattern'] as const;
 
@@ -39,7 +38,7 @@ describe('the pages of a pack', () => {
   });
 
   it.each(
-    PAPER_NAMES.flatMap((paper) => ORIENTATIONS.map((orientation) => ({ paper, orientation }))),
+    HOME_PAPERS.flatMap((paper) => ORIENTATIONS.map((orientation) => ({ paper, orientation }))),
   )('keep inside the margins on %j', (page) => {
     for (const each of packPages(packOf(1, page)).pages) {
       expect(overEdge(each), each.title).toEqual([]);

@@ -124,8 +124,8 @@ describe('a recipe', () => {
       { code: 'unknown-field', at: 'recipe', got: 'colour' },
     ],
     [
-      { ...RECIPE, page: { paper: 'A5', orientation: 'portrait' } },
-      { code: 'not-a-choice', at: 'recipe › page.paper', choices: ['A4', 'Letter'] },
+      { ...RECIPE, page: { paper: 'A6', orientation: 'portrait' } },
+      { code: 'not-a-choice', at: 'recipe › page.paper', choices: ['A4', 'Letter', 'A3', 'A5'] },
     ],
     [
       { ...RECIPE, page: { paper: 'A4' } },

@@ -10,8 +10,16 @@ import {
 } from '../activities/index.ts';
 import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
 import { aimAt } from '../learner/index.ts';
-import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES, type PrintStyle } from '../page/index.ts';
-import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
+import {
+  HANDS,
+  INKS,
+  MARGINS,
+  ORIENTATIONS,
+  PAPER_NAMES,
+  PRINT_CHOICES,
+  type PrintStyle,
+} from '../page/index.ts';
+import { COLOUR_NAMES } from '../palette/index.ts';
 import { FRAMEWORKS, type Framework } from './goals.ts';
 import { readJson } from './json-text.ts';
 import { MADE, type Made } from './made.ts';
@@ -25,7 +33,9 @@ import {
   MOST_PARTS,
   MOST_SHEETS,
   MOST_TASKS,
-  type PageChoice,
+  type PrintChoices,
+  printChoicesOf,
+  SIZES,
   styleOf,
 } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
@@ -52,13 +62,9 @@ export interface GroupChild {
 export const SORTINGS = ['child', 'activity'] as const;
 export type Sorting = (typeof SORTINGS)[number];
 
-export interface Recipe {
+export interface Recipe extends PrintChoices {
   /** Absent: whoever makes the pack chooses one. */
   readonly seed?: number;
-  readonly page: PageChoice;
-  readonly print: PrintStyle['print'];
-  /** The only colours that any sheet may have; absent: all. */
-  readonly colours?: readonly ColourName[];
   readonly parts: readonly RecipePart[];
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly Framework[];
@@ -121,6 +127,7 @@ const childSchema = closedObject({
 export const pageSchema = closedObject({
   paper: z.enum(PAPER_NAMES),
   orientation: z.enum(ORIENTATIONS),
+  margin: z.enum(MARGINS).optional(),
 });
 
 export const recipeSchema = closedObject({
@@ -130,6 +137,9 @@ export const recipeSchema = closedObject({
   page: pageSchema.optional(),
   print: z.enum(PRINT_CHOICES).optional(),
   colours: z.array(z.enum(COLOUR_NAMES)).min(1).max(COLOUR_NAMES.length).optional(),
+  hand: z.enum(HANDS).optional(),
+  size: z.enum(SIZES).optional(),
+  ink: z.enum(INKS).optional(),
   parts: z.array(z.discriminatedUnion('activity', PART_SCHEMAS)).min(1).max(MOST_PARTS),
   goals: z.array(z.enum(FRAMEWORKS)).max(FRAMEWORKS.length).optional(),
   children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
@@ -152,17 +162,16 @@ export function readRecipe(given: unknown): Result<Recipe> {
   if (!read.success) {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
-  const { seed, page = DEFAULT_PAGE, print = DEFAULT_PRINT, goals, children, sortedBy } = read.data;
-  const { made, quick } = read.data;
-  const style = styleOf({ print, ...coloursField(read.data.colours) });
+  const { seed, goals, children, sortedBy, made, quick } = read.data;
+  const choices = writtenChoices(read.data);
+  const style = styleOf(choices);
   const aimed = read.data.parts.map((part, index) => aimedPart(part, index, style));
   const notAimed = aimed.flatMap((part) => (part.ok ? [] : part.refusals));
   if (notAimed.length > 0) return refuse(...notAimed);
   const parts = aimed.flatMap((part) => (part.ok ? [part.value] : []));
   const recipe = {
     ...(seed === undefined ? {} : { seed }),
-    page,
-    ...style,
+    ...choices,
     parts,
     ...(goals === undefined ? {} : { goals }),
     ...(children === undefined ? {} : { children: children.map(groupChild) }),
@@ -173,6 +182,31 @@ export function readRecipe(given: unknown): Result<Recipe> {
   const refusals = [...partRefusals(recipe), ...countRefusals(recipe)];
   return refusals.length > 0 ? refuse(...refusals) : accept(recipe);
 }
+
+/** What is said of paper and print; what is the usual may be said, and is not kept. */
+export function writtenChoices({
+  page = DEFAULT_PAGE,
+  print = DEFAULT_PRINT,
+  colours,
+  hand,
+  size,
+  ink,
+}: WrittenChoices): PrintChoices {
+  const { paper, orientation, margin } = page;
+  return printChoicesOf({
+    page: { paper, orientation, ...(margin === 'pocket' ? { margin } : {}) },
+    print,
+    ...coloursField(colours),
+    ...(hand === 'left' ? { hand } : {}),
+    ...(size === 'large' ? { size } : {}),
+    ...(ink === 'saving' ? { ink } : {}),
+  });
+}
+
+export type WrittenChoices = Pick<
+  z.infer<typeof recipeSchema>,
+  'page' | 'print' | 'colours' | 'hand' | 'size' | 'ink'
+>;
 
 type WrittenPart = z.infer<ReturnType<typeof partSchema>>;
 

@@ -1,6 +1,6 @@
 // The page that the child gets: the tasks of a sheet, and one quiet foot.
 import { activityOf, type Language, type Task } from '../activities/index.ts';
-import { moveBy } from '../base/index.ts';
+import { compose, moveBy, scaleBy } from '../base/index.ts';
 import {
   type Area,
   drawFoot,
@@ -13,6 +13,7 @@ import {
 } from '../page/index.ts';
 import { arrangeTasks } from './arrange.ts';
 import { footQuestion } from './foot-question.ts';
+import { enlargedRooms, enlargementIn } from './large.ts';
 import { pageWords } from './page-catalogue.ts';
 import type { Sheet } from './sheet.ts';
 import { styleOf } from './sheet-spec.ts';
@@ -21,7 +22,7 @@ import { taskRules } from './task-rules.ts';
 /** The sheet as it is printed. */
 export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
   const { spec, code } = sheet;
-  const { paper, orientation } = spec.page;
+  const { paper, orientation, margin } = spec.page;
   const activity = activityOf(spec.activity).words[language];
   const words = pageWords(language);
   const about = words.about(activity.name, spec.step);
@@ -29,8 +30,9 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
   const foot = drawFoot({
     paper,
     orientation,
+    margin,
     code,
-    question: footQuestion(say, about, printArea(paper, orientation).width),
+    question: footQuestion(say, about, printArea(paper, orientation, margin).width),
     about,
     labels: words.foot,
     child: sheet.child?.name,
@@ -48,27 +50,34 @@ export function taskGroups(
   withAnswers: boolean,
   language: Language = 'en',
 ): readonly Group[] {
-  const { activity, page } = sheet.spec;
-  const area = sheetArea(page.paper, page.orientation);
+  const { activity, page, size } = sheet.spec;
+  const area = sheetArea(page.paper, page.orientation, page.margin);
   const rooms = sheet.tasks.map((task) => activityOf(activity).room(task.printed));
-  const places = arrangeTasks(rooms, area);
+  const places = arrangeTasks(enlargedRooms(rooms, size), area);
   if (!places) throw new Error(`sheet ${sheet.code}: its tasks have no room on its page`);
+  const times = enlargementIn(rooms, places, size);
   const tasks = sheet.tasks.flatMap((task, index) => {
     const place = places[index];
-    return place ? [drawTask(sheet, task, place, withAnswers, language)] : [];
+    return place ? [drawTask(sheet, task, { place, times, withAnswers, language })] : [];
   });
   return [...tasks, taskRules(places, area)];
+}
+
+interface TaskDrawing {
+  readonly place: Area;
+  /** How many times larger than usual. */
+  readonly times: number;
+  readonly withAnswers: boolean;
+  readonly language: Language;
 }
 
 function drawTask(
   { spec }: Sheet,
   task: Task,
-  place: Area,
-  withAnswers: boolean,
-  language: Language,
+  { place, times, withAnswers, language }: TaskDrawing,
 ): Group {
   const activity = activityOf(spec.activity);
-  const size = { widthMm: place.width, heightMm: place.height };
+  const size = { widthMm: place.width / times, heightMm: place.height / times };
   const drawn = activity.draw(task, size, styleOf(spec), withAnswers);
   const words = activity.words[language];
   const alt = withAnswers
@@ -76,6 +85,9 @@ function drawTask(
     : (drawn.alt ?? words.describe(task.printed));
   return {
     ...group('task-place', [{ ...drawn, alt }]),
-    transform: moveBy(place.left, place.top),
+    transform:
+      times === 1
+        ? moveBy(place.left, place.top)
+        : compose(moveBy(place.left, place.top), scaleBy(times)),
   };
 }

@@ -1,23 +1,33 @@
 // Whether a sheet's tasks have room on the page, and what to ask for where they have not.
 import type { Activity, Task } from '../activities/index.ts';
 import type { Refusal } from '../base/index.ts';
-import { ORIENTATIONS, PAPER_NAMES, sheetArea } from '../page/index.ts';
+import { HOME_PAPERS, ORIENTATIONS, type PaperName, sheetArea } from '../page/index.ts';
 import { mostThatFit } from './arrange.ts';
-import type { PageChoice } from './sheet-spec.ts';
+import { enlargedRooms } from './large.ts';
+import type { PrintChoices } from './sheet-spec.ts';
+
+/** What decides how much room a page has. */
+type PageRoom = Pick<PrintChoices, 'page' | 'size'>;
 
 /** How many of the first tasks have room on the page. */
-export function mostOnPage(activity: Activity, tasks: readonly Task[], page: PageChoice): number {
+export function mostOnPage(
+  activity: Activity,
+  tasks: readonly Task[],
+  { page, size }: PageRoom,
+): number {
   const rooms = tasks.map((task) => activity.room(task.printed));
-  return mostThatFit(rooms, sheetArea(page.paper, page.orientation));
+  const area = sheetArea(page.paper, page.orientation, page.margin);
+  return mostThatFit(enlargedRooms(rooms, size), area);
 }
 
 /** Why these tasks cannot stand on this page; undefined where they can. */
 export function roomRefusal(
   activity: Activity,
   tasks: readonly Task[],
-  page: PageChoice,
+  choices: PageRoom,
 ): Refusal | undefined {
-  const most = mostOnPage(activity, tasks, page);
+  const { page } = choices;
+  const most = mostOnPage(activity, tasks, choices);
   if (most === tasks.length) return undefined;
   return {
     code: 'does-not-fit',
@@ -25,7 +35,27 @@ export function roomRefusal(
     got: tasks.length,
     max: most,
     unit: `${most === 1 ? 'task' : 'tasks'} on ${page.paper} ${page.orientation}`,
-    advice: adviceFor(activity, tasks, page, most),
+    advice: adviceFor(activity, tasks, choices, most),
+  };
+}
+
+/** Why these tasks cannot be drawn large: what takes a sticker keeps its size. */
+export function stickerRefusal(
+  activity: Activity,
+  tasks: readonly Task[],
+  { size }: PageRoom,
+): Refusal | undefined {
+  const takesStickers = tasks.some((task) =>
+    activity.materials(task).some(({ kind }) => kind === 'sticker'),
+  );
+  if (size === undefined || !takesStickers) return undefined;
+  return {
+    code: 'not-a-choice',
+    at: `${activity.id} › size`,
+    got: size,
+    choices: ['usual'],
+    because:
+      'stickers keep their size. Choose larger stickers, or another thing for the child to do',
   };
 }
 
@@ -33,13 +63,17 @@ export function roomRefusal(
 function adviceFor(
   activity: Activity,
   tasks: readonly Task[],
-  page: PageChoice,
+  { page, size }: PageRoom,
   most: number,
 ): string {
-  const pages = PAPER_NAMES.flatMap((paper) =>
+  const papers: readonly PaperName[] = [...new Set([page.paper, ...HOME_PAPERS])];
+  const pages = papers.flatMap((paper) =>
     ORIENTATIONS.map((orientation) => ({
       name: `${paper} ${orientation}`,
-      room: mostOnPage(activity, tasks, { paper, orientation }),
+      room: mostOnPage(activity, tasks, {
+        page: { ...page, paper, orientation },
+        ...(size ? { size } : {}),
+      }),
       // The paper in the house is harder to change than how it lies.
       isNear: paper === page.paper,
     })),

@@ -1,12 +1,7 @@
 // What fixes a sheet: everything that its code carries and that makes the same sheet again.
 import { type ActivityId, activityOf, type Value } from '../activities/index.ts';
-import type { Orientation, PaperName, PrintStyle } from '../page/index.ts';
+import { HOME_PAPERS, type PageChoice, type PrintStyle } from '../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
-
-export interface PageChoice {
-  readonly paper: PaperName;
-  readonly orientation: Orientation;
-}
 
 export interface SheetSpec {
   readonly activity: ActivityId;
@@ -22,11 +17,51 @@ export interface SheetSpec {
   readonly print: PrintStyle['print'];
   /** The only colours of figures and responses, each once in the order of the colour names; absent: all. */
   readonly colours?: readonly ColourName[];
+  /** The hand that writes, where it is not the right one. */
+  readonly hand?: 'left';
+  /** Tasks drawn larger, fewer of them on a page; absent: as usual. */
+  readonly size?: 'large';
+  /** Figures as outlines where the task allows; absent: in full. */
+  readonly ink?: 'saving';
+}
+
+export const SIZES = ['usual', 'large'] as const;
+
+/** What is chosen for paper and print, apart from what is asked. */
+export type PrintChoices = Pick<SheetSpec, 'page' | 'print' | 'colours' | 'hand' | 'size' | 'ink'>;
+
+/** These choices alone, each in the one form that a spec holds, so that a sheet has one code. */
+export function printChoicesOf({ page, print, colours, ...choices }: PrintChoices): PrintChoices {
+  const { paper, orientation, margin } = page;
+  return {
+    page: { paper, orientation, ...(margin === undefined ? {} : { margin }) },
+    print,
+    ...coloursField(colours),
+    ...(choices.hand === undefined ? {} : { hand: choices.hand }),
+    ...(choices.size === undefined ? {} : { size: choices.size }),
+    ...(choices.ink === undefined ? {} : { ink: choices.ink }),
+  };
 }
 
 /** How a sheet is printed and in which colours, as its tasks must know it. */
-export function styleOf({ print, colours }: Pick<SheetSpec, 'print' | 'colours'>): PrintStyle {
-  return { print, ...coloursField(colours) };
+export function styleOf({
+  print,
+  colours,
+  hand,
+  ink,
+}: Pick<SheetSpec, 'print' | 'colours' | 'hand' | 'ink'>): PrintStyle {
+  return {
+    print,
+    ...coloursField(colours),
+    ...(hand === undefined ? {} : { hand }),
+    ...(ink === undefined ? {} : { ink }),
+  };
+}
+
+/** The paper of pages for the adult: those of a small or a large sheet come on A4, which is read and filed. */
+export function adultPaperOf({ paper, orientation }: PageChoice): PageChoice {
+  const isUsual = HOME_PAPERS.some((name) => name === paper);
+  return isUsual ? { paper, orientation } : DEFAULT_PAGE;
 }
 
 /** Colours as a spec holds them: each once, in one order, so that a sheet has one code; no field for none. */

@@ -1,12 +1,10 @@
 // Making a sheet: its tasks from the seed, room found for them, every one proven.
 import { type Activity, activityOf, type Task } from '../activities/index.ts';
 import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
-import { sheetArea } from '../page/index.ts';
-import { mostThatFit } from './arrange.ts';
 import { writeCode } from './code.ts';
 import { telling } from './defect.ts';
-import { mostOnPage, roomRefusal } from './sheet-room.ts';
-import { coloursField, MOST_TASKS, type SheetSpec, styleOf } from './sheet-spec.ts';
+import { mostOnPage, roomRefusal, stickerRefusal } from './sheet-room.ts';
+import { MOST_TASKS, printChoicesOf, type SheetSpec, styleOf } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
 import { differentTasks } from './tasks.ts';
 
@@ -46,18 +44,19 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
   const style = styleOf(request);
   const drawn = differentTasks(activity, values.value, request.seed, style, wanted);
   const tasks =
-    request.tasks === undefined
-      ? drawn.slice(0, mostOnPage(activity, drawn, request.page) || 1)
-      : drawn;
+    request.tasks === undefined ? drawn.slice(0, mostOnPage(activity, drawn, request) || 1) : drawn;
   const refusal =
-    roomRefusal(activity, tasks, request.page) ??
+    stickerRefusal(activity, tasks, request) ??
+    roomRefusal(activity, tasks, request) ??
     differenceRefusal(activity, tasks.length, request.tasks ?? tasks.length);
   if (refusal) return refuse(refusal);
   const spec = {
-    ...request,
+    activity: request.activity,
+    step: request.step,
+    seed: request.seed,
     tasks: tasks.length,
     values: changesOf(request, values.value),
-    ...coloursField(request.colours),
+    ...printChoicesOf(request),
   };
   const code = writeCode(spec);
   proveTasks(activity, tasks, code, spec.seed);
@@ -89,8 +88,7 @@ export function mostTasks(spec: Omit<SheetSpec, 'tasks'>): Result<number> {
   if (!values.ok) return values;
   const style = styleOf(spec);
   const tasks = differentTasks(activity, values.value, spec.seed, style, MOST_TASKS);
-  const rooms = tasks.map((task) => activity.room(task.printed));
-  return accept(mostThatFit(rooms, sheetArea(spec.page.paper, spec.page.orientation)));
+  return accept(mostOnPage(activity, tasks, spec));
 }
 
 function numberRefusals({ activity, seed, tasks, colours }: SheetRequest): readonly Refusal[] {

@@ -2,6 +2,7 @@
 import type { Values } from '../activities/index.ts';
 import { CopyCode } from './actions/copy-code.tsx';
 import { GroupNames } from './actions/group-names.tsx';
+import { HowMade } from './actions/how-made.tsx';
 import { Notches } from './actions/notches.tsx';
 import { OpenByCode } from './actions/open-by-code.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
@@ -46,6 +47,7 @@ export function Desk({ maker, catalogue, entries, shown, objections, edit, turn 
       </div>
       <MoreChoices {...controls} />
       <GroupNames group={written} onChange={write} />
+      <HowMade entries={entries} edit={edit} />
       <PressButtons
         what={{ entries, ...(group ? { group } : {}) }}
         isReady={shown !== undefined && !isRefused}

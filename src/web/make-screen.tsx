@@ -15,10 +15,15 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
   const { entries, edit, turn } = useRecipe();
   const [view, setView] = useState<View>('sheet');
   const [sheet, setSheet] = useState(1);
-  const { shown, objections, isMaking } = useShown(maker, entries, view, sheet);
+  const [adultPage, setAdultPage] = useState(1);
+  const [leaf, setLeaf] = useState(1);
+  const wanted = view === 'adult' ? adultPage : sheet;
+  const { shown, objections, isMaking } = useShown(maker, entries, view, { wanted, leaf });
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
+    setAdultPage(1);
+    setLeaf(1);
     turn(next);
   };
   return (
@@ -26,10 +31,17 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
       <section className="table" aria-label={words.table}>
         <PageBar
           view={view}
-          sheet={shown?.sheet ?? 1}
-          sheets={shown?.sheets ?? 1}
+          place={shown?.place ?? 1}
+          places={shown?.places ?? 1}
           onView={setView}
-          onSheet={setSheet}
+          onPlace={(place) => {
+            setLeaf(1);
+            if (view === 'adult') setAdultPage(place);
+            else setSheet(place);
+          }}
+          leaf={shown?.leaf ?? 1}
+          leaves={shown?.leaves ?? 1}
+          onLeaf={setLeaf}
         />
         <Paper shown={shown} isMaking={isMaking} />
         <Proof shown={shown} card={card} view={view} isRefused={objections.length > 0} />

@@ -1,6 +1,7 @@
 // What the app itself says, in one catalogue: everything that is not an activity's own or a refusal.
 import type { AgeHint } from '../activities/index.ts';
 import type { PlaceName } from './place-names.ts';
+import type { LayoutChoice } from './recipe/entries.ts';
 
 /** The names of the controls that every recipe has, whatever its activity. */
 export const SHELL_CONTROLS = [
@@ -21,6 +22,12 @@ export type SentenceParameter = (typeof SENTENCE_PARAMETERS)[number];
 
 /** A piece of the recipe's sentence: plain words, or the place of a control. */
 export type Piece = string | { readonly control: ShellControl | SentenceParameter };
+
+interface LayoutWords {
+  readonly label: string;
+  readonly help: string;
+  readonly choices: Readonly<Record<string, string>>;
+}
 
 const NUMBERS = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
 const inWords = (count: number): string => NUMBERS[count] ?? String(count);
@@ -81,11 +88,37 @@ export const words = {
     tasks: (count: number) => (count === 1 ? 'task' : 'tasks'),
   },
   orientations: { portrait: 'upright', landscape: 'sideways' } as Readonly<Record<string, string>>,
+  paperNotes: {
+    A3: 'twice as large as A4, for a table of children or large print',
+    A5: 'half of A4: two sheets come on one A4, to cut apart',
+  } as Readonly<Record<string, string>>,
   prints: { colour: 'colour', grey: 'grey' } as Readonly<Record<string, string>>,
   printNotes: {
     colour: 'for a colour printer',
     grey: 'for a grey printer: each colour also carries a letter',
   } as Readonly<Record<string, string>>,
+  layouts: {
+    size: {
+      label: 'Tasks are drawn',
+      help: 'Large: a quarter to a half larger, fewer on a page. Stickers keep their size.',
+      choices: { usual: 'as usual', large: 'large' },
+    },
+    hand: {
+      label: 'The child writes with',
+      help: 'For the left hand, what is to be looked at stands above or to the right, so that the hand does not cover it.',
+      choices: { right: 'the right hand', left: 'the left hand' },
+    },
+    ink: {
+      label: 'Ink',
+      help: 'Saving: figures as outlines, wherever the task does not hang on how they are filled.',
+      choices: { full: 'as drawn', saving: 'saving' },
+    },
+    margin: {
+      label: 'Margin',
+      help: 'For a wipe-clean pocket: wide enough for its frame.',
+      choices: { usual: 'usual', pocket: 'for a wipe-clean pocket' },
+    },
+  } satisfies Readonly<Record<LayoutChoice, LayoutWords>>,
   onlyColours: {
     label: 'Only with these colours',
     help: (chosen: number) =>
@@ -117,10 +150,33 @@ export const words = {
   blankPage: 'The page is being made.',
   views: { sheet: 'Sheet', answers: 'Answers', adult: 'Adult’s page' },
   viewLabel: 'What to look at',
-  pageOf: (page: number, pages: number) => `sheet ${page} of ${pages}`,
-  wholePack: 'the whole pack',
-  previousSheet: 'Sheet before',
-  nextSheet: 'Next sheet',
+  turnSheet: {
+    before: 'Sheet before',
+    next: 'Next sheet',
+    place: (sheet: number, sheets: number) => `sheet ${sheet} of ${sheets}`,
+  },
+  turnLeaf: {
+    before: 'Page of the guide before',
+    next: 'Next page of the guide',
+    place: (page: number, pages: number) => `its page ${page} of ${pages}`,
+  },
+  made: 'The sheets are',
+  madeHelp: {
+    printed: 'Everything comes from the printer.',
+    'half-made':
+      'Printed with empty circles in place of dots: you put the stickers on before the child gets the sheet. Figures other than dots are printed.',
+    'by-hand':
+      'No printer: a list of what to fold, rule, stick on and draw on a blank page, and where. Read it from the screen or a print of it.',
+  },
+  madeWays: { printed: 'printed', 'half-made': 'half-made', 'by-hand': 'made by hand' },
+  madeLayout: 'The layout is',
+  madeLayouts: { no: 'as printed', yes: 'the quickest by hand' },
+  turnAdultPage: {
+    before: 'Page before',
+    next: 'Next page',
+    place: (page: number, pages: number) =>
+      pages === 1 ? 'for the whole pack' : `page ${page} of ${pages}, for the whole pack`,
+  },
   proof: 'What was checked',
   checked: (tasks: number) =>
     tasks === 1

@@ -13,8 +13,13 @@ import {
 } from './press-pages.ts';
 import { elementsOf, objectsOf, pdfOf, readWith } from './press-reading.ts';
 
-/** ISO 216 (A4 210 × 297 mm) and 8.5 × 11 inches, in points of 1/72 inch. */
-const POINTS = { A4: [595.276, 841.89], Letter: [612, 792] } as const;
+/** ISO 216 (A3 297 × 420, A4 210 × 297, A5 148 × 210 mm) and 8.5 × 11 inches, in points of 1/72 inch. */
+const POINTS = {
+  A3: [841.89, 1190.551],
+  A4: [595.276, 841.89],
+  A5: [419.528, 595.276],
+  Letter: [612, 792],
+} as const;
 
 /** Texts that could break a file, each with what a reader is to be told. */
 const HOSTILE = [

@@ -1,7 +1,7 @@
 // What is refused, and whether what a refusal offers instead is really possible.
 import { describe, expect, test } from 'vitest';
 import { type Refusal, randomFrom } from '../../base/index.ts';
-import { PAPER_NAMES, sheetArea } from '../../page/index.ts';
+import { HOME_PAPERS, sheetArea } from '../../page/index.ts';
 import { room } from './draw.ts';
 import { limits } from './limits.ts';
 import type { Parameters } from './parameters.ts';
@@ -74,7 +74,7 @@ describe('R14 what does not go together', () => {
   test('R14 every task that is not refused has room on an upright page of every paper', () => {
     for (const [seed, values] of goodValues(60, COLOUR)) {
       const { widthMm, heightMm } = room(made(values, seed).printed);
-      for (const paper of PAPER_NAMES) {
+      for (const paper of HOME_PAPERS) {
         const { width, height } = sheetArea(paper, 'portrait');
         expect(widthMm, `seed ${seed}`).toBeLessThanOrEqual(width);
         expect(heightMm, `seed ${seed}`).toBeLessThanOrEqual(height);

@@ -1,5 +1,5 @@
 // How large everything of a by-key task is, in mm, and the least room that a task needs.
-import { PAPER_NAMES, sheetArea } from '../../page/index.ts';
+import { HOME_PAPERS, sheetArea } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { columnsOf, leastSizeOf, type Stand, standOf } from './contents.ts';
 import type { Parameters, ResponseKind } from './parameters.ts';
@@ -128,7 +128,7 @@ export function roomOf(plan: Plan): Size {
 /** Whether an upright page of every paper has room for a task of these values. */
 export function fitsOnPage(values: Parameters): boolean {
   const size = roomOf(planOf(values));
-  return PAPER_NAMES.every((paper) => {
+  return HOME_PAPERS.every((paper) => {
     const { width, height } = sheetArea(paper, 'portrait');
     return fits(size, { widthMm: width, heightMm: height });
   });

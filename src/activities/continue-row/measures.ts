@@ -1,6 +1,6 @@
 // How large everything of a row is, in mm, and how many places a row across a sheet has.
 import { formOf, isSign } from '../../figures/index.ts';
-import { PAPER_NAMES, sheetArea } from '../../page/index.ts';
+import { HOME_PAPERS, sheetArea } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import type { Printed, RowValues } from './task.ts';
 
@@ -35,7 +35,7 @@ export interface Measures {
 }
 
 /** The narrowest upright sheet. */
-const WIDTH_MM = Math.min(...PAPER_NAMES.map((paper) => sheetArea(paper, 'portrait').width));
+const WIDTH_MM = Math.min(...HOME_PAPERS.map((paper) => sheetArea(paper, 'portrait').width));
 
 /** How many places a row has at most: it never goes on in a second line. */
 export function mostPlaces({ response, stickerMm, content }: RowValues): number {

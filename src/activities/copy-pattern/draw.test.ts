@@ -6,8 +6,8 @@ import { type Bounds, pathBounds, randomFrom } from '../../base/index.ts';
 import {
   type Area,
   type Group,
+  HOME_PAPERS,
   ORIENTATIONS,
-  PAPER_NAMES,
   type SceneNode,
   sheetArea,
 } from '../../page/index.ts';
@@ -143,7 +143,7 @@ describe('page', () => {
   );
 
   it.each(STEPS)('R15 step %i has room on both papers, upright and level', (step) => {
-    for (const paper of PAPER_NAMES) {
+    for (const paper of HOME_PAPERS) {
       for (const orientation of ORIENTATIONS) {
         const area = sheetArea(paper, orientation);
         const room = copyPattern.room(taskOf(step).printed);

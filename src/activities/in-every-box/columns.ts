@@ -1,5 +1,5 @@
 // How many boxes stand in a row, and the least size of a task that follows from it.
-import { PAPER_NAMES, sheetArea } from '../../page/index.ts';
+import { HOME_PAPERS, sheetArea } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { boxSize } from './box-shape.ts';
 import { AROUND_MM, type Measures, measuresOf } from './measures.ts';
@@ -35,7 +35,7 @@ function evenColumns(boxes: number): readonly number[] {
 
 /** What every paper gives to tasks, upright and then lying. */
 const SHEETS: readonly Size[] = (['portrait', 'landscape'] as const).map((orientation) => {
-  const areas = PAPER_NAMES.map((paper) => sheetArea(paper, orientation));
+  const areas = HOME_PAPERS.map((paper) => sheetArea(paper, orientation));
   return {
     widthMm: Math.min(...areas.map((area) => area.width)),
     heightMm: Math.min(...areas.map((area) => area.height)),

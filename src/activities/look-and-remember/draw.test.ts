@@ -2,13 +2,13 @@
 import { describe, expect, test } from 'vitest';
 import { boundsOf, groupsOf } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
-import { ORIENTATIONS, PAPER_NAMES, sheetArea } from '../../page/index.ts';
+import { HOME_PAPERS, ORIENTATIONS, sheetArea } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { draw, room } from './draw.ts';
 import { anyTasks, COLOUR, type Made } from './tasks-to-test.ts';
 
 const ALL = anyTasks(150, testSeed('look-and-remember, drawing'));
-const AREAS = PAPER_NAMES.flatMap((paper) =>
+const AREAS = HOME_PAPERS.flatMap((paper) =>
   ORIENTATIONS.map((orientation) => sheetArea(paper, orientation)),
 );
 

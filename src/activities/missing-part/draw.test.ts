@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { blankBetween, boundsOf, groupsOf } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
-import { type Group, PAPER_NAMES, sheetArea } from '../../page/index.ts';
+import { type Group, HOME_PAPERS, sheetArea } from '../../page/index.ts';
 import { draw, room } from './draw.ts';
 import { anyTasks, COLOUR, type Made, rightOf } from './tasks-to-test.ts';
 
@@ -100,7 +100,7 @@ test('R5 the answer fills the hole and marks the right piece', () => {
 test('every task fits an upright sheet', () => {
   for (const made of ALL) {
     const { widthMm, heightMm } = room(made.printed);
-    for (const paper of PAPER_NAMES) {
+    for (const paper of HOME_PAPERS) {
       const area = sheetArea(paper, 'portrait');
       expect(widthMm, made.name).toBeLessThanOrEqual(area.width);
       expect(heightMm, made.name).toBeLessThanOrEqual(area.height);

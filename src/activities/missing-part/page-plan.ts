@@ -4,8 +4,8 @@ import {
   centredIn,
   centreOf,
   gridPlaces,
+  HOME_PAPERS,
   insetArea,
-  PAPER_NAMES,
   sheetArea,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
@@ -34,7 +34,7 @@ const AROUND_MM = 2.4;
 /** Beyond this, times the least, a page looks stretched, not calm (by eye). */
 const MOST_SCALE = 1.4;
 
-const SHEETS = PAPER_NAMES.map((paper) => sheetArea(paper, 'portrait'));
+const SHEETS = HOME_PAPERS.map((paper) => sheetArea(paper, 'portrait'));
 const WIDTH_MM = Math.min(...SHEETS.map(({ width }) => width));
 
 export function leastSize(printed: Printed): Size {

@@ -7,7 +7,7 @@ import {
   isPicture,
   LEAST_SIZE,
 } from '../../figures/index.ts';
-import { PAPER_NAMES, sheetArea } from '../../page/index.ts';
+import { HOME_PAPERS, sheetArea } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import type { Printed } from './task.ts';
 
@@ -63,7 +63,7 @@ export function room(printed: Printed): Size {
 /** Whether an upright page of every paper has room for the task. */
 export function fitsOnPage(printed: Printed): boolean {
   const { widthMm, heightMm } = room(printed);
-  return PAPER_NAMES.every((paper) => {
+  return HOME_PAPERS.every((paper) => {
     const { width, height } = sheetArea(paper, 'portrait');
     return widthMm <= width && heightMm <= height;
   });

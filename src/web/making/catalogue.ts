@@ -1,9 +1,16 @@
 // What the controls must know, gathered from the registry: activities with their words, papers, prints.
 import { ACTIVITY_IDS, type ActivityId, activityOf } from '../../activities/index.ts';
 import { PICTURE_CREDIT } from '../../figures/index.ts';
-import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../../page/index.ts';
+import {
+  HANDS,
+  INKS,
+  MARGINS,
+  ORIENTATIONS,
+  PAPER_NAMES,
+  PRINT_CHOICES,
+} from '../../page/index.ts';
 import { COLOUR_NAMES, hexOf } from '../../palette/index.ts';
-import { frameworkNames } from '../../sheets/index.ts';
+import { frameworkNames, SIZES } from '../../sheets/index.ts';
 import type { ActivityCard, Catalogue } from './protocol.ts';
 
 export function gatherCatalogue(): Catalogue {
@@ -12,6 +19,7 @@ export function gatherCatalogue(): Catalogue {
     papers: PAPER_NAMES,
     orientations: ORIENTATIONS,
     prints: PRINT_CHOICES,
+    layouts: { hand: HANDS, size: SIZES, ink: INKS, margin: MARGINS },
     colours: COLOUR_NAMES.map((name) => ({ name, hex: hexOf(name) })),
     frameworks: frameworkNames('en'),
     credit: PICTURE_CREDIT,

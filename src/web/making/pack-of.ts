@@ -1,11 +1,12 @@
 // From what was entered to proven sheets.
 import { accept, type Result } from '../../base/index.ts';
+import { quickRecipe } from '../../by-hand/index.ts';
 import {
-  coloursField,
   makePack,
   makeSheet,
   type OnProgress,
   type Pack,
+  printChoicesOf,
   readChildren,
   readRecipe,
   type SeededRecipe,
@@ -47,11 +48,11 @@ function packFrom(
   count: number,
   onProgress: OnProgress,
 ): Result<Pack> {
-  const { page, print, colours, parts, goals } = recipe;
+  const { parts, goals } = recipe;
   const part = parts[0];
   if (part === undefined) throw new Error('recipe › parts: expected one, got none');
   const { sheets: _sheets, ...asked } = part;
-  const first = makeSheet({ ...asked, seed, page, print, ...coloursField(colours) });
+  const first = makeSheet({ ...asked, seed, ...printChoicesOf(recipe) });
   if (!first.ok) return first;
   const named = goals === undefined ? {} : { goals };
   if (count === 1) return accept({ sheets: [first.value], ...named });
@@ -61,19 +62,25 @@ function packFrom(
 
 function recipeOf(entries: Entries): Result<SeededRecipe> {
   const { activity, step, tasks, sheets, seed, paper, orientation, print } = entries;
-  const { colours, goals } = entries;
+  const { colours, goals, hand, size, ink, margin, made, quick } = entries;
   const values = fitValues(entries).changes;
   const recipe = readRecipe({
     format: 'samewise.recipe',
     version: 1,
     seed,
-    page: { paper, orientation },
+    page: { paper, orientation, ...(margin === undefined ? {} : { margin }) },
     print,
     ...(colours === undefined ? {} : { colours }),
+    ...(hand === undefined ? {} : { hand }),
+    ...(size === undefined ? {} : { size }),
+    ...(ink === undefined ? {} : { ink }),
+    ...(made === undefined ? {} : { made }),
     ...(goals === undefined ? {} : { goals }),
     parts: [{ activity, step, values, sheets, ...(tasks === undefined ? {} : { tasks }) }],
   });
-  return recipe.ok ? accept({ ...recipe.value, seed }) : recipe;
+  if (!recipe.ok) return recipe;
+  const isQuick = made === 'by-hand' && quick === 'yes';
+  return accept({ ...(isQuick ? quickRecipe(recipe.value) : recipe.value), seed });
 }
 
 function withSheets(recipe: SeededRecipe, sheets: number): SeededRecipe {

@@ -1,15 +1,16 @@
 // Makes a whole pack or a report and presses it: as one PDF, or as drawn pages for the browser's own printing.
 import { zipSync } from 'fflate';
 import { accept, type Result } from '../../base/index.ts';
+import { type MadeWishes, pagesMade } from '../../by-hand/index.ts';
 import type { Page, Pages } from '../../page/index.ts';
 import { type Report, reportPages } from '../../plan/index.ts';
 import { svgOf, writePdf } from '../../press/index.ts';
 import {
   childFileName,
+  MADE,
   type OnProgress,
   type Pack,
   packOfCodes,
-  packPages,
   packsOfChildren,
 } from '../../sheets/index.ts';
 import { objectionsOf } from './objections-of.ts';
@@ -59,12 +60,19 @@ function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
   const pack = packFor(what, (done, total) => tell({ kind: 'making', done, total }));
   if (!pack.ok) return pack;
   const expected = Math.ceil(pack.value.sheets.length * PAGES_A_SHEET) + 1;
+  const made = madeOf(what);
+  const pages = pagesMade(pack.value, made);
+  if (!pages.ok) return pages;
   const children = packsOfChildren(pack.value);
-  const files = children.map(
-    ({ child, pack: own }) =>
-      [`${childFileName(child, children.length)}.pdf`, packPages(own)] as const,
-  );
-  return accept({ pages: packPages(pack.value), expected, files });
+  const files = children.flatMap(({ child, pack: own }) => {
+    const its = pagesMade(own, made);
+    return its.ok ? [[`${childFileName(child, children.length)}.pdf`, its.value] as const] : [];
+  });
+  return accept({ pages: pages.value, expected, files });
+}
+
+function madeOf(what: PressWhat): MadeWishes {
+  return 'entries' in what ? { made: MADE.find((name) => name === what.entries.made) } : {};
 }
 
 function packFor(

@@ -3,7 +3,7 @@ import type { AgeHint, Parameter, Values } from '../../activities/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import type { Report } from '../../plan/index.ts';
 import type { Framework } from '../../sheets/index.ts';
-import type { Entries } from '../recipe/entries.ts';
+import type { Entries, LayoutChoice } from '../recipe/entries.ts';
 
 /** A parameter of an activity with its words. */
 export interface ParameterCard {
@@ -42,6 +42,8 @@ export interface Catalogue {
   readonly papers: readonly string[];
   readonly orientations: readonly string[];
   readonly prints: readonly string[];
+  /** How the page can be laid out and drawn, the usual way first. */
+  readonly layouts: Readonly<Record<LayoutChoice, readonly string[]>>;
   readonly colours: readonly ColourCard[];
   /** Curricula by their ids, each with its name. */
   readonly frameworks: Readonly<Record<string, string>>;
@@ -64,8 +66,13 @@ export interface Shown {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly title: string;
-  /** Which sheet of the pack, 1 upward. */
-  readonly sheet: number;
+  /** Which sheet of the pack, or which of the adult's pages, 1 upward, and how many there are. */
+  readonly place: number;
+  readonly places: number;
+  /** Which page of a sheet that takes several, such as a guide, 1 upward, and how many it takes. */
+  readonly leaf: number;
+  readonly leaves: number;
+  /** Sheets of the pack. */
   readonly sheets: number;
   readonly tasks: number;
   readonly code: string;
@@ -92,7 +99,13 @@ export type Direction = 'easier' | 'harder';
 export interface MakerTalk {
   readonly catalogue: { readonly ask: object; readonly reply: Reply<Catalogue> };
   readonly show: {
-    readonly ask: { readonly entries: Entries; readonly view: View; readonly sheet: number };
+    readonly ask: {
+      readonly entries: Entries;
+      readonly view: View;
+      readonly wanted: number;
+      /** Of a sheet that takes several pages. */
+      readonly leaf: number;
+    };
     readonly reply: Reply<Shown>;
   };
   /** The same pack about half a logit harder or easier, content and response as they are. */

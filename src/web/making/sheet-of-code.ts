@@ -9,7 +9,7 @@ import { show } from './show.ts';
 export function entriesOfCode(code: string): Result<Entries> {
   const read = readCode(code);
   if (!read.ok) return read;
-  const { activity, step, values, seed, tasks, page, print, colours } = read.value;
+  const { activity, step, values, seed, tasks, page, print, colours, hand, size, ink } = read.value;
   return accept({
     activity,
     step,
@@ -22,11 +22,17 @@ export function entriesOfCode(code: string): Result<Entries> {
     orientation: page.orientation,
     print,
     ...(colours === undefined ? {} : { colours }),
+    ...(hand === undefined ? {} : { hand }),
+    ...(size === undefined ? {} : { size }),
+    ...(ink === undefined ? {} : { ink }),
+    ...(page.margin === undefined ? {} : { margin: page.margin }),
   });
 }
 
 /** Several such pictures can stand in one document. */
 export function sheetOfCode(code: string): Result<Shown> {
   const entries = entriesOfCode(code);
-  return entries.ok ? show(entries.value, 'sheet', 1, { idPrefix: `sheet-${code}` }) : entries;
+  return entries.ok
+    ? show(entries.value, 'sheet', { wanted: 1, leaf: 1 }, { idPrefix: `sheet-${code}` })
+    : entries;
 }

@@ -1,40 +1,39 @@
 // Makes the sheet that is to lie on the table, with what its proof line says.
 import { activityOf } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
+import { type MadeWishes, type PagesOf, pagesOf } from '../../by-hand/index.ts';
 import { difficultyOf, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
 import type { Page } from '../../page/index.ts';
 import { type ColourName, mergingPairs } from '../../palette/index.ts';
 import { type SvgOptions, svgOf } from '../../press/index.ts';
-import {
-  adultPages,
-  answerPages,
-  type Pack,
-  printedColours,
-  type Sheet,
-  sheetPage,
-} from '../../sheets/index.ts';
+import { MADE, type Pack, printedColours, type Sheet } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import { fitValues } from './fit-values.ts';
 import { packOf } from './pack-of.ts';
 import type { Shown, View } from './protocol.ts';
+import type { WantedPage } from './wanted-page.ts';
 
 /** At least as many as the sheets that follow on one answer page, so that it looks as it will print. */
 const ANSWERED_TOGETHER = 8;
 
-/** The page for a view of sheet number `wanted` (1 upward; the last one if there are fewer); `options` of its drawing. */
+/**
+ * The page for a view: that of sheet number `wanted`, or page number `wanted` of the adult's (1 upward; the last one if
+ * there are fewer); `options` of its drawing.
+ */
 export function show(
   entries: Entries,
   view: View,
-  wanted: number,
+  { wanted, leaf }: WantedPage,
   options: SvgOptions = {},
 ): Result<Shown> {
-  const number = Math.max(1, Math.min(wanted, entries.sheets));
+  const number = view === 'adult' ? 1 : within(wanted, entries.sheets);
   const made = sheetsFor(entries, Math.min(entries.sheets, sheetsOnView(view, number, entries)));
   if (!made.ok) return made;
   const pack = made.value;
   const sheet = pack.sheets[number - 1];
   if (sheet === undefined) throw new Error(`pack: expected a sheet ${number}, got none`);
-  const page = pageFor(view, pack, sheet);
+  const pages = pagesOf(pack, madeOf(entries));
+  const { page, place, places, ...leaves } = pageFor(view, pages, sheet, { wanted, leaf });
   const { spec, tasks, code } = sheet;
   const { widthMm, heightMm, title } = page;
   const activity = activityOf(spec.activity);
@@ -43,7 +42,10 @@ export function show(
     widthMm,
     heightMm,
     title,
-    sheet: number,
+    place: place ?? number,
+    places: places ?? entries.sheets,
+    leaf: leaves.leaf ?? 1,
+    leaves: leaves.leaves ?? 1,
     sheets: entries.sheets,
     tasks: tasks.length,
     code,
@@ -81,12 +83,47 @@ function sheetsOnView(view: View, number: number, { sheets }: Entries): number {
   return view === 'answers' ? number + ANSWERED_TOGETHER : sheets;
 }
 
-function pageFor(view: View, pack: Pack, sheet: Sheet): Page {
-  if (view === 'sheet') return sheetPage(sheet);
-  const pages = view === 'adult' ? adultPages(pack) : answerPages(pack.sheets);
-  const page = [...pages].find((each) => view === 'adult' || isPrintedOn(each, sheet.code));
+interface PageForView {
+  readonly page: Page;
+  /** Which page of how many; absent where that is the sheet's own number. */
+  readonly place?: number;
+  readonly places?: number;
+  /** Which page of how many, of a sheet that takes several. */
+  readonly leaf?: number;
+  readonly leaves?: number;
+}
+
+function pageFor(
+  view: View,
+  pages: PagesOf,
+  sheet: Sheet,
+  { wanted, leaf }: WantedPage,
+): PageForView {
+  if (view === 'sheet') return leafOf(pages.sheet(sheet), leaf);
+  const answers = [...pages.answers()];
+  // The answers of a sheet that is made by hand stand at the end of its guide.
+  if (view === 'answers' && answers.length === 0) return leafOf(pages.sheet(sheet), Infinity);
+  const all = view === 'adult' ? [...pages.adult()] : answers;
+  const place = within(wanted, all.length);
+  const page =
+    view === 'adult' ? all[place - 1] : all.find((each) => isPrintedOn(each, sheet.code));
   if (page === undefined) throw new Error(`${view}: expected a page, got none`);
-  return page;
+  return view === 'adult' ? { page, place, places: all.length } : { page };
+}
+
+function leafOf(all: readonly Page[], wanted: number): PageForView {
+  const leaf = within(wanted, all.length);
+  const page = all[leaf - 1];
+  if (page === undefined) throw new Error('sheet: expected a page, got none');
+  return { page, leaf, leaves: all.length };
+}
+
+function madeOf({ made }: Entries): MadeWishes {
+  return { made: MADE.find((name) => name === made) };
+}
+
+function within(wanted: number, most: number): number {
+  return Math.max(1, Math.min(wanted, most));
 }
 
 function isPrintedOn({ nodes }: Page, code: string): boolean {

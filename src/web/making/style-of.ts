@@ -6,10 +6,15 @@ import type { Entries } from '../recipe/entries.ts';
 
 /** Undefined where the print is not known; colours that are not known are left to the recipe to refuse. */
 export function styleOfEntries(
-  entries: Pick<Entries, 'print' | 'colours'>,
+  entries: Pick<Entries, 'print' | 'colours' | 'hand' | 'ink'>,
 ): PrintStyle | undefined {
   const print = PRINT_CHOICES.find((choice) => choice === entries.print);
   if (print === undefined) return undefined;
   const colours = COLOUR_NAMES.filter((name) => entries.colours?.includes(name));
-  return styleOf({ print, ...coloursField(colours.length > 0 ? colours : undefined) });
+  return styleOf({
+    print,
+    ...coloursField(colours.length > 0 ? colours : undefined),
+    ...(entries.hand === 'left' ? { hand: entries.hand } : {}),
+    ...(entries.ink === 'saving' ? { ink: entries.ink } : {}),
+  });
 }

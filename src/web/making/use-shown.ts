@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Entries } from '../recipe/entries.ts';
 import type { Maker } from './maker.ts';
 import type { Catalogue, Objection, Reply, Shown, View } from './protocol.ts';
+import type { WantedPage } from './wanted-page.ts';
 
 export interface ShownState {
   readonly shown?: Shown;
@@ -11,7 +12,12 @@ export interface ShownState {
   readonly isMaking: boolean;
 }
 
-export function useShown(maker: Maker, entries: Entries, view: View, sheet: number): ShownState {
+export function useShown(
+  maker: Maker,
+  entries: Entries,
+  view: View,
+  { wanted, leaf }: WantedPage,
+): ShownState {
   const [state, setState] = useState<ShownState>({ objections: [], isMaking: true });
   const before = useRef<Promise<void>>(Promise.resolve());
   useEffect(() => {
@@ -20,13 +26,13 @@ export function useShown(maker: Maker, entries: Entries, view: View, sheet: numb
     // One at a time: what was asked for and changed again meanwhile is never made.
     before.current = before.current.then(async () => {
       if (!isWanted) return;
-      const reply = await maker.ask('show', { entries, view, sheet });
+      const reply = await maker.ask('show', { entries, view, wanted, leaf });
       if (isWanted) setState((last) => afterReply(last, reply));
     });
     return () => {
       isWanted = false;
     };
-  }, [maker, entries, view, sheet]);
+  }, [maker, entries, view, wanted, leaf]);
   return state;
 }
 

@@ -1,5 +1,6 @@
 // What the screens of plans and growth are told: plain data with names in words, so that it can cross between threads.
 import type { Skill } from '../../activities/index.ts';
+import type { PageChoice } from '../../page/index.ts';
 import type {
   CourseChart,
   FittingStep,
@@ -8,7 +9,7 @@ import type {
   SkillGrowth,
 } from '../../plan/index.ts';
 import type { Day, Entry, Id, Shelf, Stock, Why } from '../../records/index.ts';
-import type { PackMaterials, PageChoice } from '../../sheets/index.ts';
+import type { PackMaterials } from '../../sheets/index.ts';
 import type { Lacking } from '../../supplies/index.ts';
 
 /** The records that an answer is made from. */

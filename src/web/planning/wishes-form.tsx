@@ -1,5 +1,7 @@
 // The wishes for plans, folded away until wanted: how long, on what paper, and with what is in the house.
+
 import type { ReactNode } from 'react';
+import { HOME_PAPERS } from '../../page/index.ts';
 import { Chips } from '../children/chips.tsx';
 import '../look/wishes.css';
 import { Fold } from '../fold.tsx';
@@ -30,7 +32,7 @@ export function WishesForm({ wishes, onChange, children }: WishesFormProps) {
         <Chips
           label={words.paper}
           names={words.papers}
-          chosen={[page.paper]}
+          chosen={HOME_PAPERS.filter((paper) => paper === page.paper)}
           isNeeded
           onChange={([paper = page.paper]) => onChange({ ...wishes, page: { ...page, paper } })}
         />

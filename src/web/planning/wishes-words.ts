@@ -1,6 +1,6 @@
 // What the wishes for plans say; fetched with the first screen that plans.
 
-import type { PaperName, PrintStyle } from '../../page/index.ts';
+import type { HOME_PAPERS, PrintStyle } from '../../page/index.ts';
 import type { MaterialKind } from '../../plan/index.ts';
 
 const THING_NAMES: Readonly<Record<MaterialKind, string>> = {
@@ -11,7 +11,10 @@ const THING_NAMES: Readonly<Record<MaterialKind, string>> = {
   glue: 'a glue stick',
 };
 
-const PAPER_LABELS: Readonly<Record<PaperName, string>> = { A4: 'A4', Letter: 'US Letter' };
+const PAPER_LABELS: Readonly<Record<(typeof HOME_PAPERS)[number], string>> = {
+  A4: 'A4',
+  Letter: 'US Letter',
+};
 
 const PRINT_LABELS: Readonly<Record<PrintStyle['print'], string>> = {
   colour: 'colour',

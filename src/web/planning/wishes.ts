@@ -1,7 +1,7 @@
 // What a person wishes of plans, remembered from visit to visit; whatever of it cannot be read is as at first.
 import { useState } from 'react';
 import { z } from 'zod';
-import { PAPER_NAMES, PRINT_CHOICES } from '../../page/index.ts';
+import { HOME_PAPERS, PRINT_CHOICES } from '../../page/index.ts';
 import { USUAL_MINUTES } from '../../plan/index.ts';
 import { DEFAULT_PAGE, DEFAULT_PRINT } from '../../sheets/index.ts';
 import { recall, remember } from '../children/remembered.ts';
@@ -14,7 +14,7 @@ export const THINGS = ['sticker', 'crayon', 'pencil', 'scissors', 'glue'] as con
 
 const rememberedSchema = z.object({
   minutes: z.literal(MINUTES).catch(USUAL_MINUTES),
-  paper: z.enum(PAPER_NAMES).catch(DEFAULT_PAGE.paper),
+  paper: z.enum(HOME_PAPERS).catch('A4'),
   print: z.enum(PRINT_CHOICES).catch(DEFAULT_PRINT),
   things: z.array(z.enum(THINGS)).catch([...THINGS]),
 });

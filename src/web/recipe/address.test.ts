@@ -20,6 +20,10 @@ const entries: fc.Arbitrary<Entries> = fc.record(
     orientation: fc.constantFrom('portrait', 'landscape'),
     print: fc.constantFrom('colour', 'grey'),
     colours: fc.subarray(['red', 'blue', 'green'], { minLength: 1 }),
+    hand: fc.constant('left'),
+    size: fc.constant('large'),
+    ink: fc.constant('saving'),
+    margin: fc.constant('pocket'),
     goals: fc.subarray(['head-start', 'eyfs', 'ncf-fs'], { minLength: 1 }),
   },
   {

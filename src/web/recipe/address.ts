@@ -1,7 +1,7 @@
 // The recipe as the part of the address after '#', readable, so that a reload or a bookmark keeps it.
 import type { Value } from '../../activities/index.ts';
 import { hashOf } from '../place-names.ts';
-import { type Entries, FIRST_ENTRIES } from './entries.ts';
+import { type Entries, FIRST_ENTRIES, LAYOUT_CHOICES } from './entries.ts';
 
 /** Whether the address of Make says nothing of what is to be made. */
 export function isNew(hash: string): boolean {
@@ -49,6 +49,12 @@ export function readAddress(hash: string, seed: number): Entries {
     orientation: word('orientation'),
     print: word('print'),
     ...(query.get('colours') ? { colours: query.get('colours')?.split(',') ?? [] } : {}),
+    ...Object.fromEntries(
+      [...LAYOUT_CHOICES, 'made', 'quick'].flatMap((name) => {
+        const value = query.get(name);
+        return value ? [[name, value]] : [];
+      }),
+    ),
     ...(query.has('goals') ? { goals: (query.get('goals') ?? '').split(',') } : {}),
   };
 }

@@ -17,6 +17,15 @@ export interface Entries {
   readonly print: string;
   /** The only colours, by name; absent: all. */
   readonly colours?: readonly string[];
+  /** How the page is laid out and drawn, where it is not the usual way. */
+  readonly hand?: string;
+  readonly size?: string;
+  readonly ink?: string;
+  readonly margin?: string;
+  /** How the sheets come about; absent: printed. */
+  readonly made?: string;
+  /** By hand, in the layout that is quickest by hand (`yes`); absent: as asked for. */
+  readonly quick?: string;
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly string[];
 }
@@ -31,6 +40,32 @@ export const FIRST_ENTRIES: Omit<Entries, 'seed'> = {
   orientation: 'portrait',
   print: 'colour',
 };
+
+/** What may be said of the page's layout, each with the choice that is the usual one and is not written down. */
+export const USUAL_LAYOUT = { hand: 'right', size: 'usual', ink: 'full', margin: 'usual' } as const;
+export type LayoutChoice = keyof typeof USUAL_LAYOUT;
+export const LAYOUT_CHOICES = Object.keys(USUAL_LAYOUT) as readonly LayoutChoice[];
+
+/** Another layout; the page advises anew how many tasks. */
+export function withLayout(entries: Entries, name: LayoutChoice, value: string): Entries {
+  const { [name]: _before, ...others } = withoutTasks(entries);
+  return value === USUAL_LAYOUT[name] ? others : { ...others, [name]: value };
+}
+
+/** Sheets that come about in another way; only by hand there is a quickest layout. */
+export function withMade(entries: Entries, made: string, quick?: string): Entries {
+  const { made: _made, quick: _quick, ...others } = entries;
+  return {
+    ...others,
+    ...(made === 'printed' ? {} : { made }),
+    ...(made === 'by-hand' && quick === 'yes' ? { quick } : {}),
+  };
+}
+
+/** Another paper. One half as large lies sideways at first: it is then as wide as the whole one upright. */
+export function onPaper(entries: Entries, paper: string): Entries {
+  return { ...entries, paper, ...(paper === 'A5' ? { orientation: 'landscape' } : {}) };
+}
 
 /** Parameters that are the adult's choice at any step, so that they stay when the step changes. */
 const KEPT_AT_ANY_STEP: readonly string[] = ['content', 'response'];

@@ -7,6 +7,7 @@ import type { ParameterCard } from '../making/protocol.ts';
 import { withGoals } from '../recipe/entries.ts';
 import { SENTENCE_PARAMETERS, words } from '../words.ts';
 import { ColourChips } from './colour-chips.tsx';
+import { LayoutChoices } from './layout-choices.tsx';
 import { parameterControl } from './parameter-controls.tsx';
 import type { ControlsProps } from './shell-controls.tsx';
 
@@ -21,6 +22,7 @@ export function MoreChoices(props: ControlsProps) {
           <Further key={parameter.name} parameter={parameter} props={props} />
         ))}
         <ColourChips {...props} />
+        <LayoutChoices {...props} />
       </ul>
       <Button
         className="quiet"
