@@ -178,7 +178,10 @@ function printedThings(sheet: Sheet): readonly Pick<Thing, 'what' | 'colour'>[] 
     // Of what is cut off only a patch of colour shows.
     if (node.kind !== 'group' || node.clip) return [];
     if (!node.shows) return node.children.flatMap(found);
-    const name = node.alt ?? '';
+    const said = node.alt ?? '';
+    // A head of a table is called by its form alone.
+    const isBare = node.shows.fill === 'outline' && !said.includes('in outline');
+    const name = isBare ? `${said} in outline` : said;
     const [, colour = 'black'] = COLOURS.exec(name) ?? [];
     return [{ what: name.replace(COLOURS, ''), colour }];
   };
