@@ -170,7 +170,7 @@ export const words = {
   },
   madeWays: { printed: 'printed', 'half-made': 'half-made', 'by-hand': 'made by hand' },
   madeLayout: 'The layout is',
-  madeLayouts: { no: 'as printed', yes: 'the quickest by hand' },
+  madeLayouts: { no: 'as printed', yes: 'the quickest by hand: one task a page' },
   turnAdultPage: {
     before: 'Page before',
     next: 'Next page',
