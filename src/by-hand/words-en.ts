@@ -97,7 +97,7 @@ export const ENGLISH: ByHandWords = {
   howToRead:
     'The numbers are those of the list. “40 across, 150 down” is 40 mm from the left edge of the page and 150 mm from its top edge: there the middle of the thing goes, or the upper left corner of a box.',
   whyCopied: (reason) =>
-    `${COPIED[reason]} Copy the last page square by square, or trace it from a screen that shows it at true size under the paper. Then go through the list.`,
+    `${COPIED[reason]} Copy the last page square by square in the colours that it shows, or trace it from a screen that shows it at true size under the paper. Then go through the list.`,
   someCopied: (count) =>
     `${count === 1 ? 'One picture or pattern is' : `${count} pictures or patterns are`} too rich to draw from words: copy them square by square from the last page, or trace them from a screen that shows it at true size under the paper.`,
   foldFirst: 'Fold',
