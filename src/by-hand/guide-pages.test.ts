@@ -1,10 +1,10 @@
 // The pages of a guide: nothing cut off, everything said, as many as it takes.
 import { describe, expect, test } from 'vitest';
+import { placedIn } from '../../tests/scene-bounds.ts';
 import { testSeed } from '../../tests/seed.ts';
 import { ACTIVITY_IDS, activityOf } from '../activities/index.ts';
-import type { PageChoice } from '../page/index.ts';
+import type { Page, PageChoice } from '../page/index.ts';
 import { packMaterials, type Sheet, sheetPage } from '../sheets/index.ts';
-import { overEdge, words } from '../sheets/pages-to-test.ts';
 import { guidePages } from './guide-pages.ts';
 import { guideOf, sheetOf } from './guides-to-test.ts';
 import { pagesMade, stickerFaults } from './pack-pages.ts';
@@ -15,6 +15,23 @@ const PAGES: readonly PageChoice[] = [
   { paper: 'A4', orientation: 'portrait' },
   { paper: 'Letter', orientation: 'landscape' },
 ];
+
+const placedOn = ({ nodes }: Page) => nodes.flatMap((node) => placedIn(node));
+const words = (page: Page) =>
+  placedOn(page)
+    .flatMap(({ node }) => (node.kind === 'text' ? [node.text] : []))
+    .join(' ');
+
+/** What sticks out of the margin of 12 mm by more than half a line and what is below a letter's foot. */
+function overEdge(page: Page): string[] {
+  const [right, bottom] = [page.widthMm - 10.5, page.heightMm - 10.5];
+  return placedOn(page)
+    .filter(
+      ({ bounds }) =>
+        bounds.left < 10.5 || bounds.top < 10.5 || bounds.right > right || bounds.bottom > bottom,
+    )
+    .map(({ node: { kind }, bounds }) => `${kind} ${JSON.stringify(bounds)}`);
+}
 
 const said = (sheet: Sheet) => guidePages(guideOf(sheet)).map(words).join(' ');
 
