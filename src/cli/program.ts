@@ -88,7 +88,8 @@ function addPack(program: Command): void {
     .option('--stock <file>', options.stock)
     .option('--children <names>', options.children)
     .option('--sorted <by>', options.sorted)
-    .option('--per-child <folder>', options.perChild);
+    .option('--per-child <folder>', options.perChild)
+    .option('--quick', options.quick);
   addOutputs(pack).action((given: PackOptions) => runPack(given));
 }
 
@@ -128,7 +129,10 @@ function addOutputs(command: Command): Command {
     .option('--single', options.single)
     .option('--measured <mm>', options.measured)
     .option('--no-answers', options.noAnswers)
-    .option('--no-adult-page', options.noAdultPage);
+    .option('--no-adult-page', options.noAdultPage)
+    .option('--by-hand', options.byHand)
+    .option('--half-made', options.halfMade)
+    .option('--sticker <mm>', options.sticker);
 }
 
 function addActivities(program: Command): void {

@@ -89,6 +89,8 @@ export function recipeOf(options: RecipeOptions): Recipe {
     ...toCutField(base?.toCut),
     ...groupOf(options, base),
     ...stockOf(options.stock, base),
+    ...(base?.made === undefined ? {} : { made: base.made }),
+    ...(base?.quick === undefined ? {} : { quick: base.quick }),
   };
 }
 

@@ -20,7 +20,7 @@ import {
 import { contrastOf, greyOf, hexOf } from '../palette/index.ts';
 import { drawMark, markSpot } from './colour-mark.ts';
 import { INK, WHITE } from './ink.ts';
-import { filled, group, stroked } from './nodes.ts';
+import { filled, group, showing, stroked } from './nodes.ts';
 import { drawPicture } from './picture-drawing.ts';
 import type { PrintStyle } from './print-style.ts';
 import type { Group, Paint, SceneNode, Stroke } from './scene.ts';
@@ -82,14 +82,15 @@ export function drawFigure(
 ): Group {
   const cell = { x: xMm, y: yMm, side: cellMm };
   const look = lookOf(figure, cellMm, style);
-  const alt = figureName(figure);
+  const drawn = (nodes: readonly SceneNode[]) =>
+    showing(group('figure', nodes, figureName(figure)), figure);
   if (isOwnColoured(figure)) {
     const side = cellMm * (figure.size ?? 1);
     const edge = edgeWithin(look.edge, side);
-    return group('figure', drawPicture(figure, xMm, yMm, side, edge, style), alt);
+    return drawn(drawPicture(figure, xMm, yMm, side, edge, style));
   }
   if (style.print === 'colour' || figure.colour === undefined) {
-    return group('figure', drawBody(figure, cell, look), alt);
+    return drawn(drawBody(figure, cell, look));
   }
   const hasBand = look.fill === 'outline' && look.colour !== undefined;
   const spot = markSpot(figure, cellMm, hasBand ? look.bandMm : look.edge.widthMm);
@@ -101,7 +102,7 @@ export function drawFigure(
   const ground = spot.inside ? groundOf(look) : WHITE;
   const isOnTexture = spot.inside && look.fill !== 'solid' && look.fill !== 'outline';
   const mark = drawMark(figure.colour, xMm + spot.x, yMm + spot.y, spot.capMm, ground, isOnTexture);
-  return group('figure', [...drawBody(figure, body, look), mark], alt);
+  return drawn([...drawBody(figure, body, look), mark]);
 }
 
 function lookOf(figure: Figure, cellMm: number, { print, ink }: PrintStyle): Look {

@@ -10,6 +10,7 @@ export { frameworkNames } from './goals-served.ts';
 export { EQUAL_LOGITS } from './group.ts';
 export { readChildren } from './group-names.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
+export { MADE, type Made } from './made.ts';
 export { makePack } from './make-pack.ts';
 export { markingPages } from './marking-table.ts';
 export {
@@ -50,7 +51,7 @@ export { closedObject, wholeNumber } from './schema-parts.ts';
 export { refusalsOf } from './schema-refusals.ts';
 export { type JsonSchema, SCHEMAS } from './schemas.ts';
 export { makeSheet, mostTasks, type Sheet, type SheetRequest } from './sheet.ts';
-export { pagesInInks, sheetPage } from './sheet-page.ts';
+export { pagesInInks, sheetPage, taskGroups } from './sheet-page.ts';
 export {
   coloursField,
   DEFAULT_PAGE,

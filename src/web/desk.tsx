@@ -2,6 +2,7 @@
 import type { Values } from '../activities/index.ts';
 import { CopyCode } from './actions/copy-code.tsx';
 import { GroupNames } from './actions/group-names.tsx';
+import { HowMade } from './actions/how-made.tsx';
 import { Notches } from './actions/notches.tsx';
 import { OpenByCode } from './actions/open-by-code.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
@@ -56,6 +57,7 @@ export function Desk(props: DeskProps) {
       </div>
       <MoreChoices {...controls} house={house} />
       <GroupNames group={written} onChange={write} />
+      <HowMade entries={entries} edit={edit} />
       <PressButtons
         what={{ entries: made, ...(group ? { group } : {}) }}
         isReady={shown !== undefined && !isRefused}

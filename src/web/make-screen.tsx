@@ -18,18 +18,22 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const [view, setView] = useKept('view', readView);
   const [sheet, setSheet] = useKept('sheet in view', readPlace);
   const [adultPage, setAdultPage] = useKept('adult page in view', readPlace);
+  const [leaf, setLeaf] = useKept('page of the sheet in view', readPlace);
   const [isShown, setShown] = useState(false);
   const house = useHouse(planner, isShown || entries.atHand === true);
   const made = useMemo(() => withStock(entries, house.stock), [entries, house.stock]);
   const isKnown = house.isKnown || entries.atHand !== true;
-  const wanted = view === 'adult' ? adultPage : sheet;
-  const { shown, objections, isMaking } = useShown(maker, isKnown ? made : undefined, view, wanted);
+  const { shown, objections, isMaking } = useShown(maker, isKnown ? made : undefined, view, {
+    wanted: view === 'adult' ? adultPage : sheet,
+    leaf,
+  });
   if (shown !== undefined && !isShown) setShown(true);
   const hasCut = (shown?.toCut.had.length ?? 0) > 0;
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
     setAdultPage(1);
+    setLeaf(1);
     turn(next);
   };
   return (
@@ -41,7 +45,14 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
           place={shown?.place ?? 1}
           places={shown?.places ?? 1}
           onView={setView}
-          onPlace={view === 'adult' ? setAdultPage : setSheet}
+          onPlace={(place) => {
+            setLeaf(1);
+            if (view === 'adult') setAdultPage(place);
+            else setSheet(place);
+          }}
+          leaf={shown?.leaf ?? 1}
+          leaves={shown?.leaves ?? 1}
+          onLeaf={setLeaf}
         />
         <Paper shown={shown} isMaking={isMaking} />
         <Proof shown={shown} card={card} view={view} isRefused={objections.length > 0} />

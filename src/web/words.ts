@@ -183,6 +183,22 @@ export const words = {
     next: 'Next sheet',
     place: (sheet: number, sheets: number) => `sheet ${sheet} of ${sheets}`,
   },
+  turnLeaf: {
+    before: 'Page of the guide before',
+    next: 'Next page of the guide',
+    place: (page: number, pages: number) => `its page ${page} of ${pages}`,
+  },
+  made: 'The sheets are',
+  madeHelp: {
+    printed: 'Everything comes from the printer.',
+    'half-made':
+      'Printed with empty circles in place of dots: you put the stickers on before the child gets the sheet. Figures other than dots are printed.',
+    'by-hand':
+      'No printer: a list of what to fold, rule, stick on and draw on a blank page, and where. Read it from the screen or a print of it.',
+  },
+  madeWays: { printed: 'printed', 'half-made': 'half-made', 'by-hand': 'made by hand' },
+  madeLayout: 'The layout is',
+  madeLayouts: { no: 'as printed', yes: 'the quickest by hand: one task a page' },
   turnAdultPage: {
     before: 'Page before',
     next: 'Next page',

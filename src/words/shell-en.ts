@@ -58,6 +58,10 @@ export const ENGLISH: ShellWords = {
       'what the 50 mm line measures on this printer, such as 48.5: pages are scaled to make up for it',
     noAnswers: 'leave the answer pages out',
     noAdultPage: "leave the adult's page out",
+    byHand: 'without a printer: guides for making the sheets with stickers, pens and a ruler',
+    halfMade: 'printed with empty circles in place of dots, for stickers to be put on',
+    sticker: 'diameter in mm of the stickers at hand, with --by-hand or --half-made',
+    quick: 'with --by-hand: one task on a page, in the layout that is quickest by hand',
     asJson: 'as JSON',
   },
   sheetsToCut: {
@@ -81,6 +85,7 @@ Examples:
   samewise pack --activity one-of-each --step 3 --pieces
   samewise pack --recipe recipe.json --out pack.pdf --json pack.json
   samewise pack --activity odd-one-out --step 4 --children "Wren, Moss+1, Fern" --out group.pdf
+  samewise pack --activity in-every-box --by-hand --quick --out guide.pdf
   samewise check pack.json
   samewise ruler --out ruler.pdf
 `,

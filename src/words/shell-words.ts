@@ -38,6 +38,10 @@ export interface ShellWords {
       | 'measured'
       | 'noAnswers'
       | 'noAdultPage'
+      | 'byHand'
+      | 'halfMade'
+      | 'sticker'
+      | 'quick'
       | 'asJson',
       string
     >

@@ -17,10 +17,7 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
     case 'catalogue':
       return { ok: true, value: gatherCatalogue() };
     case 'show':
-      return replyOf(
-        show(question.entries, question.view, question.wanted),
-        question.entries.activity,
-      );
+      return replyOf(show(question.entries, question.view, question), question.entries.activity);
     case 'notch':
       return replyOf(notched(question.entries, question.direction), question.entries.activity);
     case 'open':

@@ -1,5 +1,6 @@
 // From what was entered to proven sheets.
 import { accept, type Result, refuse } from '../../base/index.ts';
+import { quickRecipe } from '../../by-hand/index.ts';
 import {
   makeSheet,
   type OnProgress,
@@ -64,7 +65,7 @@ function packFrom(
 
 function recipeOf(entries: Entries): Result<SeededRecipe> {
   const { activity, step, tasks, sheets, seed, paper, orientation, print } = entries;
-  const { colours, goals, toCut, hand, size, ink, margin, atHand, stock } = entries;
+  const { colours, goals, toCut, hand, size, ink, margin, made, quick, atHand, stock } = entries;
   if (atHand && stock === undefined) {
     return refuse({ code: 'missing', at: 'onlyWith', expected: 'a count of what is in the house' });
   }
@@ -79,12 +80,15 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
     ...(hand === undefined ? {} : { hand }),
     ...(size === undefined ? {} : { size }),
     ...(ink === undefined ? {} : { ink }),
+    ...(made === undefined ? {} : { made }),
     ...(goals === undefined ? {} : { goals }),
     ...(toCut === undefined ? {} : { toCut }),
     ...(atHand && stock !== undefined ? { onlyWith: stock } : {}),
     parts: [{ activity, step, values, sheets, ...(tasks === undefined ? {} : { tasks }) }],
   });
-  return recipe.ok ? accept({ ...recipe.value, seed }) : recipe;
+  if (!recipe.ok) return recipe;
+  const isQuick = made === 'by-hand' && quick === 'yes';
+  return accept({ ...(isQuick ? quickRecipe(recipe.value) : recipe.value), seed });
 }
 
 /** What a house has is shared out over the whole pack, so that its first sheets hang on all. */

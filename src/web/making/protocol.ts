@@ -70,6 +70,9 @@ export interface Shown {
   /** Which sheet of the pack, or which of the adult's pages, 1 upward, and how many there are. */
   readonly place: number;
   readonly places: number;
+  /** Which page of a sheet that takes several, such as a guide, 1 upward, and how many it takes. */
+  readonly leaf: number;
+  readonly leaves: number;
   /** Sheets of the pack. */
   readonly sheets: number;
   readonly tasks: number;
@@ -107,7 +110,13 @@ export interface Measure {
 export interface MakerTalk {
   readonly catalogue: { readonly ask: object; readonly reply: Reply<Catalogue> };
   readonly show: {
-    readonly ask: { readonly entries: Entries; readonly view: View; readonly wanted: number };
+    readonly ask: {
+      readonly entries: Entries;
+      readonly view: View;
+      readonly wanted: number;
+      /** Of a sheet that takes several pages. */
+      readonly leaf: number;
+    };
     readonly reply: Reply<Shown>;
   };
   /** The same pack about half a logit harder or easier, content and response as they are. */

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Entries } from '../recipe/entries.ts';
 import type { Maker } from './maker.ts';
 import type { Catalogue, Objection, Reply, Shown, View } from './protocol.ts';
+import type { WantedPage } from './wanted-page.ts';
 
 export interface ShownState {
   readonly shown?: Shown;
@@ -16,7 +17,7 @@ export function useShown(
   maker: Maker,
   entries: Entries | undefined,
   view: View,
-  wanted: number,
+  { wanted, leaf }: WantedPage,
 ): ShownState {
   const [state, setState] = useState<ShownState>({ objections: [], isMaking: true });
   const before = useRef<Promise<void>>(Promise.resolve());
@@ -27,13 +28,13 @@ export function useShown(
     // One at a time: what was asked for and changed again meanwhile is never made.
     before.current = before.current.then(async () => {
       if (!isWanted) return;
-      const reply = await maker.ask('show', { entries, view, wanted });
+      const reply = await maker.ask('show', { entries, view, wanted, leaf });
       if (isWanted) setState((last) => afterReply(last, reply));
     });
     return () => {
       isWanted = false;
     };
-  }, [maker, entries, view, wanted]);
+  }, [maker, entries, view, wanted, leaf]);
   return state;
 }
 

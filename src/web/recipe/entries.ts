@@ -23,6 +23,10 @@ export interface Entries {
   readonly size?: string;
   readonly ink?: string;
   readonly margin?: string;
+  /** How the sheets come about; absent: printed. */
+  readonly made?: string;
+  /** By hand, in the layout that is quickest by hand (`yes`); absent: as asked for. */
+  readonly quick?: string;
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly string[];
   /** What is printed after each sheet to be cut out; absent: nothing. */
@@ -53,6 +57,16 @@ export const LAYOUT_CHOICES = Object.keys(USUAL_LAYOUT) as readonly LayoutChoice
 export function withLayout(entries: Entries, name: LayoutChoice, value: string): Entries {
   const { [name]: _before, ...others } = withoutTasks(entries);
   return value === USUAL_LAYOUT[name] ? others : { ...others, [name]: value };
+}
+
+/** Sheets that come about in another way; only by hand there is a quickest layout. */
+export function withMade(entries: Entries, made: string, quick?: string): Entries {
+  const { made: _made, quick: _quick, ...others } = entries;
+  return {
+    ...others,
+    ...(made === 'printed' ? {} : { made }),
+    ...(made === 'by-hand' && quick === 'yes' ? { quick } : {}),
+  };
 }
 
 /** Another paper. One half as large lies sideways at first: it is then as wide as the whole one upright. */
