@@ -16,6 +16,7 @@ import {
   sheetArea,
   stackBlocks,
 } from '../page/index.ts';
+import { footLabels } from '../sheets/index.ts';
 import { byHandWords } from './catalogue.ts';
 import { copyPage } from './copy-page.ts';
 import type { Guide } from './guide.ts';
@@ -91,7 +92,9 @@ function firstPage(guide: Guide, language: Language) {
     ...answerBlocks(guide, language, width),
   ];
   const filled = inColumns(blocks, columns);
-  const foot = drawFoot({ paper, orientation, code, about: activity.name, child: child?.name });
+  const labels = footLabels(language);
+  const about = activity.name;
+  const foot = drawFoot({ paper, orientation, code, about, labels, child: child?.name });
   return { nodes: [head.group, look.node, layOut.group, ...filled.nodes, foot], rest: filled.rest };
 }
 

@@ -15,6 +15,7 @@ import {
 } from './index.ts';
 
 const seed = testSeed('furniture');
+const labels = { name: 'Name', date: 'Date', qr: 'The sheet code as a QR code' };
 const CODE_LETTERS = [...'23456789ABCDEFGHJKMNPQRSTUVWXYZ-'];
 
 const feet = fc.record({
@@ -23,6 +24,7 @@ const feet = fc.record({
   code: fc.string({ unit: fc.constantFrom(...CODE_LETTERS), minLength: 8, maxLength: 40 }),
   question: fc.string({ maxLength: 300 }),
   about: fc.string({ maxLength: 120 }),
+  labels: fc.constant(labels),
 });
 
 function overlap({ bounds: one }: Placed, { bounds: other }: Placed): boolean {
@@ -87,6 +89,7 @@ test('the foot says the question, what the sheet is, name, date and the whole co
       code: 'ABCD-2345',
       question: 'Which colours are in every box?',
       about: 'in every box · step 3',
+      labels,
     }),
   ).flatMap(({ node }) => (node.kind === 'text' ? [node.text] : []));
   expect(said).toEqual([

@@ -37,7 +37,7 @@ export interface Foot {
   readonly question?: string | undefined;
   /** What the sheet is, such as `in every box · step 3`. */
   readonly about?: string | undefined;
-  readonly labels?: FootLabels | undefined;
+  readonly labels: FootLabels;
   /** Whose sheet it is; the line stays blank, for a pen, where the font cannot print it. */
   readonly child?: string | undefined;
 }
@@ -48,8 +48,6 @@ export interface FootLabels {
   /** What the QR code is, for those who cannot see it. */
   readonly qr: string;
 }
-
-const ENGLISH: FootLabels = { name: 'Name', date: 'Date', qr: 'The sheet code as a QR code' };
 
 /** Where a sheet's tasks may stand: the page less its margins and its foot. */
 export function sheetArea(paper: PaperName, orientation: Orientation, margin?: Margin): Area {
@@ -68,7 +66,7 @@ export function drawFoot({
   code,
   question = '',
   about = '',
-  labels = ENGLISH,
+  labels,
   child = '',
 }: Foot): Group {
   const area = printArea(paper, orientation, margin);

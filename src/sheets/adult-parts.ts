@@ -24,7 +24,7 @@ function partBlock(part: PackPart, words: AdultWords, width: number): Block {
   const { guide } = part;
   const title = words.partHeading(part.name, part.sheetNumbers);
   const rows: readonly LeadRow[] = [
-    { lead: words.say, words: `“${part.say.join(' ')}”` },
+    { lead: words.say, words: words.sayWords(part.say.join(' ')) },
     { lead: words.show, words: words.showOne(part.show, part.showSheet) },
     ...(part.help.length > 0 ? [{ lead: words.helpHere, words: part.help.join(' ') }] : []),
     { lead: words.easier, words: part.easierNow },

@@ -32,6 +32,7 @@ export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
 export { packOfCodes } from './pack-of-codes.ts';
 export { type PackPagesOptions, packPages, printedPapers } from './pack-pages.ts';
 export { childFileName, packsOfChildren } from './packs-of-children.ts';
+export { footLabels } from './page-catalogue.ts';
 export { printedColours } from './printed-colours.ts';
 export {
   type GroupChild,

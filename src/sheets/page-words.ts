@@ -55,6 +55,8 @@ export interface AdultWords {
   readonly packTitle: (parts: readonly PartName[]) => string;
   readonly layOut: string;
   readonly stickers: (diameterMm: number) => string;
+  /** Beside a dot of the colour. */
+  readonly stickerEntry: (count: number, colour: string) => string;
   readonly crayons: (colours: readonly string[]) => string;
   readonly pencil: string;
   /** Says the caution as well. */
@@ -68,6 +70,8 @@ export interface AdultWords {
   readonly minutes: (minutes: MinutesRange, sheets: number) => string;
   readonly continued: string;
   readonly say: string;
+  /** What the adult says, as speech. */
+  readonly sayWords: (words: string) => string;
   readonly show: string;
   readonly showOne: (how: string, sheet: number | undefined) => string;
   readonly helpHere: string;

@@ -14,6 +14,7 @@ import {
 } from '../page/index.ts';
 import { type ColourName, greyOf, hexOf } from '../palette/index.ts';
 import type { StickerCount } from './materials.ts';
+import { pageWords } from './page-catalogue.ts';
 
 const DOT_MM = 5;
 const ROW_MM = 7;
@@ -52,7 +53,7 @@ function entryOf(
 ): Group {
   const middle = ROW_MM / 2;
   const dot = circlePath(DOT_MM / 2, middle, (DOT_MM - FINE_MM) / 2);
-  const words = `${count} ${colourName(colour, language)}`;
+  const words = pageWords(language).adult.stickerEntry(count, colourName(colour, language));
   return group('list-item', [
     group('list-lead', [filled(dot, fillOf(colour, print), { colour: INK, widthMm: FINE_MM })]),
     group('list-words', [text(words, DOT_MM + WORDS_GAP_MM, middle + BASELINE_EMS * EM_MM, EM_MM)]),

@@ -47,7 +47,9 @@ export function sheetPageOf(
     const outline = box(place.left, place.top, place.width, place.height);
     return group('task', [outline, ...dots], `box ${index + 1}: four dots`);
   });
-  const foot = drawFoot({ paper, orientation, code, question: QUESTION, about: 'dots · step 1' });
+  const labels = { name: 'Name', date: 'Date', qr: 'The sheet code as a QR code' };
+  const words = { question: QUESTION, about: 'dots · step 1', labels };
+  const foot = drawFoot({ paper, orientation, code, ...words });
   return { ...pageSize(paper, orientation), title: `Sheet ${code}`, nodes: [...boxes, foot] };
 }
 

@@ -1,0 +1,88 @@
+// The words of the adult's page, in each language.
+import { WORDINGS } from '../activities/index.ts';
+import { type Language, type Say, sayIn } from '../languages/index.ts';
+import { MESSAGES } from './messages-adult-en.ts';
+import type { AdultWords, PartName } from './page-words.ts';
+
+type SayAdult = Say<typeof MESSAGES>;
+
+/** More activities than this are counted in the title of a pack, not named: the list of sheets names them. */
+const MOST_NAMED = 4;
+
+export function adultWords(language: Language): AdultWords {
+  const say = sayIn(language, 'adult', MESSAGES);
+  const { list } = WORDINGS[language];
+  return {
+    ...headings(say),
+    packTitle: (parts) => packTitle(say, list, parts),
+    stickers: (diameterMm) => say('stickers', { diameterMm }),
+    stickerEntry: (count, colour) => say('stickers.entry', { count, colour }),
+    crayons: (colours) => say('crayons', { count: colours.length, colours: list(colours) }),
+    partHeading: ({ activity, steps, sheets }, numbers) =>
+      say('part', { activity, steps: steps.text, count: steps.count, sheets, numbers }),
+    minutes: ({ least, most }, sheets) =>
+      least === most
+        ? say('minutes.same', { minutes: least, sheets })
+        : say('minutes.range', { least, most, sheets }),
+    sayWords: (words) => say('say.words', { words }),
+    showOne: (how, sheet) => (sheet === undefined ? how : say('show.one', { sheet, how })),
+    ladder: say.all('ladder'),
+    stopAdvice: say.all('stop'),
+    checkAdvice: (paper) => say('size.check', { paper }),
+    cut: {
+      title: say('cut'),
+      kinds: {
+        cards: say('cut.cards'),
+        'key-card': say('cut.key-card'),
+        pieces: say('cut.pieces'),
+      },
+      always: say.all('cut.always'),
+    },
+    cautions: say.all('care'),
+    moreSheets: (count) => say('sheets.more', { count }),
+    proof: (tasks) => say('proof', { tasks }),
+  };
+}
+
+/** What is always said alike. */
+function headings(say: SayAdult) {
+  return {
+    title: say('title'),
+    continued: say('continued'),
+    layOut: say('layOut'),
+    pencil: say('pencil'),
+    scissors: say('scissors'),
+    glue: say('glue'),
+    nothing: say('nothing'),
+    start: say('start'),
+    takes: say('takes'),
+    say: say('say'),
+    show: say('show'),
+    helpHere: say('helpHere'),
+    easier: say('easier'),
+    harder: say('harder'),
+    lookFor: say('lookFor'),
+    help: say('help'),
+    stop: say('stop'),
+    size: say('size'),
+    checkLine: say('size.line'),
+    cutAdvice: say('size.halves'),
+    care: say('care'),
+    sheets: say('sheets'),
+  };
+}
+
+function packTitle(
+  say: SayAdult,
+  list: (names: readonly string[]) => string,
+  parts: readonly PartName[],
+): string {
+  if (parts.length > MOST_NAMED) {
+    const sheets = parts.reduce((sum, part) => sum + part.sheets, 0);
+    return say('pack.many', { sheets, activities: parts.length });
+  }
+  const names = parts.map(({ activity, steps: { text, count }, sheets }) =>
+    say('pack.part', { sheets, activity, steps: text, count }),
+  );
+  return say('pack.parts', { parts: list(names) });
+}
