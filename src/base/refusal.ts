@@ -45,6 +45,14 @@ export type Refusal = { readonly at: string } & (
       readonly advice: string;
     }
   | { readonly code: 'not-proven'; readonly reason: string }
+  | {
+      /** What the 50 mm line measured, and what can be corrected, in mm; with a paper, on that paper. */
+      readonly code: 'not-correctable';
+      readonly got: number;
+      readonly least: number;
+      readonly most: number;
+      readonly paper?: string;
+    }
   | { readonly code: 'unwritable'; readonly reason: string }
   | { readonly code: 'storage'; readonly fault: StorageFault }
 );

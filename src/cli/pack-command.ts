@@ -2,6 +2,7 @@
 import { getRandomValues } from 'node:crypto';
 import { makePack, type Pack, type Recipe } from '../sheets/index.ts';
 import { shellWords } from '../words/index.ts';
+import { refuseNothingToCut, withCutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
 import { checkOutputs, type Outputs } from './outputs.ts';
 import { type RecipeOptions, recipeOf } from './recipe-options.ts';
@@ -12,11 +13,12 @@ export type PackOptions = RecipeOptions & Outputs;
 const words = shellWords('en');
 
 export async function runPack(options: PackOptions): Promise<void> {
-  const recipe = recipeOf(options);
+  const recipe = withCutOptions(recipeOf(options), options);
   refuseNoGroup(recipe, options);
-  checkOutputs(options);
+  checkOutputs(options, recipe.page);
   const seed = recipe.seed ?? chosenSeed();
   const pack = accepted(makePack({ ...recipe, seed }, showProgress(words.proving)));
+  refuseNothingToCut(pack);
   if (recipe.seed === undefined) tell(words.seedChosen(seed));
   await writeProven(pack, options, 'pack');
 }

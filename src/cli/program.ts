@@ -8,6 +8,7 @@ import { Refused } from './failure.ts';
 import type { Outputs } from './outputs.ts';
 import { type PackOptions, runPack } from './pack-command.ts';
 import { packageVersion } from './package-files.ts';
+import { type RulerOptions, runRuler } from './ruler-command.ts';
 import { runSchema } from './schema-command.ts';
 import { tell } from './terminal.ts';
 
@@ -50,6 +51,7 @@ function programOf(setExitCode: (code: number) => void): Command {
   addPack(program);
   addCheck(program, setExitCode);
   addAgain(program);
+  addRuler(program);
   addActivities(program);
   addSchema(program);
   return program;
@@ -105,11 +107,25 @@ function addAgain(program: Command): void {
   addOutputs(again).action((code: string[], given: Outputs) => runAgain(code.join(' '), given));
 }
 
+function addRuler(program: Command): void {
+  program
+    .command('ruler')
+    .description(commands.ruler)
+    .option('--paper <name>', options.paper)
+    .option('--out <file>', options.out)
+    .action((given: RulerOptions) => runRuler(given));
+}
+
 function addOutputs(command: Command): Command {
   return command
     .option('--out <file>', options.out)
     .option('--json <file>', options.json)
     .option('--svg <folder>', options.svg)
+    .option('--pieces', options.pieces)
+    .option('--key-card', options.keyCard)
+    .option('--cards', options.cards)
+    .option('--single', options.single)
+    .option('--measured <mm>', options.measured)
     .option('--no-answers', options.noAnswers)
     .option('--no-adult-page', options.noAdultPage);
 }

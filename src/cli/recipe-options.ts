@@ -27,6 +27,7 @@ import {
   SIZES,
   stepForAge,
   styleOf,
+  toCutField,
   valuesOf,
   writtenChoices,
 } from '../sheets/index.ts';
@@ -83,6 +84,7 @@ export function recipeOf(options: RecipeOptions): Recipe {
     ...(seed === undefined ? {} : { seed }),
     parts: base?.parts ?? [partOf(options, style)],
     ...(goals === undefined ? {} : { goals }),
+    ...toCutField(base?.toCut),
     ...groupOf(options, base),
   };
 }

@@ -1,7 +1,7 @@
 // Writing a proven pack to the files that were asked for: all of them, or none.
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page, Pages } from '../page/index.ts';
+import { corrected, correctedPages, type Page, type Pages } from '../page/index.ts';
 import { svgOf, writePdf } from '../press/index.ts';
 import {
   childFileName,
@@ -14,7 +14,7 @@ import {
 import { shellWords } from '../words/index.ts';
 import { Refused } from './failure.ts';
 import { namedPages } from './named-pages.ts';
-import { type Outputs, STANDARD_OUTPUT } from './outputs.ts';
+import { measureOf, type Outputs, STANDARD_OUTPUT } from './outputs.ts';
 import { readFonts } from './package-files.ts';
 import { openStaging, type Staging } from './staging.ts';
 import { print, showProgress, tell } from './terminal.ts';
@@ -37,7 +37,8 @@ export async function writePack(pack: Pack, given: Outputs, usual: string): Prom
   if (outputs.out === STANDARD_OUTPUT) await writePdf(pagesOf(pack, outputs), readFonts(), print);
 }
 
-function freeName(usual: string): string {
+/** The first name of `usual.pdf`, `usual-2.pdf` and so on that nothing has yet. */
+export function freeName(usual: string): string {
   let name = `${usual}.pdf`;
   for (let number = 2; existsSync(name); number++) name = `${usual}-${number}.pdf`;
   return name;
@@ -56,9 +57,12 @@ async function writeAside(pack: Pack, outputs: Outputs, staging: Staging): Promi
   return [pdf, json, svg, perChild].filter((path) => path !== undefined);
 }
 
-function pagesOf(pack: Pack, { answers, adultPage }: Outputs): Pages {
-  const pages = packPages(pack, { withAnswers: answers, withAdultPage: adultPage });
-  return { ...pages, pages: countedPages(pages.pages, pack.sheets.length) };
+function pagesOf(pack: Pack, outputs: Outputs): Pages {
+  const { answers, adultPage, single = false } = outputs;
+  const wishes = { withAnswers: answers, withAdultPage: adultPage, isSingle: single };
+  const pages = packPages(pack, wishes);
+  const scaled = correctedPages(pages.pages, measureOf(outputs));
+  return { ...pages, pages: countedPages(scaled, pack.sheets.length) };
 }
 
 /** Pages that show progress as they are taken; the few besides the sheets do not count. */
@@ -104,8 +108,11 @@ async function writeSvgs(
   staging: Staging,
 ): Promise<void> {
   staging.folder(folder);
+  const measuredMm = measureOf(outputs);
   for (const { name, page } of namedPages(pack, outputs)) {
     const path = join(folder, `${name}.svg`);
-    await staging.write(path, async (write) => write(Buffer.from(svgOf(page))));
+    await staging.write(path, async (write) =>
+      write(Buffer.from(svgOf(corrected(page, measuredMm)))),
+    );
   }
 }

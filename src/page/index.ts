@@ -11,4 +11,8 @@ export * from './print-style.ts';
 export * from './printable.ts';
 export * from './qr.ts';
 export * from './scene.ts';
+export * from './scene-bounds.ts';
+export * from './scissors.ts';
+export * from './true-size.ts';
+export * from './two-up.ts';
 export * from './type.ts';

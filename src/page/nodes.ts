@@ -12,6 +12,16 @@ export function marked(node: Group, mark: number): Group {
   return { ...node, mark };
 }
 
+/** The node as something that the child looks at while it answers. */
+export function asModel<N extends Group | Shape>(node: N): N {
+  return { ...node, use: 'model' };
+}
+
+/** The node as a place where the child answers. */
+export function asPlace<N extends Group | Shape>(node: N): N {
+  return { ...node, use: 'place' };
+}
+
 export function filled(path: Path, fill: Paint, stroke?: Stroke): Shape {
   return { kind: 'shape', path, fill, ...(stroke ? { stroke } : {}) };
 }

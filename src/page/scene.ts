@@ -12,6 +12,12 @@ export interface Stroke {
   readonly ends?: 'round' | 'square';
 }
 
+/**
+ * What the writing hand must know of a part of a task: what the child looks at while it answers, or a place where it
+ * answers. A `model` never stands beside the `place` of its group on the side of the hand.
+ */
+export type Use = 'model' | 'place';
+
 export interface Shape {
   readonly kind: 'shape';
   readonly path: Path;
@@ -19,6 +25,8 @@ export interface Shape {
   readonly stroke?: Stroke;
   /** Absent: nonzero. */
   readonly rule?: 'nonzero' | 'evenodd';
+  /** Absent: neither. */
+  readonly use?: Use;
 }
 
 export interface Text {
@@ -42,10 +50,14 @@ export interface Group {
   /** Nothing outside this outline shows (in the group's own coordinates). */
   readonly clip?: Path;
   readonly alt?: string;
+  /** A part of the page that stands for itself, such as one of two sheets on it; the outline names it. */
+  readonly title?: string;
   /** What it is, for tests and for the app to find it again: `task`, `box`, `figure`, `answer`, `foot`… */
   readonly role?: string;
   /** Which of its task's marks this is, a whole number from 0: what was tapped on a picture is found again by it. */
   readonly mark?: number;
+  /** Absent: neither. */
+  readonly use?: Use;
 }
 
 export type SceneNode = Shape | Text | Group;

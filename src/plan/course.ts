@@ -10,7 +10,7 @@ import { MAX_SEED, type Random } from '../base/index.ts';
 import { abilityOf, type Candidate, chooseSheet, expectedSuccess } from '../learner/index.ts';
 import type { PageChoice, PrintStyle } from '../page/index.ts';
 import type { Day, Why } from '../records/index.ts';
-import { changesOf, makeSheet } from '../sheets/index.ts';
+import { changesOf, makeSheet, printChoicesOf } from '../sheets/index.ts';
 import { dayNumber } from './days.ts';
 import type { Rung, RungBook } from './rung-book.ts';
 import { rungFor } from './rung-choice.ts';
@@ -35,6 +35,8 @@ export interface Setting {
   readonly book: RungBook;
   readonly page: PageChoice;
   readonly print: PrintStyle['print'];
+  /** The hand that writes, where it is not the right one. */
+  readonly hand?: 'left';
   readonly random: Random;
 }
 
@@ -119,13 +121,19 @@ function contentsRested(
 
 /** A sheet of the rung whose colours the child can tell apart; `undefined` after many draws. */
 export function sheetOf(
-  { bounds, page, print, random }: Omit<Setting, 'standing' | 'book'>,
+  { bounds, random, ...setting }: Omit<Setting, 'standing' | 'book'>,
   { activity, step, values }: Pick<Rung, 'activity' | 'step' | 'values'>,
 ): SheetFacts | undefined {
   for (let draw = 0; draw < MOST_DRAWS; draw++) {
     const seed = random.int(0, MAX_SEED);
     const changes = changesOf({ activity, step }, values);
-    const made = makeSheet({ activity, step, values: changes, seed, page, print });
+    const made = makeSheet({
+      ...printChoicesOf(setting),
+      activity,
+      step,
+      values: changes,
+      seed,
+    });
     if (made.ok && isSeen(made.value, bounds)) return factsOf(made.value);
   }
   return undefined;

@@ -67,6 +67,7 @@ export function settingFor(
     book: planner.book(print),
     page,
     print,
+    ...(child.writingHand === 'left' ? { hand: child.writingHand } : {}),
     random: randomFrom(seedOf(child.id, day, turn)),
   };
 }

@@ -3,6 +3,8 @@ export { adultPages } from './adult-page.ts';
 export { answerPages } from './answer-pages.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
 export { CODE_ALPHABET } from './code-characters.ts';
+export { featuresToDo } from './cut-demands.ts';
+export { cutPagesOf, notToBeCut } from './cut-pages.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
 export { frameworkNames } from './goals-served.ts';
 export { EQUAL_LOGITS } from './group.ts';
@@ -27,7 +29,7 @@ export {
 } from './pack-check.ts';
 export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
 export { packOfCodes } from './pack-of-codes.ts';
-export { type PackPagesOptions, packPages } from './pack-pages.ts';
+export { type PackPagesOptions, packPages, printedPapers } from './pack-pages.ts';
 export { childFileName, packsOfChildren } from './packs-of-children.ts';
 export { printedColours } from './printed-colours.ts';
 export {
@@ -43,6 +45,7 @@ export {
   type Sorting,
   writtenChoices,
 } from './recipe.ts';
+export { rulerPages } from './ruler-page.ts';
 export { closedObject, wholeNumber } from './schema-parts.ts';
 export { refusalsOf } from './schema-refusals.ts';
 export { type JsonSchema, SCHEMAS } from './schemas.ts';
@@ -63,3 +66,4 @@ export {
   styleOf,
 } from './sheet-spec.ts';
 export { changesOf, valuesOf } from './sheet-values.ts';
+export { TO_CUT, type ToCut, toCutField } from './to-cut.ts';

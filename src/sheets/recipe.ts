@@ -38,6 +38,7 @@ import {
   styleOf,
 } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
+import { TO_CUT, type ToCut, toCutField } from './to-cut.ts';
 import { versionRefusal } from './version-refusal.ts';
 
 /** Some sheets of one activity at one step. */
@@ -67,6 +68,8 @@ export interface Recipe extends PrintChoices {
   readonly parts: readonly RecipePart[];
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly Framework[];
+  /** What is printed after each sheet to be cut out; absent: nothing. */
+  readonly toCut?: readonly ToCut[];
   /** Each child gets all parts, on sheets of its own; absent: the pack is for nobody in particular. */
   readonly children?: readonly GroupChild[];
   /** How the sheets of a group lie; absent: by child. */
@@ -137,6 +140,7 @@ export const recipeSchema = closedObject({
   ink: z.enum(INKS).optional(),
   parts: z.array(z.discriminatedUnion('activity', PART_SCHEMAS)).min(1).max(MOST_PARTS),
   goals: z.array(z.enum(FRAMEWORKS)).max(FRAMEWORKS.length).optional(),
+  toCut: z.array(z.enum(TO_CUT)).max(TO_CUT.length).optional(),
   children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
   sortedBy: z.enum(SORTINGS).optional(),
 });
@@ -167,6 +171,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
     ...choices,
     parts,
     ...(goals === undefined ? {} : { goals }),
+    ...toCutField(read.data.toCut),
     ...(children === undefined ? {} : { children: children.map(groupChild) }),
     ...(sortedBy === undefined ? {} : { sortedBy }),
   };

@@ -5,6 +5,7 @@ import { GroupNames } from './actions/group-names.tsx';
 import { Notches } from './actions/notches.tsx';
 import { OpenByCode } from './actions/open-by-code.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
+import { TrueSize } from './actions/true-size.tsx';
 import { useGroup } from './actions/use-group.ts';
 import type { Maker } from './making/maker.ts';
 import type { ActivityCard, Catalogue, Objection, Shown } from './making/protocol.ts';
@@ -50,6 +51,7 @@ export function Desk({ maker, catalogue, entries, shown, objections, edit, turn 
         what={{ entries, ...(group ? { group } : {}) }}
         isReady={shown !== undefined && !isRefused}
       />
+      <TrueSize maker={maker} paper={entries.paper} />
       <Notches maker={maker} entries={entries} turn={turn} />
       <div className="codes">
         <CopyCode code={shown?.code ?? ''} />

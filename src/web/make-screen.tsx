@@ -1,8 +1,8 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
-import { useState } from 'react';
 import { Desk } from './desk.tsx';
-import type { View } from './making/protocol.ts';
+import { VIEWS, type View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
+import { useKept } from './offline/kept.ts';
 import type { Entries } from './recipe/entries.ts';
 import { useRecipe } from './recipe/use-recipe.ts';
 import type { ScreenProps } from './screen-props.ts';
@@ -13,11 +13,12 @@ import { words } from './words.ts';
 
 export function MakeScreen({ maker, catalogue }: ScreenProps) {
   const { entries, edit, turn } = useRecipe();
-  const [view, setView] = useState<View>('sheet');
-  const [sheet, setSheet] = useState(1);
-  const [adultPage, setAdultPage] = useState(1);
+  const [view, setView] = useKept('view', readView);
+  const [sheet, setSheet] = useKept('sheet in view', readPlace);
+  const [adultPage, setAdultPage] = useKept('adult page in view', readPlace);
   const wanted = view === 'adult' ? adultPage : sheet;
   const { shown, objections, isMaking } = useShown(maker, entries, view, wanted);
+  const hasCut = (shown?.toCut.had.length ?? 0) > 0;
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
@@ -28,7 +29,8 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
     <main className="make">
       <section className="table" aria-label={words.table}>
         <PageBar
-          view={view}
+          view={view === 'cut' && !hasCut ? 'sheet' : view}
+          hasCut={hasCut}
           place={shown?.place ?? 1}
           places={shown?.places ?? 1}
           onView={setView}
@@ -52,4 +54,12 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
       </section>
     </main>
   );
+}
+
+function readView(left: unknown): View {
+  return VIEWS.find((view) => view === left) ?? 'sheet';
+}
+
+function readPlace(left: unknown): number {
+  return typeof left === 'number' ? left : 1;
 }

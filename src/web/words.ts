@@ -72,6 +72,10 @@ export const words = {
   places: PLACES,
   title: (place: PlaceName) => (place === 'make' ? 'Samewise' : `${PLACES[place]} · Samewise`),
   opening: 'Opening …',
+  newer: 'A newer Samewise is ready.',
+  changeOver: 'Change over',
+  changingOver: 'Changing over once all is written …',
+  newerByHand: 'The newer Samewise comes with the next reload; save first what you are writing.',
   sentence: SENTENCE,
   labels: {
     sheets: 'Sheets',
@@ -136,6 +140,14 @@ export const words = {
   more: 'More choices',
   less: (label: string) => `Less: ${label}`,
   moreOf: (label: string) => `More: ${label}`,
+  toCut: 'To cut out',
+  toCutHelp:
+    'Printed after each sheet, with its code. Pieces are there for sheets with empty places for figures, a key card for sheets with a key or a model. The sheet itself stays as it is.',
+  toCutNames: {
+    pieces: 'pieces to cut',
+    'key-card': 'the key as a card',
+    cards: 'the tasks as cards',
+  },
   goals: 'Goals of curricula',
   goalsHelp:
     'The adult’s page then names the goals that the sheets serve. Which sheet serves which is our own reading.',
@@ -148,7 +160,7 @@ export const words = {
   ownChoices: 'Back to what the step itself asks for',
   table: 'The page',
   blankPage: 'The page is being made.',
-  views: { sheet: 'Sheet', answers: 'Answers', adult: 'Adult’s page' },
+  views: { sheet: 'Sheet', cut: 'To cut', answers: 'Answers', adult: 'Adult’s page' },
   viewLabel: 'What to look at',
   turnSheet: {
     before: 'Sheet before',
@@ -174,6 +186,10 @@ export const words = {
   firstStep: 'It is where this activity begins.',
   apart: (labels: readonly string[]) => `Other than the step says: ${labels.join(', ')}.`,
   gaveWay: (labels: readonly string[]) => `Fitted to your choices: ${labels.join(', ')}.`,
+  nothingToCut: {
+    pieces: 'No pieces to cut: on this sheet no figure goes into an empty place.',
+    'key-card': 'No key card: this sheet has neither a key nor one model.',
+  } as Readonly<Record<string, string>>,
   alike: (pairs: readonly (readonly [string, string])[]) =>
     `${capital(inSeries(pairs.map(([one, other]) => `${one} and ${other}`)))} look alike to some children with a colour-vision deficiency. If this child may be one of them, choose grey print, where each colour also carries a letter.`,
   lastGood: 'The page shows the last recipe that could be made.',
@@ -187,6 +203,25 @@ export const words = {
   getPdf: 'Get the PDF',
   getZip: 'One PDF each',
   print: 'Print',
+  trueSize: {
+    title: 'Is it true size?',
+    why: 'Stickers fit their dots only if pages come out at true size. Print the page with two 50 mm lines at 100 % (“actual size”), and measure both with a ruler.',
+    ways: { pages: 'Print the two lines', pdf: 'Two lines as a PDF' },
+    fileName: 'check-your-printer',
+    measured: 'The 50 mm line measures, in mm',
+    measuredHelp: 'Such as 48.5. If the two lines differ, type what lies between.',
+    check: 'Check',
+    isTrue: (mm: number) =>
+      `${mm} mm is true size, as near as a ruler can tell. There is nothing to put right.`,
+    isOff: (mm: number) =>
+      `${mm} mm is ${mm < 50 ? 'too short' : 'too long'}. First print the page once more, with “100 %” or “actual size” chosen in the print window. If the line still measures ${mm} mm, pages can be made ${mm < 50 ? 'larger' : 'smaller'} to make up for it.`,
+    correct: (mm: number) => `Make up for ${mm} mm from now on`,
+    inForce: (mm: number) =>
+      `For this printer: every PDF and print from this browser makes up for a 50 mm line that measures ${mm} mm. For another printer, stop this and measure anew. The page with the two lines is never changed.`,
+    madeUp: (mm: number) => `It makes up for a 50 mm line that measures ${mm} mm.`,
+    stop: 'Stop making up for it',
+    stopped: 'Pages are printed as they are again.',
+  },
   copyCode: 'Copy the code',
   copied: 'Copied',
   codeLabel: 'Code of this sheet',

@@ -12,6 +12,7 @@ export const ENGLISH: ShellWords = {
     pack: 'make a pack: sheets, answers and a page for the adult',
     check: 'prove every task of a pack file again from what is printed',
     again: 'make a sheet again from the code at its foot',
+    ruler: 'make a page that shows whether a printer keeps true size',
     activities: 'list the activities with their parameters and steps',
     schema: 'print the JSON Schema of the pack file and of the recipe',
   },
@@ -43,9 +44,21 @@ export const ENGLISH: ShellWords = {
     out: 'the PDF to write; - for standard output',
     json: 'the pack file to write',
     svg: 'a folder for one SVG a page',
+    pieces: 'after each sheet, the missing figures as pieces to cut out and stick in',
+    keyCard: 'after each sheet, its key or model as a card to cut out and lay beside it',
+    cards: 'after each sheet, its tasks as cards to cut out',
+    single: 'sheets of A5 on pages of their own (default: two on one A4, to cut apart)',
+    measured:
+      'what the 50 mm line measures on this printer, such as 48.5: pages are scaled to make up for it',
     noAnswers: 'leave the answer pages out',
     noAdultPage: "leave the adult's page out",
     asJson: 'as JSON',
+  },
+  sheetsToCut: {
+    cards: 'a sheet',
+    'key-card': 'a sheet with a key or one model, such as by-key, copy-pattern or find-the-same',
+    pieces:
+      'a sheet with empty places for figures, such as one-of-each, continue-row or missing-part',
   },
   arguments: {
     file: 'the pack file; - for standard input',
@@ -59,9 +72,11 @@ Examples:
   samewise pack --activity by-key --age 4 --set entries=3 --paper Letter
   samewise pack --activity find-the-same --difficulty -2.2 --set content=pictures
   samewise pack --activity size-order --goals common-core,eyfs
+  samewise pack --activity one-of-each --step 3 --pieces
   samewise pack --recipe recipe.json --out pack.pdf --json pack.json
   samewise pack --activity odd-one-out --step 4 --children "Wren, Moss+1, Fern" --out group.pdf
   samewise check pack.json
+  samewise ruler --out ruler.pdf
 `,
   seedChosen: (seed) => `seed ${seed}; the same pack again with --seed ${seed}`,
   proving: (done, all) => `proving sheet ${done} of ${all}`,

@@ -1,7 +1,9 @@
 // What the command line has to say, whatever the language.
 export interface ShellWords {
   readonly about: string;
-  readonly commands: Readonly<Record<'pack' | 'check' | 'again' | 'activities' | 'schema', string>>;
+  readonly commands: Readonly<
+    Record<'pack' | 'check' | 'again' | 'ruler' | 'activities' | 'schema', string>
+  >;
   readonly options: Readonly<
     Record<
       | 'activity'
@@ -28,12 +30,19 @@ export interface ShellWords {
       | 'out'
       | 'json'
       | 'svg'
+      | 'pieces'
+      | 'keyCard'
+      | 'cards'
+      | 'single'
+      | 'measured'
       | 'noAnswers'
       | 'noAdultPage'
       | 'asJson',
       string
     >
   >;
+  /** Which sheets can be had with each of what is to be cut out. */
+  readonly sheetsToCut: Readonly<Record<'cards' | 'key-card' | 'pieces', string>>;
   readonly arguments: Readonly<Record<'file' | 'code' | 'activity' | 'schema', string>>;
   readonly examples: string;
   readonly seedChosen: (seed: number) => string;

@@ -16,6 +16,8 @@ export interface Wanted {
   readonly step: number;
   readonly values?: Readonly<Record<string, Value>>;
   readonly seed: number;
+  /** The hand that writes, where it is not the right one. */
+  readonly hand?: 'left';
 }
 
 export interface PrintedSheet {
@@ -37,6 +39,18 @@ export function sheetsOfSteps(
     step: 1 + (index % steps),
     seed: seed + index,
   }));
+}
+
+/** `rounds` sheets of each of the first `steps` steps for the right hand, and one of each for the left. */
+export function sheetsForHands(
+  activity: ActivityId,
+  steps: number,
+  rounds: number,
+  seed: number,
+): Wanted[] {
+  const right = sheetsOfSteps(activity, steps, rounds, seed);
+  const left = sheetsOfSteps(activity, steps, 1, seed + right.length);
+  return [...right, ...left.map((wanted) => ({ ...wanted, hand: 'left' as const }))];
 }
 
 /** Every wanted sheet, printed on A4 upright and drawn at `dpi`. */

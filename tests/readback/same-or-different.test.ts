@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { tasksOf } from './boxes.ts';
 import { lookAt, looksAlike } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import { type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
 
 const STEPS = 14;
 const DPI = 100;
@@ -12,7 +12,7 @@ describe('same-or-different', () => {
   test('printed sheets of every step give, from their pixels alone, the pairs that are the same', async () => {
     const seed = testSeed('same-or-different read back');
     for (const sheet of await printSheets(
-      sheetsOfSteps('same-or-different', STEPS, 2, seed),
+      sheetsForHands('same-or-different', STEPS, 2, seed),
       DPI,
     )) {
       const keys = sheet.tasks.map(({ answer }) => answer);

@@ -8,6 +8,7 @@ import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
 import { PARAMETERS } from './parameters.ts';
+import { pieces } from './pieces.ts';
 import { sameAnswer } from './same-answer.ts';
 import { solve } from './solve.ts';
 import { answerSchema, printedSchema } from './task.ts';
@@ -32,5 +33,6 @@ export const copyPattern = defineActivity({
   room,
   draw,
   materials: materialsOf,
+  pieces,
   words: WORDS,
 });

@@ -2,6 +2,7 @@
 import type { Figure } from '../../figures/index.ts';
 import type { Say } from '../../languages/index.ts';
 import { inAllLanguages, type Spoken, type Wording } from '../in-words.ts';
+import { FOLD_GUIDE_SIZE, foldGuide } from './fold-guide.ts';
 import { MESSAGES } from './messages-en.ts';
 import { answerSchema, PARAMETERS, type Printed } from './task.ts';
 
@@ -22,6 +23,7 @@ function spoken(say: SaySeen, wording: Wording): Spoken<Printed> {
     easierNow: () => say('easier'),
     harderNow: () => say('harder'),
     lookFor: () => say.all('lookFor'),
+    guide: () => ({ words: say('guide'), drawing: foldGuide(), ...FOLD_GUIDE_SIZE }),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),
   };

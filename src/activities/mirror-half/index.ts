@@ -7,6 +7,7 @@ import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
+import { pieces } from './pieces.ts';
 import { sameAnswer } from './same-answer.ts';
 import { solve } from './solve.ts';
 import { answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
@@ -29,5 +30,6 @@ export const mirrorHalf = defineActivity({
   room,
   draw,
   materials: materialsOf,
+  pieces,
   words: WORDS,
 });

@@ -44,7 +44,7 @@ export const MESSAGES = {
   'set.kinds.help': 'How many different figures there are.',
   'set.given.label': 'Printed part',
   'set.given.help':
-    'Where the given part is. For a left hand, which would lie on it, take the right or lower one.',
+    'Where the given part is. For the left hand, which would lie on it, no part is given that is left of what is made.',
   'set.given.first': 'left or upper',
   'set.given.second': 'right or lower',
   'set.choices.label': 'To choose from',
@@ -78,12 +78,13 @@ export const MESSAGES = {
   'lookFor.1':
     'Moved across but not turned over: what is near the line must be near it on both sides.',
   'lookFor.2': 'On the right row but too far from the line: count the places together.',
-  'describe.upright':
-    '{given, select, second {Given right of an upright line: {rows}.} other {Given left of an upright line: {rows}.}}',
-  'describe.level':
-    '{given, select, second {Given below a level line: {rows}.} other {Given above a level line: {rows}.}}',
-  'describe.both':
-    '{given, select, second {Given at the lower right of two lines that cross: {rows}.} other {Given at the upper left of two lines that cross: {rows}.}}',
+  'describe.upright.left': 'Given left of an upright line: {rows}.',
+  'describe.upright.right': 'Given right of an upright line: {rows}.',
+  'describe.level.upper': 'Given above a level line: {rows}.',
+  'describe.level.lower': 'Given below a level line: {rows}.',
+  'describe.both.first': 'Given at the upper left of two lines that cross: {rows}.',
+  'describe.both.second': 'Given at the lower right of two lines that cross: {rows}.',
+  'describe.both.upper-right': 'Given at the upper right of two lines that cross: {rows}.',
   'describe.rest': 'The rest is empty.',
   'describe.half': '{ordinal} half: {rows}.',
   'describe.row': 'row {place} {names}',

@@ -35,10 +35,10 @@ function spoken(say: SayHalf, wording: Wording): Spoken<Printed> {
 }
 
 function description(say: SayHalf, wording: Wording, printed: Printed): string {
-  const { part, axis, given = 'first', offered = [] } = printed;
+  const { part, offered = [] } = printed;
   const all = [part, ...offered].flatMap(({ cells }) => figuresOf(cells));
   const rowsIn = (cells: Cells) => rowsInWords(say, wording, cells, part.columns, all);
-  const shown = say(`describe.${axis}`, { given, rows: rowsIn(part.cells) });
+  const shown = say(`describe.${whereGiven(printed)}`, { rows: rowsIn(part.cells) });
   if (offered.length === 0) return `${shown} ${say('describe.rest')}`;
   const halves = offered.map(({ cells }, place) =>
     capitalised(
@@ -50,6 +50,13 @@ function description(say: SayHalf, wording: Wording, printed: Printed): string {
     ),
   );
   return [shown, ...halves].join(' ');
+}
+
+/** Where the given part lies from the mirror lines. */
+function whereGiven({ axis, given = 'first' }: Printed) {
+  if (axis === 'both') return `both.${given}` as const;
+  if (axis === 'level') return given === 'second' ? 'level.lower' : 'level.upper';
+  return given === 'first' ? 'upright.left' : 'upright.right';
 }
 
 function rowsInWords(

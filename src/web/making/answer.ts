@@ -1,6 +1,7 @@
 // Answers the questions of the screen with the core; never throws.
 import type { Question } from '../asking/talk.ts';
 import { gatherCatalogue } from './catalogue.ts';
+import { measureOf } from './measure-of.ts';
 import { notched } from './notched.ts';
 import type { MakerTalk } from './protocol.ts';
 import { replyOf, replyOrBroken } from './reply.ts';
@@ -24,5 +25,7 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
       return replyOf(notched(question.entries, question.direction), question.entries.activity);
     case 'open':
       return replyOf(entriesOfCode(question.code), '');
+    case 'measure':
+      return replyOf(measureOf(question.text, question.paper), '');
   }
 }

@@ -9,6 +9,7 @@ import {
   readChildren,
   readRecipe,
   type SeededRecipe,
+  toCutField,
 } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import { fitValues } from './fit-values.ts';
@@ -47,13 +48,13 @@ function packFrom(
   count: number,
   onProgress: OnProgress,
 ): Result<Pack> {
-  const { parts, goals } = recipe;
+  const { parts, goals, toCut } = recipe;
   const part = parts[0];
   if (part === undefined) throw new Error('recipe › parts: expected one, got none');
   const { sheets: _sheets, ...asked } = part;
   const first = makeSheet({ ...asked, seed, ...printChoicesOf(recipe) });
   if (!first.ok) return first;
-  const named = goals === undefined ? {} : { goals };
+  const named = { ...(goals === undefined ? {} : { goals }), ...toCutField(toCut) };
   if (count === 1) return accept({ sheets: [first.value], ...named });
   const others = makePack(withSheets(recipe, count - 1), (made) => onProgress(made + 1, count));
   return others.ok ? accept({ sheets: [first.value, ...others.value.sheets], ...named }) : others;
@@ -61,7 +62,7 @@ function packFrom(
 
 function recipeOf(entries: Entries): Result<SeededRecipe> {
   const { activity, step, tasks, sheets, seed, paper, orientation, print } = entries;
-  const { colours, goals, hand, size, ink, margin } = entries;
+  const { colours, goals, toCut, hand, size, ink, margin } = entries;
   const values = fitValues(entries).changes;
   const recipe = readRecipe({
     format: 'samewise.recipe',
@@ -74,6 +75,7 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
     ...(size === undefined ? {} : { size }),
     ...(ink === undefined ? {} : { ink }),
     ...(goals === undefined ? {} : { goals }),
+    ...(toCut === undefined ? {} : { toCut }),
     parts: [{ activity, step, values, sheets, ...(tasks === undefined ? {} : { tasks }) }],
   });
   return recipe.ok ? accept({ ...recipe.value, seed }) : recipe;

@@ -1,7 +1,7 @@
 // Makes a whole pack or a report and presses it: as one PDF, or as drawn pages for the browser's own printing.
 import { zipSync } from 'fflate';
 import { accept, type Result } from '../../base/index.ts';
-import type { Page, Pages } from '../../page/index.ts';
+import { correctedPages, type Page, type Pages, type PaperName } from '../../page/index.ts';
 import { type Report, reportPages } from '../../plan/index.ts';
 import { svgOf, writePdf } from '../../press/index.ts';
 import {
@@ -11,7 +11,10 @@ import {
   packOfCodes,
   packPages,
   packsOfChildren,
+  printedPapers,
+  rulerPages,
 } from '../../sheets/index.ts';
+import { correctionOf, paperNamed } from './measure-of.ts';
 import { objectionsOf } from './objections-of.ts';
 import { packOf } from './pack-of.ts';
 import type { PressNews, PressOrder, PressWhat } from './protocol.ts';
@@ -35,7 +38,15 @@ export async function pressPack(
     tell({ kind: 'refused', objections: objectionsOf(made.refusals, activity) });
     return;
   }
-  const { pages, expected, files } = made.value;
+  const { papers, expected } = made.value;
+  const measured = correctionOf(order, papers);
+  if (!measured.ok) {
+    tell({ kind: 'refused', objections: objectionsOf(measured.refusals, '') });
+    return;
+  }
+  const scaled = (each: Pages) => ({ ...each, pages: correctedPages(each.pages, measured.value) });
+  const pages = scaled(made.value.pages);
+  const files = made.value.files.map(([name, own]) => [name, scaled(own)] as const);
   if (order.as === 'zip') {
     tell({ kind: 'zip', bytes: await zipOf(files, expected, await loadFonts(), tell) });
     return;
@@ -47,6 +58,8 @@ export async function pressPack(
 
 interface Made {
   readonly pages: Pages;
+  /** What they are printed on. */
+  readonly papers: readonly PaperName[];
   /** About how many they are. */
   readonly expected: number;
   /** For a group, the pages of each child by the name of its file. */
@@ -55,7 +68,16 @@ interface Made {
 
 function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
   if ('report' in what)
-    return accept({ pages: reportPages(what.report), expected: REPORT_PAGES, files: [] });
+    return accept({
+      pages: reportPages(what.report),
+      papers: [what.report.paper],
+      expected: REPORT_PAGES,
+      files: [],
+    });
+  if ('rulerFor' in what) {
+    const pages = rulerPages(paperNamed(what.rulerFor));
+    return accept({ pages, papers: [], expected: 1, files: [] });
+  }
   const pack = packFor(what, (done, total) => tell({ kind: 'making', done, total }));
   if (!pack.ok) return pack;
   const expected = Math.ceil(pack.value.sheets.length * PAGES_A_SHEET) + 1;
@@ -64,11 +86,12 @@ function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
     ({ child, pack: own }) =>
       [`${childFileName(child, children.length)}.pdf`, packPages(own)] as const,
   );
-  return accept({ pages: packPages(pack.value), expected, files });
+  const papers = printedPapers(pack.value.sheets.map(({ spec }) => spec.page));
+  return accept({ pages: packPages(pack.value), papers, expected, files });
 }
 
 function packFor(
-  what: Exclude<PressWhat, { readonly report: Report }>,
+  what: Exclude<PressWhat, { readonly report: Report } | { readonly rulerFor: string }>,
   onProgress: OnProgress,
 ): Result<Pack> {
   if ('entries' in what) return packOf(what.entries, what.entries.sheets, onProgress, what.group);

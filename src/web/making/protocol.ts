@@ -57,7 +57,7 @@ export interface Objection {
   readonly sentence: string;
 }
 
-export const VIEWS = ['sheet', 'answers', 'adult'] as const;
+export const VIEWS = ['sheet', 'cut', 'answers', 'adult'] as const;
 export type View = (typeof VIEWS)[number];
 
 /** A page as it is to be shown. */
@@ -84,6 +84,8 @@ export interface Shown {
   readonly answers: readonly string[];
   /** Pairs of colours on the sheet that look alike to some children. */
   readonly alike: readonly (readonly [string, string])[];
+  /** What was chosen to be cut out, by name: what this sheet has, and what it cannot have. */
+  readonly toCut: { readonly had: readonly string[]; readonly lacking: readonly string[] };
 }
 
 export type Reply<T> =
@@ -91,6 +93,12 @@ export type Reply<T> =
   | { readonly ok: false; readonly objections: readonly Objection[] };
 
 export type Direction = 'easier' | 'harder';
+
+/** What the 50 mm line measured, and whether that is true size as near as a ruler can tell. */
+export interface Measure {
+  readonly measuredMm: number;
+  readonly isTrue: boolean;
+}
 
 /** Questions to the maker, each with its reply. */
 export interface MakerTalk {
@@ -105,6 +113,11 @@ export interface MakerTalk {
     readonly reply: Reply<Entries>;
   };
   readonly open: { readonly ask: { readonly code: string }; readonly reply: Reply<Entries> };
+  /** What the 50 mm line measured, as it was typed, for printing on the paper. */
+  readonly measure: {
+    readonly ask: { readonly text: string; readonly paper: string };
+    readonly reply: Reply<Measure>;
+  };
 }
 
 /** A page for the browser's own printing. */
@@ -121,7 +134,7 @@ export interface Group {
   readonly sortedBy: 'child' | 'activity';
 }
 
-/** What is to be pressed: the pack of a recipe; or under a name, sheets by their codes in that order, or a report. */
+/** What is to be pressed: the pack of a recipe; or under a name, sheets by their codes in that order, a report, or the page to check a printer with. */
 export type PressWhat =
   | { readonly entries: Entries; readonly group?: Group }
   | {
@@ -130,12 +143,17 @@ export type PressWhat =
       /** Curricula whose goals the adult's page names; absent: none. */
       readonly goals?: readonly Framework[];
     }
-  | { readonly report: Report; readonly name: string };
+  | { readonly report: Report; readonly name: string }
+  | { readonly rulerFor: string; readonly name: string };
 
 /** One file, pages for the browser's own printing, or a ZIP of one file for each child of a group. */
 export type PressAs = 'pdf' | 'pages' | 'zip';
 
-export type PressOrder = PressWhat & { readonly as: PressAs };
+export type PressOrder = PressWhat & {
+  readonly as: PressAs;
+  /** What the 50 mm line measures on the printer of this device; absent: it prints true size. */
+  readonly measuredMm?: number;
+};
 
 /** What the press says while it works, and at the end. */
 export type PressNews =

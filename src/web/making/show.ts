@@ -1,13 +1,16 @@
 // Makes the sheet that is to lie on the table, with what its proof line says.
 import { activityOf } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
-import { difficultyOf, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
+import { difficultyFrom, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
 import type { Page } from '../../page/index.ts';
 import { type ColourName, mergingPairs } from '../../palette/index.ts';
 import { type SvgOptions, svgOf } from '../../press/index.ts';
 import {
   adultPages,
   answerPages,
+  cutPagesOf,
+  featuresToDo,
+  notToBeCut,
   type Pack,
   printedColours,
   type Sheet,
@@ -55,16 +58,16 @@ export function show(
     step: spec.step,
     values: { ...activity.ladder[spec.step - 1]?.values, ...spec.values },
     gaveWay: fitValues(entries).gaveWay,
-    hardness: hardnessOf(sheet),
+    hardness: hardnessOf(sheet, pack),
     answers: tasks.map(({ printed, answer }) => activity.words.en.answer(printed, answer)),
     alike: alikeOn(sheet),
+    toCut: toCutOf(pack, number - 1),
   });
 }
 
 /** How hard the sheet is and why, in words. */
-function hardnessOf({ spec, tasks }: Sheet): string {
-  const activity = activityOf(spec.activity);
-  const difficulties = tasks.map(({ printed }) => difficultyOf(activity, printed));
+function hardnessOf(sheet: Sheet, { toCut }: Pack): string {
+  const difficulties = featuresToDo(sheet, toCut).map(difficultyFrom);
   return explainDifficulty(sheetDifficulty(difficulties), 'en');
 }
 
@@ -81,7 +84,7 @@ function sheetsFor(entries: Entries, count: number): Result<Pack> {
 
 /** How many of the first sheets a view needs. */
 function sheetsOnView(view: View, number: number, { sheets }: Entries): number {
-  if (view === 'sheet') return number;
+  if (view === 'sheet' || view === 'cut') return number;
   return view === 'answers' ? number + ANSWERED_TOGETHER : sheets;
 }
 
@@ -94,6 +97,7 @@ interface PageForView {
 
 function pageFor(view: View, pack: Pack, sheet: Sheet, wanted: number): PageForView {
   if (view === 'sheet') return { page: sheetPage(sheet) };
+  if (view === 'cut') return { page: firstToCut(pack, sheet) };
   const pages = view === 'adult' ? adultPages(pack) : [...answerPages(pack.sheets)];
   const place = within(wanted, pages.length);
   const page =
@@ -104,6 +108,19 @@ function pageFor(view: View, pack: Pack, sheet: Sheet, wanted: number): PageForV
 
 function within(wanted: number, most: number): number {
   return Math.max(1, Math.min(wanted, most));
+}
+
+/** The first of the pages that follow the sheet; the sheet itself where none does. */
+function firstToCut({ toCut = [] }: Pack, sheet: Sheet): Page {
+  const [first] = cutPagesOf({ sheets: [sheet], toCut })(0).flatMap(({ pages }) => pages);
+  return first ?? sheetPage(sheet);
+}
+
+/** Keys that stand on a card of an earlier sheet are had as well. */
+function toCutOf({ toCut = [], sheets }: Pack, index: number): Shown['toCut'] {
+  const sheet = sheets[index];
+  const lacking = sheet === undefined ? [] : notToBeCut({ sheets: [sheet], toCut });
+  return { had: toCut.filter((kind) => !lacking.includes(kind)), lacking };
 }
 
 function isPrintedOn({ nodes }: Page, code: string): boolean {

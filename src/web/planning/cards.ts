@@ -71,6 +71,8 @@ export interface SheetCard {
   readonly steps: number;
   /** What it is about, such as `colours`. */
   readonly content: string;
+  /** The hand that it is laid out for, where it is not the right one. */
+  readonly hand?: 'left';
   readonly tasks: number;
   readonly why: Why;
   /** Days since the activity was last given; absent: never. */

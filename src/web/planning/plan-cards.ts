@@ -189,6 +189,7 @@ function cardOf(
     step: facts.step,
     steps: activity.ladder.length,
     content: parameters.content?.choices?.[facts.content] ?? facts.content,
+    ...(facts.hand === undefined ? {} : { hand: facts.hand }),
     tasks: facts.tasks.length,
     why,
     ...(restedDays === undefined ? {} : { restedDays }),

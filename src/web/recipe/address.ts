@@ -49,6 +49,7 @@ export function readAddress(hash: string, seed: number): Entries {
     orientation: word('orientation'),
     print: word('print'),
     ...(query.get('colours') ? { colours: query.get('colours')?.split(',') ?? [] } : {}),
+    ...(query.has('toCut') ? { toCut: (query.get('toCut') ?? '').split(',') } : {}),
     ...Object.fromEntries(
       LAYOUT_CHOICES.flatMap((name) => {
         const value = query.get(name);

@@ -24,6 +24,8 @@ export interface Entries {
   readonly margin?: string;
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly string[];
+  /** What is printed after each sheet to be cut out; absent: nothing. */
+  readonly toCut?: readonly string[];
 }
 
 /** What a first visit shows, apart from the seed. */
@@ -87,6 +89,12 @@ export function withColours(entries: Entries, colours: readonly string[]): Entri
 export function withGoals(entries: Entries, goals: readonly string[]): Entries {
   const { goals: _goals, ...others } = entries;
   return goals.length === 0 ? others : { ...others, goals };
+}
+
+/** The same sheets, with this printed after each of them to be cut out. */
+export function withToCut(entries: Entries, toCut: readonly string[]): Entries {
+  const { toCut: _toCut, ...others } = entries;
+  return toCut.length === 0 ? others : { ...others, toCut };
 }
 
 /** The same recipe with other sheets. */

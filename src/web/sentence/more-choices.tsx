@@ -4,7 +4,7 @@ import { Button } from 'react-aria-components/Button';
 import { Chips } from '../children/chips.tsx';
 import { Fold } from '../fold.tsx';
 import type { ParameterCard } from '../making/protocol.ts';
-import { withGoals } from '../recipe/entries.ts';
+import { withGoals, withToCut } from '../recipe/entries.ts';
 import { SENTENCE_PARAMETERS, words } from '../words.ts';
 import { ColourChips } from './colour-chips.tsx';
 import { LayoutChoices } from './layout-choices.tsx';
@@ -32,6 +32,14 @@ export function MoreChoices(props: ControlsProps) {
         {words.ownChoices}
       </Button>
       <Chips
+        label={words.toCut}
+        help={words.toCutHelp}
+        names={words.toCutNames}
+        chosen={CUT_CHOICES.filter((kind) => entries.toCut?.includes(kind))}
+        onChange={(toCut) => edit(withToCut(entries, toCut))}
+        several
+      />
+      <Chips
         label={words.goals}
         help={words.goalsHelp}
         names={props.catalogue.frameworks}
@@ -43,6 +51,7 @@ export function MoreChoices(props: ControlsProps) {
   );
 }
 
+const CUT_CHOICES = ['pieces', 'key-card', 'cards'] as const;
 const IN_THE_SENTENCE: readonly string[] = SENTENCE_PARAMETERS;
 
 function Further({ parameter, props }: { parameter: ParameterCard; props: ControlsProps }) {

@@ -1,4 +1,4 @@
-// Which page lies on the table: sheet, answers or the adult's page, and which of them.
+// Which page lies on the table: sheet, what is cut out of it, answers or the adult's page, and which of them.
 import { Button } from 'react-aria-components/Button';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
@@ -7,13 +7,16 @@ import { words } from '../words.ts';
 
 export interface PageBarProps {
   readonly view: View;
+  /** Whether anything of the sheet is to be cut out. */
+  readonly hasCut: boolean;
   readonly place: number;
   readonly places: number;
   readonly onView: (view: View) => void;
   readonly onPlace: (place: number) => void;
 }
 
-export function PageBar({ view, place, places, onView, onPlace }: PageBarProps) {
+export function PageBar({ view, place, places, hasCut, onView, onPlace }: PageBarProps) {
+  const views = VIEWS.filter((name) => name !== 'cut' || hasCut);
   const names = view === 'adult' ? words.turnAdultPage : words.turnSheet;
   return (
     <div className="page-bar">
@@ -28,7 +31,7 @@ export function PageBar({ view, place, places, onView, onPlace }: PageBarProps) 
           if (next) onView(next);
         }}
       >
-        {VIEWS.map((name) => (
+        {views.map((name) => (
           <ToggleButton key={name} id={name} className="view">
             {words.views[name]}
           </ToggleButton>
