@@ -132,6 +132,7 @@ function panelOf(
 }
 
 function foldsOf(direction: Direction, of: number, lengthMm: number): readonly Fold[] {
+  if (of !== 2 && of !== 3 && of !== 4) return [];
   return Array.from({ length: of - 1 }, (_, index) => ({
     direction,
     part: index + 1,

@@ -44,7 +44,7 @@ export function makeGuide(sheet: Sheet, wishes: GuideWishes = {}): Result<Guide>
   const { stickerMm, language = 'en' } = wishes;
   const { paper, orientation } = sheet.spec.page;
   const page = pageSize(paper, orientation);
-  const pieces = joined(readPieces(sheet));
+  const pieces = joined(readPieces(sheet, language));
   const mayFold = sheet.tasks.length === 1;
   const layout = layoutOf(pieces, { page, mayFold, stickerMm });
   const refused = stickerRefusals(sheet.code, pieces, { page, mayFold, stickerMm }, layout);

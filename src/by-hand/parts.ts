@@ -7,7 +7,7 @@ export type Direction = 'across' | 'down';
 export interface Fold {
   readonly direction: Direction;
   readonly part: number;
-  readonly of: number;
+  readonly of: 2 | 3 | 4;
   /** From the left or the top edge, in mm; no whole 5 mm, since folding finds it. */
   readonly atMm: number;
 }

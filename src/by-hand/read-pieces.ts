@@ -1,4 +1,5 @@
 // Reads the pieces off the drawn page of a sheet; knows no activity, only what the scene says.
+import type { Language } from '../activities/index.ts';
 import {
   type Bounds,
   compose,
@@ -24,18 +25,19 @@ const MOST_DOT_MM = 4;
 const CLIP_SLACK_MM = 0.5;
 
 interface Place {
+  readonly language: Language;
   readonly transform: Transform;
   readonly clip?: Bounds;
   readonly task?: number;
 }
 
 /** In the order in which they are drawn, which is the order of reading within each task. */
-export function readPieces(sheet: Sheet): readonly Piece[] {
+export function readPieces(sheet: Sheet, language: Language = 'en'): readonly Piece[] {
   let task = -1;
-  return taskGroups(sheet, false).flatMap((group) => {
+  return taskGroups(sheet, false, language).flatMap((group) => {
     const isTask = group.role === 'task-place';
     if (isTask) task += 1;
-    return piecesIn(group, { transform: IDENTITY, ...(isTask ? { task } : {}) });
+    return piecesIn(group, { language, transform: IDENTITY, ...(isTask ? { task } : {}) });
   });
 }
 
@@ -43,7 +45,7 @@ function piecesIn(node: SceneNode, place: Place): readonly Piece[] {
   if (node.kind === 'shape') return shapePieces(node, place);
   if (node.kind === 'text') {
     const bounds = boundsOf(node, place.transform);
-    const name = byHandWords('en').written(node.text);
+    const name = byHandWords(place.language).written(node.text);
     return [{ kind: 'named', name, bounds, ...drawn(node, place) }];
   }
   const inner = placeIn(node, place);
@@ -82,7 +84,8 @@ function figurePiece(node: Group, whole: Bounds, place: Place): Piece {
     children: [{ ...node, ...(node.transform ? { transform: node.transform } : {}) }],
     clip: boxAt(bounds, place.transform),
   };
-  const name = byHandWords('en').patch(figure.colour ? colourName(figure.colour) : '');
+  const colour = colourName(figure.colour ?? 'black', place.language);
+  const name = byHandWords(place.language).patch(colour);
   return { kind: 'figure', figure, name, bounds, ...drawn(patch, place) };
 }
 

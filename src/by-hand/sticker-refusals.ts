@@ -1,11 +1,15 @@
 // Why a sheet cannot be made with the stickers at hand.
 import type { Refusal } from '../base/index.ts';
 import type { Sheet } from '../sheets/index.ts';
-import { byHandWords } from './catalogue.ts';
 import { type Layout, type LayoutWishes, layoutOf } from './layout.ts';
 import type { Piece } from './piece.ts';
 import { readPieces } from './read-pieces.ts';
 import { STICKER_RANGE_MM, stickerFor } from './stickers.ts';
+
+const TOO_LARGE = {
+  unit: 'mm across: the largest stickers that find room on this sheet',
+  advice: 'take smaller stickers, or fewer tasks or figures',
+} as const;
 
 /** `layout` is what came of the wishes. */
 export function stickerRefusals(
@@ -21,9 +25,8 @@ export function stickerRefusals(
   if (size.length > 0) return size;
   const fits = typeof layout !== 'string' || !tooLarge(pieces, stickerMm);
   if (fits) return [];
-  const { stickersAcross: unit, smallerStickers: advice } = byHandWords('en');
   return [
-    { code: 'does-not-fit', at, got: stickerMm, max: largestFor(pieces, wishes), unit, advice },
+    { code: 'does-not-fit', at, got: stickerMm, max: largestFor(pieces, wishes), ...TOO_LARGE },
   ];
 }
 
@@ -48,8 +51,7 @@ export function halfMadeRefusals(sheet: Sheet, stickerMm: number): readonly Refu
     .map(({ bounds }) => bounds.right - bounds.left);
   const max = Math.round(Math.min(Number.POSITIVE_INFINITY, ...widths));
   if (stickerMm <= max) return [];
-  const { stickersAcross: unit, smallerStickers: advice } = byHandWords('en');
-  return [{ code: 'does-not-fit', at, got: stickerMm, max, unit, advice }];
+  return [{ code: 'does-not-fit', at, got: stickerMm, max, ...TOO_LARGE }];
 }
 
 /** Whether a sticker is larger than a dot of a page that is copied as it is printed. */

@@ -55,6 +55,4 @@ export interface ByHandWords {
   readonly dot: string;
   readonly patch: (colour: string) => string;
   readonly written: (words: string) => string;
-  readonly stickersAcross: string;
-  readonly smallerStickers: string;
 }

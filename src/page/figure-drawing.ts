@@ -83,7 +83,7 @@ export function drawFigure(
   const cell = { x: xMm, y: yMm, side: cellMm };
   const look = lookOf(figure, cellMm, style);
   const drawn = (nodes: readonly SceneNode[]) =>
-    showing(group('figure', nodes, figureName(figure)), figure);
+    showing(group('figure', nodes, figureName(figure, style.language)), figure);
   if (isOwnColoured(figure)) {
     const side = cellMm * (figure.size ?? 1);
     const edge = edgeWithin(look.edge, side);

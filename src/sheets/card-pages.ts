@@ -143,7 +143,7 @@ function drawnTask(
   language: Language,
 ): DrawnTask {
   const activity = activityOf(spec.activity);
-  const drawn = activity.draw(task, size, styleOf(spec), false);
+  const drawn = activity.draw(task, size, styleOf(spec, language), false);
   const alt = drawn.alt ?? activity.words[language].describe(task.printed);
   const ink = inkArea(drawn) ?? { left: 0, top: 0, width: size.widthMm, height: size.heightMm };
   return { drawing: { ...drawn, alt }, ink };

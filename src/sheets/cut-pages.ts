@@ -18,7 +18,7 @@ export type CutPagesOf = (index: number) => readonly CutPages[];
 
 /** Keys are compared over all sheets once; every page is drawn when it is asked for. */
 export function cutPagesOf({ sheets, toCut = [] }: Pack, language: Language = 'en'): CutPagesOf {
-  const keys = toCut.includes('key-card') ? keyCardsOf(sheets) : [];
+  const keys = toCut.includes('key-card') ? keyCardsOf(sheets, language) : [];
   return (index) => {
     const sheet = sheets[index];
     if (!sheet) return [];

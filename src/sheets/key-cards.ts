@@ -34,10 +34,13 @@ export interface KeyCard {
 }
 
 /** For each sheet the cards that follow it; a sheet whose keys all stand on earlier cards has none. */
-export function keyCardsOf(sheets: readonly Sheet[]): readonly (readonly KeyCard[])[] {
+export function keyCardsOf(
+  sheets: readonly Sheet[],
+  language: Language = 'en',
+): readonly (readonly KeyCard[])[] {
   const cards = new Map<string, { key: Key; serves: Map<Sheet, number[]> }>();
   for (const sheet of sheets) {
-    for (const [index, key] of keysOf(sheet).entries()) {
+    for (const [index, key] of keysOf(sheet, language).entries()) {
       if (!key) continue;
       const card = cards.get(key.looks) ?? { key, serves: new Map<Sheet, number[]>() };
       card.serves.set(sheet, [...(card.serves.get(sheet) ?? []), index + 1]);
@@ -58,7 +61,7 @@ export function keyCardsOf(sheets: readonly Sheet[]): readonly (readonly KeyCard
 
 /** Whether a child looks back at a key or a model on the sheet. */
 export function hasKey(sheet: Sheet): boolean {
-  return keysOf(sheet).some((key) => key !== undefined);
+  return keysOf(sheet, 'en').some((key) => key !== undefined);
 }
 
 function servedText({ code, tasks }: Sheet, numbers: readonly number[]): string {
@@ -73,10 +76,10 @@ interface Key {
 }
 
 /** For each task its key or model; undefined where it has none, or several things of that kind. */
-function keysOf(sheet: Sheet): readonly (Key | undefined)[] {
+function keysOf(sheet: Sheet, language: Language): readonly (Key | undefined)[] {
   const { spec } = sheet;
   return placedTasks(sheet).map(({ task, size, times }) => {
-    const drawn = activityOf(spec.activity).draw(task, size, styleOf(spec), false);
+    const drawn = activityOf(spec.activity).draw(task, size, styleOf(spec, language), false);
     const [found, ...others] = groupsWithRole(drawn, LOOKED_BACK_AT, scaleBy(times));
     return found && others.length === 0 ? keyOf(found) : undefined;
   });

@@ -15,11 +15,11 @@ const NUMBER_MM = 5;
 const NUMBER_EM_MM = 3.6;
 
 /** The pieces of each task, in the order of the answer, those that belong nowhere last; none: an empty list for it. */
-export function piecesOf(sheet: Sheet): readonly (readonly Piece[])[] {
+export function piecesOf(sheet: Sheet, language: Language = 'en'): readonly (readonly Piece[])[] {
   const { spec } = sheet;
   return placedTasks(sheet).map(({ task, size, times }) =>
     activityOf(spec.activity)
-      .pieces(task, size, styleOf(spec))
+      .pieces(task, size, styleOf(spec, language))
       .map((piece) => (times === 1 ? piece : enlarged(piece, times))),
   );
 }
@@ -50,7 +50,7 @@ export function hasPieces(sheet: Sheet): boolean {
 /** Always the same pages for a sheet; none where it has no pieces. */
 export function piecePages(sheet: Sheet, language: Language = 'en'): readonly Page[] {
   const random = randomFrom(sheet.spec.seed).fork();
-  const tasks = piecesOf(sheet).map((pieces) => mixed(pieces, random.fork()));
+  const tasks = piecesOf(sheet, language).map((pieces) => mixed(pieces, random.fork()));
   const pages = placedInRows(tasks, areaFor(sheet));
   const words = pageWords(language).cut;
   return pages.map((placed, index) =>

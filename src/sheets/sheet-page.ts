@@ -72,7 +72,7 @@ function drawTask(
   language: Language,
 ): Group {
   const activity = activityOf(spec.activity);
-  const drawn = activity.draw(task, size, styleOf(spec), withAnswers);
+  const drawn = activity.draw(task, size, styleOf(spec, language), withAnswers);
   const words = activity.words[language];
   const alt = withAnswers
     ? words.answer(task.printed, task.answer)

@@ -1,5 +1,5 @@
 // What fixes a sheet: everything that its code carries and that makes the same sheet again.
-import { type ActivityId, activityOf, type Value } from '../activities/index.ts';
+import { type ActivityId, activityOf, type Language, type Value } from '../activities/index.ts';
 import { HOME_PAPERS, type PageChoice, type PrintStyle } from '../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
 
@@ -43,18 +43,17 @@ export function printChoicesOf({ page, print, colours, ...choices }: PrintChoice
   };
 }
 
-/** How a sheet is printed and in which colours, as its tasks must know it. */
-export function styleOf({
-  print,
-  colours,
-  hand,
-  ink,
-}: Pick<SheetSpec, 'print' | 'colours' | 'hand' | 'ink'>): PrintStyle {
+/** How a sheet is printed and in which colours, as its tasks must know it; to draw them, in which language, too. */
+export function styleOf(
+  { print, colours, hand, ink }: Pick<SheetSpec, 'print' | 'colours' | 'hand' | 'ink'>,
+  language?: Language,
+): PrintStyle {
   return {
     print,
     ...coloursField(colours),
     ...(hand === undefined ? {} : { hand }),
     ...(ink === undefined ? {} : { ink }),
+    ...(language === undefined ? {} : { language }),
   };
 }
 

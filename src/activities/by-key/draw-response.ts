@@ -62,7 +62,7 @@ export function drawRing(
   const emMm = Math.min(MARK_EM_MM, Math.max(LEAST_MARK_EM_MM, MARK_SHARE * width));
   const corner = { x: left + width, y: top + height - MARK_MIDDLE_EM * emMm };
   const mark = drawMark(response.colour, corner, emMm, style, { ground: WHITE, anchor: 'end' });
-  return group('response', [...ring, ...mark], responseName(response));
+  return group('response', [...ring, ...mark], responseName(response, style.language));
 }
 
 /** The dashed circle that a sticker goes into. */
@@ -87,7 +87,11 @@ export function drawInSpace(
       return drawFigure({ form: response.sign }, x, y, signMm, style);
     }
     case 'fill':
-      return group('response', [textured(response.texture, inner)], responseName(response));
+      return group(
+        'response',
+        [textured(response.texture, inner)],
+        responseName(response, style.language),
+      );
     case 'sticker':
       return coloured(response, circlePath(x, y, stickerMm / 2), space, style);
     default: {
@@ -108,7 +112,7 @@ function coloured(
   const patch = filled(path, paint, { colour: INK, widthMm: FINE_MM });
   const place = { ground: paint, anchor: 'middle' } as const;
   const mark = drawMark(response.colour, { x, y }, MARK_EM_MM, style, place);
-  const drawn = group('response', [patch, ...mark], responseName(response));
+  const drawn = group('response', [patch, ...mark], responseName(response, style.language));
   return response.kind === 'sticker'
     ? showing(drawn, { form: 'circle', colour: response.colour })
     : drawn;

@@ -25,6 +25,7 @@ import {
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { ANSWER_LINE_MM, cardPath, ringPath, stickerCellMm } from '../placing.ts';
+import { printedWords } from '../printed-words.ts';
 import { markOfEmpty } from './decisions.ts';
 import {
   hasSizes,
@@ -139,15 +140,16 @@ function cellFor(
 function drawEmpty(place: Area, ways: Ways): Group {
   const { printed, measures, style } = ways;
   const { x, y } = centreOf(place);
+  const words = printedWords(style.language);
   if (responseTo(printed) === 'sticker') {
     const path = circlePath(x, y, ((printed.stickerMm ?? measures.cellMm) - CIRCLE_MM) / 2);
     const circle = stroked(path, { colour: FAINT_INK, widthMm: CIRCLE_MM });
-    return group('empty', [circle], 'empty circle for a sticker');
+    return group('empty', [circle], words.emptyForSticker);
   }
   const bare = bareOutline(printed);
   if (bare)
-    return group('empty', [drawFigure(bare, x, y, measures.cellMm, style)], 'empty outline');
-  return group('empty', [emptyFrame(place)], 'empty place');
+    return group('empty', [drawFigure(bare, x, y, measures.cellMm, style)], words.emptyOutline);
+  return group('empty', [emptyFrame(place)], words.emptyPlace);
 }
 
 function emptyFrame({ left, top, width, height }: Area): SceneNode {

@@ -79,7 +79,13 @@ function drawCells(area: Area, cells: Cells, look: Look): readonly Group[] {
     if (kind === 'cell') return [drawInCell(figure, start.x, start.y, look)];
     const end = pointIn(area, look.plan, Math.floor(to / columns), to % columns);
     const stroke = { colour: INK, widthMm: LATTICE_LINE_MM };
-    return [group('figure', [line(start.x, start.y, end.x, end.y, stroke)], figureName(figure))];
+    return [
+      group(
+        'figure',
+        [line(start.x, start.y, end.x, end.y, stroke)],
+        figureName(figure, look.style.language),
+      ),
+    ];
   });
 }
 

@@ -21,6 +21,7 @@ import {
   type PrintStyle,
   stroked,
 } from '../../page/index.ts';
+import { printedWords } from '../printed-words.ts';
 import type { Head, Printed } from './task.ts';
 
 const CORNER_MM = 3;
@@ -72,7 +73,10 @@ function drawHead(head: Head, area: Area, ways: Ways): Group {
       colour: FAINT_INK,
       widthMm: FINE_MM,
     }),
-    { ...drawFigure(shown, x, y, share * ways.figureMm, ways.style), alt: headName(head) },
+    {
+      ...drawFigure(shown, x, y, share * ways.figureMm, ways.style),
+      alt: headName(head, ways.style),
+    },
   ]);
 }
 
@@ -88,9 +92,10 @@ function shownFor(head: Head, { areCircles }: Ways): Figure {
 }
 
 /** A colour alone paints the whole head: a blot in a form would be read as that form. */
-function drawPainted(head: Head, area: Area, { style: { print } }: Ways): Group {
+function drawPainted(head: Head, area: Area, { style }: Ways): Group {
   const { left, top, width, height } = area;
   const { x, y } = centreOf(area);
+  const { ink: _ink, ...inFull } = style;
   const square: Figure = { form: 'square', colour: head.colour };
   const bounds = pathBounds(outlineOf({ form: 'square' }).path);
   // So large that the outline of the square is cut away with its edge.
@@ -99,17 +104,19 @@ function drawPainted(head: Head, area: Area, { style: { print } }: Ways): Group 
   return group(
     'head',
     [
-      { kind: 'group', clip: frame, children: [drawFigure(square, x, y, sideMm, { print })] },
+      { kind: 'group', clip: frame, children: [drawFigure(square, x, y, sideMm, inFull)] },
       stroked(frame, { widthMm: LINE_MM }),
     ],
-    headName(head),
+    headName(head, style),
   );
 }
 
 /** What a head is called: the one thing that it shows. */
-export function headName(head: Head): string {
+function headName(head: Head, { language }: PrintStyle): string {
   const { form, colour, size, count } = head;
-  if (form !== undefined || count !== undefined) return figureName(head);
-  const sized = size === undefined ? '' : 'that size';
-  return [colour === undefined ? '' : colourName(colour), sized].filter(Boolean).join(', ');
+  if (form !== undefined || count !== undefined) return figureName(head, language);
+  const name = colour === undefined ? '' : colourName(colour, language);
+  if (size === undefined) return name;
+  const { thatSize, thatSizeIn } = printedWords(language);
+  return name === '' ? thatSize : thatSizeIn(name);
 }

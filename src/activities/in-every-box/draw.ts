@@ -26,6 +26,7 @@ import {
   ringPath,
   stickerCellMm,
 } from '../placing.ts';
+import { printedWords } from '../printed-words.ts';
 import { leastSize } from './columns.ts';
 import { type PagePlan, planPage } from './page-plan.ts';
 import type { Answer, Printed } from './task.ts';
@@ -43,7 +44,7 @@ export function room(printed: Printed): Size {
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
   const plan = planPage(printed, size);
   const boxes = printed.boxes.map((_, index) => drawBox(printed, plan, index, style));
-  const circles = plan.circles.map(({ x, y }) => asPlace(drawCircle(x, y, plan.figureMm)));
+  const circles = plan.circles.map(({ x, y }) => asPlace(drawCircle(x, y, plan.figureMm, style)));
   const key = answer ? [drawAnswer(printed, plan, style, answer)] : [];
   const shown = circles.length > 0 ? boxes.map(asModel) : boxes;
   return group('task', [...shown, ...circles, ...key]);
@@ -87,10 +88,10 @@ function cellAbout({ x, y }: Point, sideMm: number): Area {
   return { left: x - sideMm / 2, top: y - sideMm / 2, width: sideMm, height: sideMm };
 }
 
-function drawCircle(x: number, y: number, diameterMm: number): Group {
+function drawCircle(x: number, y: number, diameterMm: number, { language }: PrintStyle): Group {
   const path = circlePath(x, y, (diameterMm - CIRCLE_MM) / 2);
   const line = stroked(path, { colour: FAINT_INK, widthMm: CIRCLE_MM });
-  return group('circle', [line], 'empty circle for a sticker');
+  return group('circle', [line], printedWords(language).emptyForSticker);
 }
 
 function drawAnswer(printed: Printed, plan: PagePlan, style: PrintStyle, answer: Answer): Group {

@@ -19,11 +19,10 @@ import {
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { ANSWER_LINE_MM, drawInCell, ringPath } from '../placing.ts';
+import { printedWords } from '../printed-words.ts';
 import { leastSize, planPage } from './page-plan.ts';
 import type { Answer, Printed } from './task.ts';
 
-/** The one word that is printed on the task itself, for the adult. */
-const FOLD_WORD = 'fold';
 const FOLD_DASH_MM = [4, 3];
 const WORD_EM_MM = 3.1;
 /** At either edge of the paper, where the fold is begun. */
@@ -52,15 +51,16 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   });
   return group('task', [
     asModel(group('frame', [box(left, top, width, height), ...set])),
-    group('fold', drawFold(plan.foldMm, size.widthMm)),
+    group('fold', drawFold(plan.foldMm, size.widthMm, style)),
     ...choices,
     ...(answer === undefined ? [] : [group('answer', rings)]),
   ]);
 }
 
 /** A dashed line right across with a solid mark at either edge to fold from, and a small word for the adult. */
-function drawFold(y: number, widthMm: number): readonly SceneNode[] {
-  const wordMm = textWidthMm(FOLD_WORD, WORD_EM_MM);
+function drawFold(y: number, widthMm: number, { language }: PrintStyle): readonly SceneNode[] {
+  const { fold } = printedWords(language);
+  const wordMm = textWidthMm(fold, WORD_EM_MM);
   const wordEnd = widthMm - EDGE_MARK_MM - WORD_GAP_MM;
   const from = EDGE_MARK_MM + WORD_GAP_MM;
   const end = wordEnd - wordMm - WORD_GAP_MM;
@@ -68,7 +68,7 @@ function drawFold(y: number, widthMm: number): readonly SceneNode[] {
   return [
     line(0, y, EDGE_MARK_MM, y, mark),
     line(from, y, end, y, { colour: FAINT_INK, widthMm: FINE_MM, dashMm: FOLD_DASH_MM }),
-    text(FOLD_WORD, wordEnd, y + 0.32 * WORD_EM_MM, WORD_EM_MM, {
+    text(fold, wordEnd, y + 0.32 * WORD_EM_MM, WORD_EM_MM, {
       anchor: 'end',
       colour: QUIET_INK,
     }),

@@ -23,6 +23,7 @@ import type { Size } from '../activity.ts';
 import { dashedEdges } from '../dashes.ts';
 import { areTextures } from '../drawing-deed.ts';
 import { drawInCell, stickerCellMm } from '../placing.ts';
+import { printedWords } from '../printed-words.ts';
 import { leastSize, type PagePlan, planPage } from './page-plan.ts';
 import type { Answer, Printed } from './task.ts';
 
@@ -90,6 +91,7 @@ function drawInGrid(figure: Figure, cell: Area, ways: Ways): Group {
 /** A circle for a sticker or counter, an outline to colour or fill in, else nothing: the cell is the place. */
 function drawEmpty(cell: Area, ways: Ways): readonly Group[] {
   const { response, figures, stickerMm } = ways.printed;
+  const words = printedWords(ways.style.language);
   const { x, y } = centreOf(cell);
   if (response === 'sticker' || response === 'counters') {
     const diameter = stickerMm ?? ways.plan.figureMm;
@@ -97,13 +99,13 @@ function drawEmpty(cell: Area, ways: Ways): readonly Group[] {
       colour: FAINT_INK,
       widthMm: CIRCLE_MM,
     });
-    return [group('empty', [circle], 'empty circle')];
+    return [group('empty', [circle], words.emptyCircle)];
   }
   const isFilledIn = response === 'colour-in' || (response === 'draw' && areTextures(figures));
   const [first] = figures;
   if (!isFilledIn || !first) return [];
   const bare: Figure = { ...first, colour: undefined, fill: 'outline' };
-  return [group('empty', [drawInGrid(bare, cell, ways)], 'empty outline')];
+  return [group('empty', [drawInGrid(bare, cell, ways)], words.emptyOutline)];
 }
 
 /** Strong lines all round, lighter ones inside; with blocks, thick ones between them. */

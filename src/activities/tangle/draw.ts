@@ -37,7 +37,7 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   );
   const candidates = printed.candidates.map((figure, place) => {
     const outline = drawn(figure, plan.candidates[place]?.spot);
-    return asPlace(marked(group('candidate', outline, figureName(figure)), place));
+    return asPlace(marked(group('candidate', outline, figureName(figure, style.language)), place));
   });
   const rings = (answer ?? []).flatMap((place) => {
     const area = plan.candidates[place]?.place;
