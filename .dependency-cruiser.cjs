@@ -6,6 +6,7 @@ const LADDER = [
   'page',
   'activities',
   'learner',
+  'editing',
   'sheets',
   'press',
   'records',

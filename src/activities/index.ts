@@ -7,4 +7,4 @@ export { withNearestContent } from './nearest-content.ts';
 export * from './parameters.ts';
 export * from './registry.ts';
 export { SKILLS, type Skill } from './skills.ts';
-export { counted, numberWord } from './wording.ts';
+export { capitalised, counted, listOf, numberWord } from './wording.ts';

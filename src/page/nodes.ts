@@ -1,5 +1,6 @@
 // Short ways to write the nodes of a scene.
 import { linePath, type Path, rectanglePath } from '../base/index.ts';
+import { type Figure, placeOf } from '../figures/index.ts';
 import { INK, LINE_MM, WHITE } from './ink.ts';
 import type { Group, Paint, SceneNode, Shape, Stroke, Text } from './scene.ts';
 
@@ -10,6 +11,12 @@ export function group(role: string, children: readonly SceneNode[], alt?: string
 /** The group as one of the things that a task's decisions are about; see `Group.mark`. */
 export function marked(node: Group, mark: number): Group {
   return { ...node, mark };
+}
+
+/** The group as the picture of a figure that may know its place; see `Group.place`. */
+export function showing(figure: Figure, node: Group): Group {
+  const place = placeOf(figure);
+  return place === undefined ? node : { ...node, place };
 }
 
 export function filled(path: Path, fill: Paint, stroke?: Stroke): Shape {

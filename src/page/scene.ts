@@ -46,6 +46,8 @@ export interface Group {
   readonly role?: string;
   /** Which of its task's marks this is, a whole number from 0: what was tapped on a picture is found again by it. */
   readonly mark?: number;
+  /** The place in its task of the figure that it shows, a whole number from 0; only where the task was traced. */
+  readonly place?: number;
 }
 
 export type SceneNode = Shape | Text | Group;

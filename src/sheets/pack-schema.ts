@@ -1,11 +1,10 @@
 // The form of a pack file: the sheet here, its tasks as each activity prints them.
 import { z } from 'zod';
 import { ACTIVITY_IDS, type ActivityId, activityOf, FEATURE_NAMES } from '../activities/index.ts';
+import { LONGEST_CODE } from './code-characters.ts';
 import { LONGEST_NAME, MOST_CHILDREN, pageSchema } from './recipe.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
 import { MOST_SHEETS, MOST_TASKS } from './sheet-spec.ts';
-
-const LONGEST_CODE = 60;
 
 /** How hard a task is said to be, in logits; what is said is checked, and never needed. */
 export const difficultySchema = closedObject({

@@ -9,6 +9,7 @@ import {
   type PrintStyle,
   QUIET_INK,
   type Shape,
+  showing,
   stroked,
 } from '../../page/index.ts';
 import { hexOf } from '../../palette/index.ts';
@@ -31,12 +32,15 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const drawn = (figure: Figure, spot: Spot | undefined) =>
     spot ? drawOutline(figure, spot, plan.cellMm, style) : [];
   const tangle = printed.tangle.map(({ figure }, index) =>
-    group('outline', drawn(figure, plan.tangle[index])),
+    showing(figure, group('outline', drawn(figure, plan.tangle[index]))),
   );
   const candidates = printed.candidates.map((figure, place) =>
-    marked(
-      group('candidate', drawn(figure, plan.candidates[place]?.spot), figureName(figure)),
-      place,
+    showing(
+      figure,
+      marked(
+        group('candidate', drawn(figure, plan.candidates[place]?.spot), figureName(figure)),
+        place,
+      ),
     ),
   );
   const rings = (answer ?? []).flatMap((place) => {
