@@ -77,7 +77,7 @@ export function lyingTask(
 }
 
 /** The sheet after the deed. Refuses what leaves no task that can be drawn, and what cannot be found. */
-export function after(
+export function doDeed(
   ground: Ground,
   own: readonly Task[],
   work: Handwork,

@@ -2,8 +2,8 @@
 export { type Doubt, type EditedTasks, editedTasks, editsField } from './edited-tasks.ts';
 export { drawnTask, type Ground } from './ground.ts';
 export {
-  after,
   type Deed,
+  doDeed,
   type Handwork,
   type Lying,
   lockedIn,

@@ -1,7 +1,7 @@
 // What a place of a task is called in words, from the names of the fields that lead to it.
 import type { Path, Place } from './places.ts';
 
-/** What one item of a list is called, by the name of the list; empty: it goes without saying. */
+/** What one item of a list is called, by the name of the list. */
 const ITEMS: Readonly<Record<string, string>> = {
   boxes: 'box',
   figures: 'figure',
@@ -37,7 +37,8 @@ export function placeName({ path }: Pick<Place, 'path'>): string {
       const isList = typeof path[index + 1] === 'number';
       return isList || ALONE[step] === undefined ? [] : [ALONE[step]];
     }
-    return [`${itemName(path.slice(0, index))} ${step + 1}`.trim()];
+    const list = path[index - 1];
+    return [`${typeof list === 'string' ? wholeName(list) : 'place'} ${step + 1}`];
   });
   return parts.join(', ');
 }
@@ -45,5 +46,9 @@ export function placeName({ path }: Pick<Place, 'path'>): string {
 /** What an item of the list at the path is called, such as "box"; a list in a list has items without a name. */
 export function itemName(path: Path): string {
   const last = path.at(-1);
-  return typeof last === 'string' ? (ITEMS[last] ?? last.replace(/s$/, '')) : 'place';
+  return typeof last === 'string' ? (wholeName(last).split(', ').at(-1) ?? '') : 'place';
+}
+
+function wholeName(list: string): string {
+  return ITEMS[list] ?? list.replace(/s$/, '');
 }

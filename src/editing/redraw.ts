@@ -17,8 +17,8 @@ export interface Redrawn {
 }
 
 /** Fresh tasks looked at, and those that are worth a search for a repair. */
-const MOST_DRAWS = 120;
-const MOST_REPAIRS = 4;
+const MOST_DRAWS = 60;
+const MOST_REPAIRS = 2;
 
 /**
  * The task drawn again from a seed: the first that shows the locked figures by itself, else the first that stays
@@ -49,7 +49,7 @@ export function redraw(
   return undefined;
 }
 
-/** Different seeds' tasks of the same form, drawable as they are. */
+/** Different seeds' tasks of the same form; as generators draw them they are certain. */
 function draws(
   ground: Ground,
   shape: TaskEdit['shape'],
@@ -66,7 +66,8 @@ function draws(
     const printed = shaped === undefined ? undefined : readPrinted(ground.activity, shaped);
     const isLike = printed !== undefined && placesIn(printed).length === places;
     const each = { seed: own, base, printed };
-    return isLike && isCertain(ground, each) ? [each] : [];
+    const isSure = shape.length === 0 || isCertain(ground, each);
+    return isLike && isSure ? [each] : [];
   });
 }
 

@@ -28,7 +28,7 @@ export interface RepairAsked {
 
 /** Candidates looked at, one change and two; limits so that the search ends in a second or two. */
 const MOST_SINGLE = 500;
-const MOST_PAIRS = 1200;
+const MOST_PAIRS = 600;
 
 interface Change {
   readonly path: Path;
@@ -120,18 +120,13 @@ function changesFrom(
 
 /** A number that the page tells, one more or less. */
 function numberChanges(printed: unknown): readonly Change[] {
-  return factsIn(printed).flatMap(({ path, value }) =>
-    typeof value === 'number'
-      ? [value - 1, value + 1]
-          .filter((next) => next >= 0 && next <= MOST_NUMBER)
-          .map((next) => ({
-            path,
-            value: next,
-            place: undefined,
-            sentence: words.tell(value, next),
-          }))
-      : [],
-  );
+  return factsIn(printed).flatMap(({ path, value }) => {
+    const tell = words.tell[String(path[0])];
+    if (typeof value !== 'number' || tell === undefined) return [];
+    return [value - 1, value + 1]
+      .filter((next) => next >= 0 && next <= MOST_NUMBER)
+      .map((next) => ({ path, value: next, place: undefined, sentence: tell(value, next) }));
+  });
 }
 
 function* triedOf(singles: readonly Change[], printed: unknown): Iterable<readonly Change[]> {

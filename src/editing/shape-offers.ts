@@ -28,7 +28,7 @@ export interface ShapeOffer {
 }
 
 /** Looks tried for what is added, so that it differs from what it is copied from and the answer stays. */
-const MOST_LOOKS = 60;
+const MOST_LOOKS = 24;
 
 /** The innermost first. What cannot be drawn, or brings a fault of form, is not offered. */
 export function shapeOffersAt(

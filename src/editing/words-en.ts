@@ -24,6 +24,13 @@ const TURNS: Readonly<Record<number, string>> = {
   315: 'an eighth to the left',
 };
 
+/** Numbers that the page tells the child, by the names of their fields, and how a change of them is said. */
+const TOLD: Readonly<Record<string, (was: number, is: number) => string>> = {
+  circles: (was, is) => `Print ${is} empty ${is === 1 ? 'circle' : 'circles'} in place of ${was}.`,
+  matches: (was, is) => `Ask for ${is} in place of ${was}.`,
+  asked: (was, is) => `Ask for ${is} in place of ${was}.`,
+};
+
 export const editingWords = {
   unreadable: 'this can no longer be read as a task',
   noAnswer: 'No answer fits what is printed.',
@@ -63,6 +70,7 @@ export const editingWords = {
   layouts: LAYOUTS,
   add: (thing: string) => `Add another ${thing}`,
   take: (thing: string) => `Take this ${thing} away`,
-  become: (was: string, place: string, is: string) => `Make the ${was} (${place}) a ${is}.`,
-  tell: (was: number | string, is: number | string) => `Print ${is} in place of ${was}.`,
+  become: (was: string, place: string, is: string) =>
+    `Make the ${was} (${place}) ${/^[aeiou]/i.test(is) ? 'an' : 'a'} ${is}.`,
+  tell: TOLD,
 } as const;

@@ -53,6 +53,14 @@ export function groupedText(digits: readonly number[]): string {
   return groups.join('-');
 }
 
+/** Longer codes are those of sheets that were changed by hand; where room is short their beginning stands for them. */
+const LONGEST_IN_FULL = 49;
+
+/** The code where there is room for a short one alone, such as in a list. */
+export function shortCode(code: string): string {
+  return code.length <= LONGEST_IN_FULL ? code : `${code.slice(0, 4 * (GROUP + 1) - 1)} …`;
+}
+
 /**
  * The digits of a typed code, whatever its case, spaces and hyphens.
  * Refuses any other character, look-alikes too, with its place (hyphens not counted).

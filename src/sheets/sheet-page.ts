@@ -25,7 +25,8 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
   const { paper, orientation, margin } = spec.page;
   const activity = activityOf(spec.activity).words[language];
   const words = pageWords(language);
-  const about = words.about(activity.name, spec.step);
+  const kind = words.about(activity.name, spec.step);
+  const about = spec.edits === undefined ? kind : `${kind} · ${words.changedByHand}`;
   const say = activity.say(sheet.tasks[0]?.printed);
   const foot = drawFoot({
     paper,
@@ -58,9 +59,23 @@ export function taskGroups(
   const times = enlargementIn(rooms, places, size);
   const tasks = sheet.tasks.flatMap((task, index) => {
     const place = places[index];
-    return place ? [drawTask(sheet, task, { place, times, withAnswers, language })] : [];
+    return place
+      ? [
+          drawTask(sheet, task, {
+            place,
+            times,
+            withAnswers: withAnswers && !isInDoubt(sheet, index),
+            language,
+          }),
+        ]
+      : [];
   });
   return [...tasks, taskRules(places, area)];
+}
+
+/** Whether a person changed the task so that there is no one answer to draw in. */
+function isInDoubt({ doubts = [] }: Sheet, task: number): boolean {
+  return doubts.some((doubt) => doubt.task === task);
 }
 
 interface TaskDrawing {

@@ -81,6 +81,8 @@ Examples:
   notes: {
     'code-unreadable': (at, code) => `note: ${at}: no sheet can be made from the code "${code}"`,
     'code-makes-other-tasks': (at, code) => `note: ${at}: the code ${code} makes other tasks`,
+    'changed-and-not-certain': (at) =>
+      `note: ${at}: changed by hand, and it has not exactly one answer`,
     'difficulty-differs': (at) => `note: ${at}: its difficulty is not what the file says`,
   },
   list: {

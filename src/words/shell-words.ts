@@ -60,7 +60,10 @@ export interface ShellWords {
   ) => string;
   readonly notes: Readonly<
     Record<
-      'code-unreadable' | 'code-makes-other-tasks' | 'difficulty-differs',
+      | 'code-unreadable'
+      | 'code-makes-other-tasks'
+      | 'difficulty-differs'
+      | 'changed-and-not-certain',
       (at: string, code: string) => string
     >
   >;
