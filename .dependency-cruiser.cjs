@@ -1,6 +1,7 @@
 // The layers of the code as rules: a folder imports only from those before it in the list.
 const LADDER = [
   'base',
+  'languages',
   'palette',
   'figures',
   'page',

@@ -1,6 +1,7 @@
 // The contract of an activity: what each folder hands over, and the form in which everything else sees it.
 import type { z } from 'zod';
 import { accept, type Random, type Refusal, type Result, refuse } from '../base/index.ts';
+import type { Language } from '../languages/index.ts';
 import type { Group, PrintStyle } from '../page/index.ts';
 import type { ColourName } from '../palette/index.ts';
 import { MOST_CHANCE } from './chance.ts';
@@ -9,9 +10,6 @@ import type { Decision } from './decision.ts';
 import type { Features } from './features.ts';
 import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './parameters.ts';
 import type { Skill } from './skills.ts';
-
-export const LANGUAGES = ['en'] as const;
-export type Language = (typeof LANGUAGES)[number];
 
 /** The age, in years, that a step is a first guess for; the child decides. */
 export type AgeHint = 3 | 4 | 5;

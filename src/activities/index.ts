@@ -1,3 +1,4 @@
+export { LANGUAGES, type Language } from '../languages/index.ts';
 export * from './activity.ts';
 export { chanceAmong, chanceEachTime, chanceOfLaying, MOST_CHANCE } from './chance.ts';
 export type { Decision, Option } from './decision.ts';

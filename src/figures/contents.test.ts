@@ -19,12 +19,12 @@ import {
   drawTurns,
   mostCounts,
 } from './contents-draw.ts';
-import { contentName } from './contents-names.ts';
 import { fairlyDifferent } from './differences.ts';
 import { directionRelation } from './discriminability.ts';
 import type { Figure } from './figure.ts';
 import { figureSchema } from './figure-schema.ts';
 import { areLookAlikes } from './likeness.ts';
+import { contentName } from './names.ts';
 import { TURNABLE } from './pools.ts';
 
 const PRINTS = ['colour', 'grey'] as const;

@@ -7,7 +7,6 @@ export {
   drawTurns,
   mostCounts,
 } from './contents-draw.ts';
-export { contentName } from './contents-names.ts';
 export * from './differences.ts';
 export * from './discriminability.ts';
 export * from './dot-figures.ts';
@@ -42,3 +41,4 @@ export { SIGN_WIDTH_SHARE } from './sign-lines.ts';
 export * from './symmetry.ts';
 export * from './textures.ts';
 export { placeOf, traced } from './traced.ts';
+export { FIGURE_WORDS, type FigureCase } from './words.ts';

@@ -3,13 +3,13 @@ import { numberWord } from '../activities/index.ts';
 import {
   colourName,
   type Figure,
-  type FigureLanguage,
   figureName,
   fillName,
   formName,
   formOf,
   stanceOf,
 } from '../figures/index.ts';
+import type { Language } from '../languages/index.ts';
 
 type Way = 'colour' | 'form' | 'count' | 'size' | 'fill' | 'stance';
 
@@ -17,7 +17,7 @@ type Way = 'colour' | 'form' | 'count' | 'size' | 'fill' | 'stance';
 export function pairNames(
   one: Figure,
   other: Figure,
-  language: FigureLanguage = 'en',
+  language: Language = 'en',
 ): readonly [string, string] {
   const [way, ...more] = waysOf(one, other);
   const named = (figure: Figure) =>
@@ -40,7 +40,7 @@ function waysOf(one: Figure, other: Figure): readonly Way[] {
   return (Object.keys(differs) as Way[]).filter((way) => differs[way]);
 }
 
-function nameBy(way: Way, figure: Figure, other: Figure, language: FigureLanguage): string {
+function nameBy(way: Way, figure: Figure, other: Figure, language: Language): string {
   switch (way) {
     case 'colour':
       return figure.colour === undefined ? figureName(figure) : colourName(figure.colour, language);

@@ -15,10 +15,13 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
   const { entries, edit, turn } = useRecipe();
   const [view, setView] = useState<View>('sheet');
   const [sheet, setSheet] = useState(1);
-  const { shown, objections, isMaking } = useShown(maker, entries, view, sheet);
+  const [adultPage, setAdultPage] = useState(1);
+  const wanted = view === 'adult' ? adultPage : sheet;
+  const { shown, objections, isMaking } = useShown(maker, entries, view, wanted);
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
+    setAdultPage(1);
     turn(next);
   };
   return (
@@ -26,10 +29,10 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
       <section className="table" aria-label={words.table}>
         <PageBar
           view={view}
-          sheet={shown?.sheet ?? 1}
-          sheets={shown?.sheets ?? 1}
+          place={shown?.place ?? 1}
+          places={shown?.places ?? 1}
           onView={setView}
-          onSheet={setSheet}
+          onPlace={view === 'adult' ? setAdultPage : setSheet}
         />
         <Paper shown={shown} isMaking={isMaking} />
         <Proof shown={shown} card={card} view={view} isRefused={objections.length > 0} />

@@ -150,10 +150,17 @@ export const words = {
   blankPage: 'The page is being made.',
   views: { sheet: 'Sheet', answers: 'Answers', adult: 'Adult’s page' },
   viewLabel: 'What to look at',
-  pageOf: (page: number, pages: number) => `sheet ${page} of ${pages}`,
-  wholePack: 'the whole pack',
-  previousSheet: 'Sheet before',
-  nextSheet: 'Next sheet',
+  turnSheet: {
+    before: 'Sheet before',
+    next: 'Next sheet',
+    place: (sheet: number, sheets: number) => `sheet ${sheet} of ${sheets}`,
+  },
+  turnAdultPage: {
+    before: 'Page before',
+    next: 'Next page',
+    place: (page: number, pages: number) =>
+      pages === 1 ? 'for the whole pack' : `page ${page} of ${pages}, for the whole pack`,
+  },
   proof: 'What was checked',
   checked: (tasks: number) =>
     tasks === 1

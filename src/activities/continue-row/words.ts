@@ -1,6 +1,7 @@
 // What continue-row says to the adult and, through the adult, to the child.
 import { type Figure, figureName } from '../../figures/index.ts';
-import type { ActivityWords, Language } from '../activity.ts';
+import type { Language } from '../../languages/index.ts';
+import type { ActivityWords } from '../activity.ts';
 import { CONTENT_PHRASES } from '../wording.ts';
 import { answerSchema, type PARAMETERS, type Printed, responseTo, STICKER_SIZES } from './task.ts';
 import { UNITS } from './units.ts';

@@ -1,5 +1,6 @@
 // What copy-pattern says to the adult and, through the adult, to the child.
-import type { ActivityWords, Language } from '../activity.ts';
+import type { Language } from '../../languages/index.ts';
+import type { ActivityWords } from '../activity.ts';
 import { CONTENT_PHRASES, listOf } from '../wording.ts';
 import { classOf } from './classes.ts';
 import { counted, describeTask, elementCount, nounsOf } from './description.ts';

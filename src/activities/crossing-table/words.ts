@@ -6,7 +6,8 @@ import {
   type Figure,
   figureName,
 } from '../../figures/index.ts';
-import type { ActivityWords, Language } from '../activity.ts';
+import type { Language } from '../../languages/index.ts';
+import type { ActivityWords } from '../activity.ts';
 import { listOf, nameAmong, numberWord, ordinalWord } from '../wording.ts';
 import {
   answerSchema,

@@ -1,6 +1,7 @@
 // What find-the-same says to the adult and, through the adult, to the child.
 import type { Figure } from '../../figures/index.ts';
-import type { ActivityWords, Language } from '../activity.ts';
+import type { Language } from '../../languages/index.ts';
+import type { ActivityWords } from '../activity.ts';
 import { CONTENT_PHRASES, nameAmong, ordinalWord } from '../wording.ts';
 import { answerSchema, type PARAMETERS, type Printed, type Response } from './task.ts';
 

@@ -1,17 +1,10 @@
-// What the figures of a task are called in English: by what a child looks at, not by all that they are.
-import {
-  colourName,
-  type Figure,
-  formName,
-  formOf,
-  isLetter,
-  isNumeral,
-  isShape,
-  isSign,
-} from '../../figures/index.ts';
+// What the figures of a task are called: by what a child looks at, not by all that they are.
+import { type Figure, formOf, isLetter, isNumeral, isShape, isSign } from '../../figures/index.ts';
+import type { Say } from '../../languages/index.ts';
 import type { Attribute } from '../figure-comparison.ts';
 import { attributesChanging } from '../figure-features.ts';
-import { counted, listOf, nameAmong } from '../wording.ts';
+import type { Wording } from '../in-words.ts';
+import type { MESSAGES } from './messages-en.ts';
 import type { Printed } from './task.ts';
 
 /** What a child looks at in a task; `mixed` where figures differ in several ways or are not of one kind. */
@@ -26,29 +19,6 @@ export type Look =
   | 'card'
   | 'pattern'
   | 'mixed';
-
-const NOUNS: Readonly<Record<Look, readonly [one: string, several: string]>> = {
-  colour: ['colour', 'colours'],
-  shape: ['shape', 'shapes'],
-  size: ['size', 'sizes'],
-  direction: ['direction', 'directions'],
-  letter: ['letter', 'letters'],
-  numeral: ['number', 'numbers'],
-  sign: ['sign', 'signs'],
-  card: ['dot card', 'dot cards'],
-  pattern: ['pattern', 'patterns'],
-  mixed: ['picture', 'pictures'],
-};
-
-const ATTRIBUTE_NOUNS: Readonly<Record<Attribute, string>> = {
-  colour: 'colour',
-  fill: 'pattern',
-  form: 'shape',
-  turn: 'direction',
-  size: 'size',
-  count: 'number',
-  layout: 'layout',
-};
 
 const LOOKS: Readonly<Partial<Record<Attribute, Look>>> = {
   colour: 'colour',
@@ -80,37 +50,37 @@ function lookOfFigure(figure: Figure): Look {
   return isShape(form) ? 'shape' : 'mixed';
 }
 
-/** Such as "colour and shape", where figures differ in several ways; none where they differ in one. */
-export function severalAttributes({ boxes }: Printed): string | undefined {
-  const changing = [...attributesChanging(boxes.flatMap((box) => box.figures))];
-  if (changing.length < 2) return undefined;
-  return listOf(changing.map((attribute) => ATTRIBUTE_NOUNS[attribute]));
-}
-
-/** Such as "colour", "two colours". */
-export function countedNoun(look: Look, count: number): string {
-  const [one, several] = NOUNS[look];
-  return count === 1 ? one : counted(count, one, several);
+/** In what the figures differ. */
+export function changingAttributes({ boxes }: Printed): readonly Attribute[] {
+  return [...attributesChanging(boxes.flatMap((box) => box.figures))];
 }
 
 /** Such as "blue", "the heart", "the small b", "the card with four dots". */
-export function itemName(figure: Figure, look: Look, { boxes }: Printed): string {
+export function itemName(
+  say: Say<typeof MESSAGES>,
+  wording: Wording,
+  figure: Figure,
+  printed: Printed,
+): string {
   const form = formOf(figure);
-  switch (look) {
+  switch (lookOf(printed)) {
     case 'colour':
-      return figure.colour === undefined ? 'ink' : colourName(figure.colour);
-    case 'card':
-      return `the card with ${counted(figure.count ?? 1, 'dot', 'dots')}`;
+      return figure.colour === undefined ? say('item.ink') : wording.colour(figure.colour);
+    case 'card': {
+      const count = figure.count ?? 1;
+      return say('item.card', { count, number: wording.number(count) });
+    }
     case 'numeral':
-      return `the ${form.slice('numeral-'.length)}`;
+      return say('item.numeral', { digit: form.slice('numeral-'.length) });
     case 'shape':
     case 'letter':
     case 'sign':
-      return `the ${formName(form)}`;
+      return wording.form(form, 'the');
     default:
-      return `the ${nameAmong(
-        boxes.flatMap((box) => box.figures),
+      return wording.among(
+        printed.boxes.flatMap((box) => box.figures),
         figure,
-      )}`;
+        'the',
+      );
   }
 }

@@ -1,6 +1,7 @@
 // What mirror-half says to the adult and, through the adult, to the child.
 import { contentName, type Figure } from '../../figures/index.ts';
-import type { ActivityWords, Language } from '../activity.ts';
+import type { Language } from '../../languages/index.ts';
+import type { ActivityWords } from '../activity.ts';
 import { capitalised, counted, nameAmong, numberWord, ordinalWord } from '../wording.ts';
 import {
   answerSchema,

@@ -1,5 +1,6 @@
 // What missing-part says to the adult and, through the adult, to the child.
-import type { ActivityWords, Language } from '../activity.ts';
+import type { Language } from '../../languages/index.ts';
+import type { ActivityWords } from '../activity.ts';
 import { CONTENT_PHRASES, listOf, nameAmong, numberWord, ordinalWord } from '../wording.ts';
 import { answerSchema, type PARAMETERS, type Piece, type Printed, responseTo } from './task.ts';
 

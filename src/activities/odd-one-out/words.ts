@@ -7,7 +7,8 @@ import {
   isOwnColoured,
   isPicture,
 } from '../../figures/index.ts';
-import type { ActivityWords, Language } from '../activity.ts';
+import type { Language } from '../../languages/index.ts';
+import type { ActivityWords } from '../activity.ts';
 import { CONTENT_PHRASES, capitalised, nameAmong, numberWord } from '../wording.ts';
 import { aloneIn, changingTraits, type Trait } from './solve-looks.ts';
 import { answerSchema, type PARAMETERS, type Printed, type Response } from './task.ts';

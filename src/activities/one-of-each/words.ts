@@ -1,6 +1,7 @@
 // What one-of-each says to the adult and, through the adult, to the child.
 import { type Figure, formOf, isLetter, isNumeral } from '../../figures/index.ts';
-import type { ActivityWords, Language } from '../activity.ts';
+import type { Language } from '../../languages/index.ts';
+import type { ActivityWords } from '../activity.ts';
 import { areTextures } from '../drawing-deed.ts';
 import {
   CONTENT_PHRASES,

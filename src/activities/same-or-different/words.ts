@@ -1,6 +1,7 @@
 // What same-or-different says to the adult and, through the adult, to the child.
 import { differencesOf } from '../../figures/index.ts';
-import type { ActivityWords, Language } from '../activity.ts';
+import type { Language } from '../../languages/index.ts';
+import type { ActivityWords } from '../activity.ts';
 import { CONTENT_PHRASES, capitalised, listOf, nameAmong, numberWord } from '../wording.ts';
 import { answerSchema, type PARAMETERS, type Pair, type Printed, type Response } from './task.ts';
 

@@ -1,6 +1,7 @@
 // What tangle says to the adult and, through the adult, to the child.
 import { figureName } from '../../figures/index.ts';
-import type { ActivityWords, Language } from '../activity.ts';
+import type { Language } from '../../languages/index.ts';
+import type { ActivityWords } from '../activity.ts';
 import { CONTENT_PHRASES, capitalised, counted, listOf } from '../wording.ts';
 import { answerSchema, CONTENTS, type PARAMETERS, type Printed, type Response } from './task.ts';
 

@@ -1,6 +1,7 @@
 // What turned-shapes says to the adult and, through the adult, to the child.
 import { contentName, formOf, stanceOf, symmetryTurnDeg } from '../../figures/index.ts';
-import type { ActivityWords, Language } from '../activity.ts';
+import type { Language } from '../../languages/index.ts';
+import type { ActivityWords } from '../activity.ts';
 import { listOf, nameAmong, numberWord, ordinalWord } from '../wording.ts';
 import { answerSchema, CONTENTS, type PARAMETERS, type Printed, type Response } from './task.ts';
 

@@ -17,7 +17,7 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
       return { ok: true, value: gatherCatalogue() };
     case 'show':
       return replyOf(
-        show(question.entries, question.view, question.sheet),
+        show(question.entries, question.view, question.wanted),
         question.entries.activity,
       );
     case 'notch':

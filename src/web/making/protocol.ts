@@ -66,8 +66,10 @@ export interface Shown {
   readonly widthMm: number;
   readonly heightMm: number;
   readonly title: string;
-  /** Which sheet of the pack, 1 upward. */
-  readonly sheet: number;
+  /** Which sheet of the pack, or which of the adult's pages, 1 upward, and how many there are. */
+  readonly place: number;
+  readonly places: number;
+  /** Sheets of the pack. */
   readonly sheets: number;
   readonly tasks: number;
   readonly code: string;
@@ -94,7 +96,7 @@ export type Direction = 'easier' | 'harder';
 export interface MakerTalk {
   readonly catalogue: { readonly ask: object; readonly reply: Reply<Catalogue> };
   readonly show: {
-    readonly ask: { readonly entries: Entries; readonly view: View; readonly sheet: number };
+    readonly ask: { readonly entries: Entries; readonly view: View; readonly wanted: number };
     readonly reply: Reply<Shown>;
   };
   /** The same pack about half a logit harder or easier, content and response as they are. */

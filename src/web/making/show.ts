@@ -21,20 +21,23 @@ import type { Shown, View } from './protocol.ts';
 /** At least as many as the sheets that follow on one answer page, so that it looks as it will print. */
 const ANSWERED_TOGETHER = 8;
 
-/** The page for a view of sheet number `wanted` (1 upward; the last one if there are fewer); `options` of its drawing. */
+/**
+ * The page for a view: that of sheet number `wanted`, or page number `wanted` of the adult's (1 upward; the last one if
+ * there are fewer); `options` of its drawing.
+ */
 export function show(
   entries: Entries,
   view: View,
   wanted: number,
   options: SvgOptions = {},
 ): Result<Shown> {
-  const number = Math.max(1, Math.min(wanted, entries.sheets));
+  const number = view === 'adult' ? 1 : within(wanted, entries.sheets);
   const made = sheetsFor(entries, Math.min(entries.sheets, sheetsOnView(view, number, entries)));
   if (!made.ok) return made;
   const pack = made.value;
   const sheet = pack.sheets[number - 1];
   if (sheet === undefined) throw new Error(`pack: expected a sheet ${number}, got none`);
-  const page = pageFor(view, pack, sheet);
+  const { page, place, places } = pageFor(view, pack, sheet, wanted);
   const { spec, tasks, code } = sheet;
   const { widthMm, heightMm, title } = page;
   const activity = activityOf(spec.activity);
@@ -43,7 +46,8 @@ export function show(
     widthMm,
     heightMm,
     title,
-    sheet: number,
+    place: place ?? number,
+    places: places ?? entries.sheets,
     sheets: entries.sheets,
     tasks: tasks.length,
     code,
@@ -81,12 +85,25 @@ function sheetsOnView(view: View, number: number, { sheets }: Entries): number {
   return view === 'answers' ? number + ANSWERED_TOGETHER : sheets;
 }
 
-function pageFor(view: View, pack: Pack, sheet: Sheet): Page {
-  if (view === 'sheet') return sheetPage(sheet);
-  const pages = view === 'adult' ? adultPages(pack) : answerPages(pack.sheets);
-  const page = [...pages].find((each) => view === 'adult' || isPrintedOn(each, sheet.code));
+interface PageForView {
+  readonly page: Page;
+  /** Which page of how many; absent where that is the sheet's own number. */
+  readonly place?: number;
+  readonly places?: number;
+}
+
+function pageFor(view: View, pack: Pack, sheet: Sheet, wanted: number): PageForView {
+  if (view === 'sheet') return { page: sheetPage(sheet) };
+  const pages = view === 'adult' ? adultPages(pack) : [...answerPages(pack.sheets)];
+  const place = within(wanted, pages.length);
+  const page =
+    view === 'adult' ? pages[place - 1] : pages.find((each) => isPrintedOn(each, sheet.code));
   if (page === undefined) throw new Error(`${view}: expected a page, got none`);
-  return page;
+  return view === 'adult' ? { page, place, places: pages.length } : { page };
+}
+
+function within(wanted: number, most: number): number {
+  return Math.max(1, Math.min(wanted, most));
 }
 
 function isPrintedOn({ nodes }: Page, code: string): boolean {

@@ -11,7 +11,7 @@ export interface ShownState {
   readonly isMaking: boolean;
 }
 
-export function useShown(maker: Maker, entries: Entries, view: View, sheet: number): ShownState {
+export function useShown(maker: Maker, entries: Entries, view: View, wanted: number): ShownState {
   const [state, setState] = useState<ShownState>({ objections: [], isMaking: true });
   const before = useRef<Promise<void>>(Promise.resolve());
   useEffect(() => {
@@ -20,13 +20,13 @@ export function useShown(maker: Maker, entries: Entries, view: View, sheet: numb
     // One at a time: what was asked for and changed again meanwhile is never made.
     before.current = before.current.then(async () => {
       if (!isWanted) return;
-      const reply = await maker.ask('show', { entries, view, sheet });
+      const reply = await maker.ask('show', { entries, view, wanted });
       if (isWanted) setState((last) => afterReply(last, reply));
     });
     return () => {
       isWanted = false;
     };
-  }, [maker, entries, view, sheet]);
+  }, [maker, entries, view, wanted]);
   return state;
 }
 

@@ -48,6 +48,11 @@ export function withLayout(entries: Entries, name: LayoutChoice, value: string):
   return value === USUAL_LAYOUT[name] ? others : { ...others, [name]: value };
 }
 
+/** Another paper. One half as large lies sideways at first: it is then as wide as the whole one upright. */
+export function onPaper(entries: Entries, paper: string): Entries {
+  return { ...entries, paper, ...(paper === 'A5' ? { orientation: 'landscape' } : {}) };
+}
+
 /** Parameters that are the adult's choice at any step, so that they stay when the step changes. */
 const KEPT_AT_ANY_STEP: readonly string[] = ['content', 'response'];
 

@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import type { Values } from '../../activities/index.ts';
 import type { ActivityCard, Catalogue } from '../making/protocol.ts';
-import { atActivity, atStep, type Entries } from '../recipe/entries.ts';
+import { atActivity, atStep, type Entries, onPaper } from '../recipe/entries.ts';
 import { capital, type ShellControl, words } from '../words.ts';
 import { type Choice, ChoiceControl } from './choice-control.tsx';
 import { NumberControl } from './number-control.tsx';
@@ -56,7 +56,7 @@ export function shellControls(props: ControlsProps): Readonly<Record<ShellContro
       edit(atStep(entries, Number(step))),
     ),
     paper: choice('paper', entries.paper, named(catalogue.papers, {}, words.paperNotes), (paper) =>
-      edit({ ...entries, paper }),
+      edit(onPaper(entries, paper)),
     ),
     orientation: choice(
       'orientation',

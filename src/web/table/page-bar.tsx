@@ -1,4 +1,4 @@
-// Which page lies on the table: sheet, answers or the adult's page, and which sheet of the pack.
+// Which page lies on the table: sheet, answers or the adult's page, and which of them.
 import { Button } from 'react-aria-components/Button';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
@@ -7,13 +7,14 @@ import { words } from '../words.ts';
 
 export interface PageBarProps {
   readonly view: View;
-  readonly sheet: number;
-  readonly sheets: number;
+  readonly place: number;
+  readonly places: number;
   readonly onView: (view: View) => void;
-  readonly onSheet: (sheet: number) => void;
+  readonly onPlace: (place: number) => void;
 }
 
-export function PageBar({ view, sheet, sheets, onView, onSheet }: PageBarProps) {
+export function PageBar({ view, place, places, onView, onPlace }: PageBarProps) {
+  const names = view === 'adult' ? words.turnAdultPage : words.turnSheet;
   return (
     <div className="page-bar">
       <ToggleButtonGroup
@@ -36,20 +37,18 @@ export function PageBar({ view, sheet, sheets, onView, onSheet }: PageBarProps) 
       <div className="pager">
         <Button
           className="quiet turn"
-          aria-label={words.previousSheet}
-          isDisabled={view === 'adult' || sheet <= 1}
-          onPress={() => onSheet(sheet - 1)}
+          aria-label={names.before}
+          isDisabled={place <= 1}
+          onPress={() => onPlace(place - 1)}
         >
           ←
         </Button>
-        <output className="place">
-          {view === 'adult' ? words.wholePack : words.pageOf(sheet, sheets)}
-        </output>
+        <output className="place">{names.place(place, places)}</output>
         <Button
           className="quiet turn"
-          aria-label={words.nextSheet}
-          isDisabled={view === 'adult' || sheet >= sheets}
-          onPress={() => onSheet(sheet + 1)}
+          aria-label={names.next}
+          isDisabled={place >= places}
+          onPress={() => onPlace(place + 1)}
         >
           →
         </Button>

@@ -1,0 +1,5 @@
+// The languages that Samewise speaks.
+
+/** BCP 47 tags. A language is added here and with its catalogue in `catalogues.ts`. */
+export const LANGUAGES = ['en'] as const;
+export type Language = (typeof LANGUAGES)[number];
