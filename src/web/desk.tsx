@@ -1,4 +1,5 @@
 // Beside the page: the recipe to edit, and what can be done with it.
+import { useState } from 'react';
 import type { Values } from '../activities/index.ts';
 import { CopyCode } from './actions/copy-code.tsx';
 import { GroupNames } from './actions/group-names.tsx';
@@ -6,6 +7,7 @@ import { Notches } from './actions/notches.tsx';
 import { OpenByCode } from './actions/open-by-code.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
 import { useGroup } from './actions/use-group.ts';
+import { PrintDoubts } from './hand/print-doubts.tsx';
 import type { Maker } from './making/maker.ts';
 import type { ActivityCard, Catalogue, Objection, Shown } from './making/protocol.ts';
 import type { Entries } from './recipe/entries.ts';
@@ -26,10 +28,16 @@ export interface DeskProps {
 
 export function Desk({ maker, catalogue, entries, shown, objections, edit, turn }: DeskProps) {
   const { written, write, group } = useGroup();
+  // A yes holds for the sheets as they were then.
+  const [sure, setSure] = useState('');
   const [first] = catalogue.activities;
   const card = catalogue.activities.find(({ id }) => id === entries.activity) ?? first;
   if (card === undefined) return null;
   const isRefused = objections.length > 0;
+  // Children of a group get sheets of their own, which nobody changed.
+  const doubts = group ? [] : (shown?.doubts ?? []);
+  const doubtKey = JSON.stringify(entries.changed);
+  const isSure = sure === doubtKey;
   const controls = {
     catalogue,
     card,
@@ -46,9 +54,14 @@ export function Desk({ maker, catalogue, entries, shown, objections, edit, turn 
       </div>
       <MoreChoices {...controls} />
       <GroupNames group={written} onChange={write} />
+      <PrintDoubts
+        doubts={doubts}
+        isSure={isSure}
+        onChange={(yes) => setSure(yes ? doubtKey : '')}
+      />
       <PressButtons
         what={{ entries, ...(group ? { group } : {}) }}
-        isReady={shown !== undefined && !isRefused}
+        isReady={shown !== undefined && !isRefused && (doubts.length === 0 || isSure)}
       />
       <Notches maker={maker} entries={entries} turn={turn} />
       <div className="codes">

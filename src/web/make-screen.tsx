@@ -1,6 +1,10 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
 import { useState } from 'react';
 import { Desk } from './desk.tsx';
+import { HandPaper } from './hand/hand-paper.tsx';
+import { HandProof } from './hand/hand-proof.tsx';
+import { HandToggle } from './hand/hand-toggle.tsx';
+import { useHand } from './hand/use-hand.ts';
 import type { View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
 import type { Entries } from './recipe/entries.ts';
@@ -19,6 +23,8 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
   const wanted = view === 'adult' ? adultPage : sheet;
   const { shown, objections, isMaking } = useShown(maker, entries, view, wanted);
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
+  const [isByHand, setByHand] = useState(false);
+  const hand = useHand(maker, entries, sheet, isByHand && view === 'sheet', edit);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
     setAdultPage(1);
@@ -33,9 +39,20 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
           places={shown?.places ?? 1}
           onView={setView}
           onPlace={view === 'adult' ? setAdultPage : setSheet}
-        />
-        <Paper shown={shown} isMaking={isMaking} />
-        <Proof shown={shown} card={card} view={view} isRefused={objections.length > 0} />
+        >
+          {view === 'sheet' ? <HandToggle isOn={isByHand} onChange={setByHand} /> : null}
+        </PageBar>
+        {hand && shown ? (
+          <>
+            <HandPaper shown={shown} hand={hand} maker={maker} />
+            <HandProof maker={maker} hand={hand} />
+          </>
+        ) : (
+          <>
+            <Paper shown={shown} isMaking={isMaking} />
+            <Proof shown={shown} card={card} view={view} isRefused={objections.length > 0} />
+          </>
+        )}
       </section>
       <section className="desk" aria-label={words.desk}>
         {catalogue === undefined ? null : (

@@ -1,5 +1,6 @@
 // Answers the questions of the screen with the core; never throws.
 import type { Question } from '../asking/talk.ts';
+import { answerHand } from '../hand/answer-hand.ts';
 import { gatherCatalogue } from './catalogue.ts';
 import { notched } from './notched.ts';
 import type { MakerTalk } from './protocol.ts';
@@ -24,5 +25,7 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
       return replyOf(notched(question.entries, question.direction), question.entries.activity);
     case 'open':
       return replyOf(entriesOfCode(question.code), '');
+    default:
+      return answerHand(question);
   }
 }

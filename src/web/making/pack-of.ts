@@ -11,6 +11,7 @@ import {
   type SeededRecipe,
 } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
+import { withChanged } from './changed-sheets.ts';
 import { fitValues } from './fit-values.ts';
 import type { Group } from './protocol.ts';
 
@@ -24,9 +25,11 @@ export function packOf(
   const recipe = recipeOf(entries);
   if (!recipe.ok) return recipe;
   if (group !== undefined) return groupPackOf(recipe.value, group, onProgress);
-  return entries.first === undefined
-    ? makePack(withSheets(recipe.value, count), onProgress)
-    : packFrom(recipe.value, entries.first, count, onProgress);
+  const made =
+    entries.first === undefined
+      ? makePack(withSheets(recipe.value, count), onProgress)
+      : packFrom(recipe.value, entries.first, count, onProgress);
+  return made.ok ? withChanged(made.value, entries.changed) : made;
 }
 
 /** The pack for each child of a group; a sheet that was opened by its code is not among them. */

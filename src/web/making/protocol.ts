@@ -1,9 +1,14 @@
 // What the app and its workers say to each other: plain data, so that it can cross between threads.
 import type { AgeHint, Parameter, Values } from '../../activities/index.ts';
+import type { Doubt } from '../../editing/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import type { Report } from '../../plan/index.ts';
 import type { Framework } from '../../sheets/index.ts';
+import type { HandTalk } from '../hand/hand-talk.ts';
 import type { Entries, LayoutChoice } from '../recipe/entries.ts';
+import type { Objection, Reply } from './reply-form.ts';
+
+export type { Objection, Reply } from './reply-form.ts';
 
 /** A parameter of an activity with its words. */
 export interface ParameterCard {
@@ -51,12 +56,6 @@ export interface Catalogue {
   readonly credit: string;
 }
 
-/** Why something cannot be made: the control it is about, where there is one, and the sentence. */
-export interface Objection {
-  readonly control: string;
-  readonly sentence: string;
-}
-
 export const VIEWS = ['sheet', 'answers', 'adult'] as const;
 export type View = (typeof VIEWS)[number];
 
@@ -84,16 +83,20 @@ export interface Shown {
   readonly answers: readonly string[];
   /** Pairs of colours on the sheet that look alike to some children. */
   readonly alike: readonly (readonly [string, string])[];
+  /** Tasks of the whole pack that were changed by hand and are not certain; numbers from 1. */
+  readonly doubts: readonly ShownDoubt[];
 }
 
-export type Reply<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly objections: readonly Objection[] };
+export interface ShownDoubt {
+  readonly sheet: number;
+  readonly task: number;
+  readonly reason: Doubt['reason'];
+}
 
 export type Direction = 'easier' | 'harder';
 
 /** Questions to the maker, each with its reply. */
-export interface MakerTalk {
+export interface MakerTalk extends HandTalk {
   readonly catalogue: { readonly ask: object; readonly reply: Reply<Catalogue> };
   readonly show: {
     readonly ask: { readonly entries: Entries; readonly view: View; readonly wanted: number };

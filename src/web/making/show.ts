@@ -12,8 +12,10 @@ import {
   printedColours,
   type Sheet,
   sheetPage,
+  shortCode,
 } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
+import { lastChanged } from './changed-texts.ts';
 import { fitValues } from './fit-values.ts';
 import { packOf } from './pack-of.ts';
 import type { Shown, View } from './protocol.ts';
@@ -32,7 +34,8 @@ export function show(
   options: SvgOptions = {},
 ): Result<Shown> {
   const number = view === 'adult' ? 1 : within(wanted, entries.sheets);
-  const made = sheetsFor(entries, Math.min(entries.sheets, sheetsOnView(view, number, entries)));
+  const needed = Math.max(sheetsOnView(view, number, entries), lastChanged(entries.changed));
+  const made = sheetsFor(entries, Math.min(entries.sheets, needed));
   if (!made.ok) return made;
   const pack = made.value;
   const sheet = pack.sheets[number - 1];
@@ -58,11 +61,14 @@ export function show(
     hardness: hardnessOf(sheet),
     answers: tasks.map(({ printed, answer }) => activity.words.en.answer(printed, answer)),
     alike: alikeOn(sheet),
+    doubts: pack.sheets.flatMap(({ doubts = [] }, index) =>
+      doubts.map(({ task, reason }) => ({ sheet: index + 1, task: task + 1, reason })),
+    ),
   });
 }
 
 /** How hard the sheet is and why, in words. */
-function hardnessOf({ spec, tasks }: Sheet): string {
+export function hardnessOf({ spec, tasks }: Sheet): string {
   const activity = activityOf(spec.activity);
   const difficulties = tasks.map(({ printed }) => difficultyOf(activity, printed));
   return explainDifficulty(sheetDifficulty(difficulties), 'en');
@@ -107,7 +113,7 @@ function within(wanted: number, most: number): number {
 }
 
 function isPrintedOn({ nodes }: Page, code: string): boolean {
-  return JSON.stringify(nodes).includes(`"${code}"`);
+  return JSON.stringify(nodes).includes(`"${shortCode(code)}"`);
 }
 
 /** Pairs in one task that full red-green deficiency merges. In grey print marks tell the colours apart. */

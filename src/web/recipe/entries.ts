@@ -22,6 +22,8 @@ export interface Entries {
   readonly size?: string;
   readonly ink?: string;
   readonly margin?: string;
+  /** Sheets that were changed by hand, each as `2:CODE`, its number and its code; absent: none. */
+  readonly changed?: readonly string[];
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly string[];
 }

@@ -1,4 +1,5 @@
 // Which page lies on the table: sheet, answers or the adult's page, and which of them.
+import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
@@ -11,9 +12,11 @@ export interface PageBarProps {
   readonly places: number;
   readonly onView: (view: View) => void;
   readonly onPlace: (place: number) => void;
+  /** What else can be done with the page. */
+  readonly children?: ReactNode;
 }
 
-export function PageBar({ view, place, places, onView, onPlace }: PageBarProps) {
+export function PageBar({ view, place, places, onView, onPlace, children }: PageBarProps) {
   const names = view === 'adult' ? words.turnAdultPage : words.turnSheet;
   return (
     <div className="page-bar">
@@ -53,6 +56,7 @@ export function PageBar({ view, place, places, onView, onPlace }: PageBarProps) 
           →
         </Button>
       </div>
+      {children}
     </div>
   );
 }
