@@ -46,6 +46,7 @@ export const ENGLISH: ShellWords = {
     noAnswers: 'leave the answer pages out',
     noAdultPage: "leave the adult's page out",
     asJson: 'as JSON',
+    uncertain: 'yes, write a sheet that was changed by hand though it is not certain',
   },
   arguments: {
     file: 'the pack file; - for standard input',
@@ -67,14 +68,22 @@ Examples:
   proving: (done, all) => `proving sheet ${done} of ${all}`,
   drawing: (done, all) => `drawing sheet ${done} of ${all}`,
   checking: (done, all) => `checking sheet ${done} of ${all}`,
-  packMade: (sheets, tasks) => `${counted(sheets, 'sheet')}, ${counted(tasks, 'task')}, all proven`,
+  packMade: (sheets, tasks, doubts) =>
+    `${counted(sheets, 'sheet')}, ${counted(tasks, 'task')}, ` +
+    (doubts === 0 ? 'all proven' : `${doubts} changed by hand and not certain`),
+  askSure: (tasks) =>
+    `it was changed by hand, and ${tasks.length === 1 ? 'task' : 'tasks'} ${tasks.join(', ')} ` +
+    `${tasks.length === 1 ? 'has' : 'have'} not exactly one answer; to write it all the same add --uncertain`,
   aimed: (activity, step, settings, logits) => {
     const changes = settings.length === 0 ? '' : ` with ${settings.join(', ')}`;
     return `${activity}: step ${step}${changes}; ${logits} logits on the mean`;
   },
   written: (path) => `wrote ${path}`,
-  allProven: (sheets, tasks) =>
-    `${counted(tasks, 'task')} on ${counted(sheets, 'sheet')}: every answer is certain.`,
+  allProven: (sheets, tasks, doubts) =>
+    `${counted(tasks, 'task')} on ${counted(sheets, 'sheet')}: ` +
+    (doubts === 0
+      ? 'every answer is certain.'
+      : `every answer is certain but for ${doubts} changed by hand.`),
   someNotProven: (faults, tasks) => `${faults} of ${counted(tasks, 'task')} not certain.`,
   fault: (at, activity, code, reason, detail) =>
     `${at} (${activity}, ${code}) is ${reason}: ${detail}`,

@@ -30,7 +30,8 @@ export interface ShellWords {
       | 'svg'
       | 'noAnswers'
       | 'noAdultPage'
-      | 'asJson',
+      | 'asJson'
+      | 'uncertain',
       string
     >
   >;
@@ -40,7 +41,9 @@ export interface ShellWords {
   readonly proving: (done: number, all: number) => string;
   readonly drawing: (done: number, all: number) => string;
   readonly checking: (done: number, all: number) => string;
-  readonly packMade: (sheets: number, tasks: number) => string;
+  readonly packMade: (sheets: number, tasks: number, doubts: number) => string;
+  /** Why a sheet that a person changed is not written without a yes. */
+  readonly askSure: (tasks: readonly number[]) => string;
   /** What an asked-for difficulty came to: the step, the values that differ from it, and the mean. */
   readonly aimed: (
     activity: string,
@@ -49,7 +52,8 @@ export interface ShellWords {
     logits: number,
   ) => string;
   readonly written: (path: string) => string;
-  readonly allProven: (sheets: number, tasks: number) => string;
+  /** `doubts`: tasks that were changed by hand and printed though they are not certain. */
+  readonly allProven: (sheets: number, tasks: number, doubts: number) => string;
   readonly someNotProven: (faults: number, tasks: number) => string;
   readonly fault: (
     at: string,
