@@ -21,6 +21,8 @@ const LEAST_EM_MM = 2.4;
 const LONGEST_BESIDE = 49;
 const CODE_LINE_MM = 2.9;
 const CODE_GAP_MM = 0.8;
+/** With more lines of code, on narrow paper, there is no room for what the adult asks. */
+const MOST_BELOW_QUESTION = 2;
 const NAME_EM_MM = 4;
 /** From the line up to the feet of the letters. */
 const NAME_RISE_MM = 0.4;
@@ -82,7 +84,7 @@ export function drawFoot({
   const lines = codeLines(code, row);
   const lowerMm = bottom - 1.2 - (lines.length > 0 ? CODE_GAP_MM : 0) - lines.length * CODE_LINE_MM;
   return group('foot', [
-    ...upperRow(question, about, row, lowerMm - 6.4),
+    ...(lines.length > MOST_BELOW_QUESTION ? [] : upperRow(question, about, row, lowerMm - 6.4)),
     ...lowerRow({ code: lines.length > 0 ? '' : code, labels, child }, row, lowerMm),
     ...lines.map((words, index) => {
       const baselineMm = bottom - 0.8 - (lines.length - 1 - index) * CODE_LINE_MM;

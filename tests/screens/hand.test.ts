@@ -3,7 +3,8 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { readCode } from '../../src/sheets/index.ts';
-import { codeOf, PHONE, startApp } from './app.ts';
+import { codeOf, DESKTOP, PHONE, startApp } from './app.ts';
+import { faultsOf, WCAG } from './faults.ts';
 
 const app = startApp();
 const RECIPE = 'activity=in-every-box&step=6&seed=5&sheets=2';
@@ -28,7 +29,7 @@ test('a change that makes a task uncertain is said in words and shown on the pag
   const page = await inHands();
   const first = await page.locator('.sheet').innerHTML();
   await makeAlike(page);
-  expect(await page.locator('.hand-proof').innerText()).toMatch(/Box 1 shows the same figure/);
+  expect(await page.locator('.hand-proof').textContent()).toMatch(/Box 1 shows the same figure/);
   expect(await page.locator('.hand-target[data-wrong="true"]').count()).toBe(1);
   expect(await page.getByRole('button', { name: /look here$/ }).count()).toBe(1);
   await page.getByRole('button', { name: /^Repair task 1: Make the/ }).click();
@@ -126,6 +127,48 @@ test('by keyboard alone, on a small phone, without storage', async () => {
 
 test('a change in the address that is of another sheet, or nonsense, is left out', async () => {
   const page = await app.open(`${RECIPE}&changed=1:3CFR-YRT7-FF2W-DU,x:y,2:6222,99:6222-2222`);
-  expect(await page.locator('.proof').innerText()).toContain('exactly one answer');
+  expect(await page.locator('.proof').textContent()).toContain('exactly one answer');
   expect(await page.locator('.hand-doubts').count()).toBe(0);
+});
+
+test.each([
+  ['light', DESKTOP],
+  ['dark', PHONE],
+] as const)('in %s surroundings at %o nothing of it is a fault', async (colorScheme, viewport) => {
+  const page = await inHands(RECIPE, { colorScheme, viewport });
+  await makeAlike(page);
+  expect(await faultsOf(page, WCAG)).toEqual([]);
+  await page.locator('.hand-target').first().click();
+  await page.locator('.hand-offer').first().waitFor();
+  expect(await faultsOf(page, WCAG)).toEqual([]);
+});
+
+test('many deeds at once are done one after the other, and all of them undone', async () => {
+  const page = await inHands();
+  const first = await page.locator('.sheet').innerHTML();
+  const redraw = page.getByRole('button', { name: 'Task 2: draw the rest again' });
+  for (let count = 0; count < 4; count++) await redraw.click();
+  for (let count = 0; count < 4; count++) await page.keyboard.press('Control+z');
+  await page.waitForFunction((was) => document.querySelector('.sheet')?.innerHTML === was, first);
+  expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+});
+
+test('where nothing stands something can be put, and taken away again', async () => {
+  const page = await inHands('activity=copy-pattern&step=2&seed=5&sheets=1');
+  await page.getByRole('button', { name: 'Places where nothing stands' }).click();
+  const standing = await page.locator('.hand-target').count();
+  await page.locator('.hand-empty .chip').first().click();
+  await page
+    .getByRole('button', { name: /^Put here/ })
+    .first()
+    .click();
+  await page.waitForFunction(
+    (was) => document.querySelectorAll('.hand-target').length > was,
+    standing,
+  );
+  await page.keyboard.press('Control+z');
+  await page.waitForFunction(
+    (was) => document.querySelectorAll('.hand-target').length === was,
+    standing,
+  );
 });

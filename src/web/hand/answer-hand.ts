@@ -20,7 +20,7 @@ import {
   smallestRepair,
   tracedTask,
 } from '../../editing/index.ts';
-import { type Figure, figureName } from '../../figures/index.ts';
+import { type Figure, figureName, sameFigure } from '../../figures/index.ts';
 import { difficultyOf, sheetDifficulty } from '../../learner/index.ts';
 import { drawFigure, type PrintStyle } from '../../page/index.ts';
 import { svgOf } from '../../press/index.ts';
@@ -112,16 +112,19 @@ function heldTask(ground: Ground, base: Sheet, work: Handwork, task: number): He
   const touched = work.last?.task === task ? work.last.places : [];
   const { state, answers, problems } = judge(ground.activity, printed, before, touched);
   const locked = lockedIn(work, task);
+  const named = placesIn(printed).map(({ path, figure }, place) => ({
+    place,
+    name: figure ? nameOf(path, figure) : placeName({ path }),
+    isLocked: locked.includes(place),
+    isEmpty: figure === null,
+  }));
   return {
     state,
     isChanged: work.edits.some((edit) => edit.task === task),
     answers,
     problems,
-    places: placesIn(printed).flatMap((each, place) =>
-      each.figure
-        ? [{ place, name: nameOf(each.path, each.figure), isLocked: locked.includes(place) }]
-        : [],
-    ),
+    places: named.filter(({ isEmpty }) => !isEmpty),
+    empty: named.filter(({ isEmpty }) => isEmpty),
   };
 }
 
@@ -135,6 +138,10 @@ function offered({ entries, sheet, work }: UnderHands, at: Spot): Result<HandOff
   const ground = groundOf(base.value);
   const { before, printed } = lyingTask(ground, base.value.tasks, work, at.task);
   const { path, figure } = placesIn(printed)[at.place] ?? { path: [], figure: null };
+  const isFit = (other: Figure | null) => {
+    const deed = { kind: 'become', at, figure: other } as const;
+    return doDeed(ground, base.value.tasks, work, deed).ok;
+  };
   const around = path.slice(0, -1);
   const isBeside = (other: readonly (string | number)[]) =>
     around.length > 1 && around.every((step, index) => step === other[index]);
@@ -148,6 +155,8 @@ function offered({ entries, sheet, work }: UnderHands, at: Spot): Result<HandOff
         svg: pictureOf(offer.figure, ground.style, `${attribute}-${index}`),
       })),
     })),
+    put: figure ? [] : putsFor(ground, printed).filter((offer) => isFit(offer.figure)),
+    canLeave: figure !== null && isFit(null),
     facts: factsIn(printed).flatMap(({ path: own, value }, fact) =>
       typeof value === 'string' && isBeside(own)
         ? [{ fact, value, choices: choicesFor(value) }]
@@ -158,6 +167,20 @@ function offered({ entries, sheet, work }: UnderHands, at: Spot): Result<HandOff
       change,
     })),
   });
+}
+
+/** The different figures of the task. */
+function putsFor({ style }: Ground, printed: unknown): HandOffers['put'] {
+  const shown = placesIn(printed).flatMap(({ figure }) => figure ?? []);
+  const kinds = shown.filter(
+    (figure, index) => !shown.slice(0, index).some((other) => sameFigure(other, figure)),
+  );
+  return kinds.map((figure, index) => ({
+    label: figureName(figure),
+    figure,
+    isNow: false,
+    svg: pictureOf(figure, style, `put-${index}`),
+  }));
 }
 
 function pictureOf(figure: Figure, style: PrintStyle, idPrefix: string): string {

@@ -22,7 +22,9 @@ export interface HandChoicesProps {
 
 export function HandChoices({ maker, hand, at, trigger, onSwap, onClose }: HandChoicesProps) {
   const offers = useOffers(maker, hand, at);
-  const held = hand.held.tasks[at.task]?.places.find(({ place }) => place === at.place);
+  const task = hand.held.tasks[at.task];
+  const standing = task?.places.find(({ place }) => place === at.place);
+  const held = standing ?? task?.empty.find(({ place }) => place === at.place);
   const act = (deed: Deed) => {
     onClose();
     hand.act(deed);
@@ -59,6 +61,11 @@ export function HandChoices({ maker, hand, at, trigger, onSwap, onClose }: HandC
           >
             {words.swap}
           </Button>
+          {offers?.canLeave ? (
+            <Button className="chip" onPress={() => act({ kind: 'become', at, figure: null })}>
+              {words.leave}
+            </Button>
+          ) : null}
         </div>
         {offers === undefined ? (
           <p className="help">{words.loading}</p>
@@ -91,6 +98,18 @@ function Offers({ offers, at, act }: OffersProps) {
           ))}
         </Named>
       ))}
+      {offers.put.length === 0 ? null : (
+        <Named label={words.put}>
+          {offers.put.map((offer) => (
+            <Picture
+              key={offer.label}
+              offer={offer}
+              group={words.put}
+              onPress={() => act({ kind: 'become', at, figure: offer.figure })}
+            />
+          ))}
+        </Named>
+      )}
       {offers.facts.map(({ fact, value, choices }) => (
         <Named key={fact} label={words.asksFor}>
           {choices.map((choice) => (

@@ -8,6 +8,7 @@ import type { Shown } from '../making/protocol.ts';
 import { around, type Box, LEAST_PX, targetsAt, zoomFor } from '../record/targets.ts';
 import { seenBox, useWidth } from '../record/use-marks.ts';
 import { Paper } from '../table/paper.tsx';
+import { EmptyPlaces } from './empty-places.tsx';
 import { HandChoices } from './hand-choices.tsx';
 import type { HeldPlace, HeldTask } from './hand-talk.ts';
 import type { Hand } from './use-hand.ts';
@@ -67,6 +68,7 @@ export function HandPaper({ shown, hand, maker }: HandPaperProps) {
           ))}
         </Paper>
       </div>
+      <EmptyPlaces tasks={held.tasks} onChoose={choose} />
       {swapping ? (
         <p className="hand-swap" role="status">
           {words.swapWith(nameOf(held.tasks[swapping.task], swapping.place))}{' '}
@@ -131,7 +133,8 @@ function labelOf(task: number, held: HeldPlace | undefined, isWrong: boolean): s
 }
 
 function nameOf(task: HeldTask | undefined, place: number): string {
-  return task?.places.find((each) => each.place === place)?.name ?? '';
+  const all = [...(task?.places ?? []), ...(task?.empty ?? [])];
+  return all.find((each) => each.place === place)?.name ?? '';
 }
 
 /** Where the figures lie, in mm on the page; several parts of one place count as one. */

@@ -34,6 +34,8 @@ export interface HeldTask {
   readonly problems: readonly Problem[];
   /** Those at which something stands. */
   readonly places: readonly HeldPlace[];
+  /** Those at which nothing stands. */
+  readonly empty: readonly HeldPlace[];
 }
 
 /** The sheet as it now is. */
@@ -61,6 +63,10 @@ export interface HandOffers {
     readonly label: string;
     readonly offers: readonly HandOffer[];
   }[];
+  /** Figures to put where nothing stands: those of the task. */
+  readonly put: readonly HandOffer[];
+  /** Whether its place can be left empty. */
+  readonly canLeave: boolean;
   /** What the key asks for beside this figure, where it does. */
   readonly facts: readonly {
     readonly fact: number;

@@ -44,51 +44,76 @@ export function useHand(
 ): Hand | undefined {
   const [state, setState] = useState<State>();
   const key = isOn ? keyOf(entries, sheet) : '';
-  const latest = useRef({ entries, state });
-  latest.current = { entries, state };
-  const begin = useRef<() => Promise<void>>(undefined);
-  begin.current = async () => {
-    const taken = await maker.ask('take', { entries, sheet });
-    if (!taken.ok) return;
-    const held = await maker.ask('hold', { entries, sheet, work: taken.value });
-    if (!held.ok) return;
-    setState({ key, history: historyOf(taken.value), held: held.value, objection: '' });
-  };
+  const latest = useRef<{ entries: Entries; state: State | undefined }>({ entries, state });
+  latest.current.entries = entries;
+  const put = useCallback((next: State | undefined) => {
+    latest.current.state = next;
+    setState(next);
+  }, []);
+  // One deed after the other, each upon what the one before it left.
+  const last = useRef<Promise<void>>(Promise.resolve());
+  const inTurn = useCallback((step: (before: State) => Promise<void>) => {
+    last.current = last.current.then(async () => {
+      const before = latest.current.state;
+      if (before !== undefined) await step(before);
+    });
+  }, []);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: begun anew with each recipe and sheet, not with each change
   useEffect(() => {
-    if (key === '') setState(undefined);
-    else void begin.current?.();
-  }, [key]);
+    put(undefined);
+    if (key === '') return undefined;
+    let isWanted = true;
+    const begin = async () => {
+      const taken = await maker.ask('take', { entries, sheet });
+      if (!taken.ok) return;
+      const held = await maker.ask('hold', { entries, sheet, work: taken.value });
+      if (!held.ok || !isWanted) return;
+      put({ key, history: historyOf(taken.value), held: held.value, objection: '' });
+    };
+    void begin();
+    return () => {
+      isWanted = false;
+    };
+  }, [maker, key, put]);
 
   const goTo = useCallback(
-    async (history: History<Handwork>) => {
-      const { entries: now, state: before } = latest.current;
+    async (before: State, history: History<Handwork>) => {
+      const { entries: now } = latest.current;
+      if (history === before.history) return;
       const held = await maker.ask('hold', { entries: now, sheet, work: history.now });
-      if (!held.ok || before === undefined || latest.current.state?.key !== before.key) return;
-      setState({ key: before.key, history, held: held.value, objection: '' });
-      edit(withCode(now, sheet, history.now, held.value.code));
+      if (!held.ok || latest.current.state?.key !== before.key) return;
+      put({ key: before.key, history, held: held.value, objection: '' });
+      const next = withCode(now, sheet, history.now, held.value.code);
+      latest.current.entries = next;
+      edit(next);
     },
-    [maker, sheet, edit],
+    [maker, sheet, edit, put],
   );
   const act = useCallback(
-    async (deed: Deed) => {
-      const { entries: now, state: before } = latest.current;
-      if (before === undefined) return;
-      const work = before.history.now;
-      const done = await maker.ask('deed', { entries: now, sheet, work, deed });
-      if (done.ok) return goTo(changed(before.history, done.value));
-      const objection = done.objections.map(({ sentence }) => sentence).join(' ');
-      setState((last) => last && { ...last, objection });
-    },
-    [maker, sheet, goTo],
+    (deed: Deed) =>
+      inTurn(async (before) => {
+        const { entries: now } = latest.current;
+        const done = await maker.ask('deed', {
+          entries: now,
+          sheet,
+          work: before.history.now,
+          deed,
+        });
+        if (done.ok) return goTo(before, changed(before.history, done.value));
+        const objection = done.objections.map(({ sentence }) => sentence).join(' ');
+        if (latest.current.state === before) put({ ...before, objection });
+      }),
+    [maker, sheet, goTo, inTurn, put],
   );
-  const undo = useCallback(() => {
-    const { state: before } = latest.current;
-    if (before && before.history.past.length > 0) void goTo(undone(before.history));
-  }, [goTo]);
-  const redo = useCallback(() => {
-    const { state: before } = latest.current;
-    if (before && before.history.future.length > 0) void goTo(redone(before.history));
-  }, [goTo]);
+  const undo = useCallback(
+    () => inTurn((before) => goTo(before, undone(before.history))),
+    [goTo, inTurn],
+  );
+  const redo = useCallback(
+    () => inTurn((before) => goTo(before, redone(before.history))),
+    [goTo, inTurn],
+  );
   useKeys(state !== undefined, undo, redo);
 
   if (state === undefined || state.key !== key) return undefined;

@@ -46,7 +46,10 @@ export const words = {
   swap: 'Swap with another',
   swapWith: (name: string) => `Choose what to swap with: ${name}.`,
   stopSwap: 'Do not swap',
-  empty: 'Leave its place empty',
+  leave: 'Leave its place empty',
+  put: 'Put here',
+  emptyPlaces: 'Places where nothing stands',
+  emptyPlace: (task: number, name: string) => `Task ${task}, ${name}`,
   asksFor: 'What the key asks for',
   loading: 'One moment …',
   notSure: (doubts: readonly ShownDoubt[]) =>
