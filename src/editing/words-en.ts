@@ -49,8 +49,8 @@ export const editingWords = {
           ? `${capitalised(listOf(come))} ${come.length === 1 ? 'is' : 'are'} now an answer too.`
           : gone.length > 0
             ? `${capitalised(listOf(gone))} ${gone.length === 1 ? 'is' : 'are'} no longer an answer.`
-            : 'The answer is another one than before.';
-    return `${says} ${answer}`;
+            : '';
+    return says === '' ? answer : `${says} ${answer}`;
   },
   attributes: {
     colour: 'Colour',

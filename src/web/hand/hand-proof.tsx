@@ -95,8 +95,10 @@ function Mend({ maker, hand, task }: HandProofProps & { readonly task: number })
       isWanted = false;
     };
   }, [maker, task, done]);
-  if (sentence === undefined) return <p>{words.looking}</p>;
-  if (sentence === '') return <p>{words.noRepair}</p>;
+  // An answer that is another one than before may be just what was wanted.
+  const isNeeded = hand.held.tasks[task]?.state === 'uncertain';
+  if (sentence === undefined) return isNeeded ? <p>{words.looking}</p> : null;
+  if (sentence === '') return isNeeded ? <p>{words.noRepair}</p> : null;
   return (
     <div className="hand-mend">
       <p>{sentence}</p>
