@@ -1,6 +1,7 @@
 // The tasks of a sheet with what was changed by hand in them; each solved again from what is printed.
 import type { Task } from '../activities/index.ts';
 import { accept, type Result, refuse } from '../base/index.ts';
+import type { Figure } from '../figures/index.ts';
 import { baseTask, type Ground } from './ground.ts';
 import { isIdle, type TaskEdit, withEdit } from './task-edit.ts';
 import { findingsOf, isDrawable, judge } from './verdict.ts';
@@ -19,12 +20,29 @@ export interface EditedTasks {
   readonly doubts: readonly Doubt[];
 }
 
-/** Edits in the one form that a sheet holds: by task, none that changes nothing; absent where there are none. */
+/** Edits in the one form that a sheet holds: by task, sizes in thousandths, none that changes nothing; absent where there are none. */
 export function editsField(edits: readonly TaskEdit[] | undefined): {
   readonly edits?: readonly TaskEdit[];
 } {
-  const kept = (edits ?? []).filter((edit) => !isIdle(edit));
+  const kept = (edits ?? []).filter((edit) => !isIdle(edit)).map(inThousandths);
   return kept.length === 0 ? {} : { edits: [...kept].sort((one, other) => one.task - other.task) };
+}
+
+/** Sizes are told in thousandths, as generators draw them: more than that no code holds. */
+function inThousandths(edit: TaskEdit): TaskEdit {
+  const figures = edit.figures.map(
+    ([place, figure]) => [place, figure && rounded(figure)] as const,
+  );
+  return { ...edit, figures };
+}
+
+function rounded(figure: Figure): Figure {
+  const { size, dotSize } = figure;
+  return {
+    ...figure,
+    ...(size === undefined ? {} : { size: Math.round(1000 * size) / 1000 }),
+    ...(dotSize === undefined ? {} : { dotSize: Math.round(1000 * dotSize) / 1000 }),
+  };
 }
 
 /** Refuses edits of tasks that there are not, and those that make no task that can be drawn. */

@@ -43,7 +43,7 @@ describe('a code with changes', () => {
 
   it('makes the same sheet again, whatever a figure is', () => {
     const figures: TaskEdit['figures'] = [
-      [0, { form: 'arrow', turn: 135, mirrored: true, colour: 'white', size: Math.SQRT1_2 }],
+      [0, { form: 'arrow', turn: 135, mirrored: true, colour: 'white', size: 0.6041 }],
       [1, { form: 'dots', count: 6, layout: 'row', dotSize: 0.912 }],
       [2, { form: 'picture-cat' as const, fill: 'outline' }],
       [3, {}],
@@ -51,6 +51,7 @@ describe('a code with changes', () => {
     const sheet = sheetWith([{ ...NONE, seed: 4_294_967_295, figures }]);
     const read = readCode(sheet.code);
     expect(read.ok && makeSheet(read.value)).toEqual({ ok: true, value: sheet });
+    expect(JSON.stringify(sheet.tasks)).toContain('"size":0.604');
   });
 
   it('with one character changed is refused or a sheet of its own, never a crash', () => {
