@@ -5,6 +5,7 @@ import { expect, test } from 'vitest';
 import { readCode } from '../../src/sheets/index.ts';
 import { codeOf, DESKTOP, PHONE, startApp } from './app.ts';
 import { faultsOf, WCAG } from './faults.ts';
+import { addChild, codeField, keptResults } from './record-parts.ts';
 
 const app = startApp();
 const RECIPE = 'activity=in-every-box&step=6&seed=5&sheets=2';
@@ -171,4 +172,26 @@ test('where nothing stands something can be put, and taken away again', async ()
     (was) => document.querySelectorAll('.hand-target').length === was,
     standing,
   );
+});
+
+test('a changed sheet is recorded by its code, with what is printed on it', async () => {
+  const page = await inHands();
+  await page.locator('.hand-target').nth(1).click();
+  await page.getByRole('button', { name: 'Colour: yellow' }).click();
+  await page.waitForURL(/changed=1:/);
+  await page.waitForFunction(() =>
+    location.hash.includes(`changed=1:${document.querySelector('output.code')?.textContent}`),
+  );
+  const code = await codeOf(page);
+  const record = await app.open('record', { waitFor: 'record' });
+  await addChild(record, 'Fern');
+  await codeField(record).fill(code);
+  await record.locator('.target').first().waitFor();
+  const yellow = record.getByRole('button', { name: /^Task 1: yellow/ }).first();
+  await yellow.click();
+  await record.getByRole('button', { name: 'Save the record' }).click();
+  await record.getByText(/^Saved for Fern/).waitFor();
+  const [kept] = await keptResults(record);
+  expect(kept?.code).toBe(code);
+  expect(JSON.stringify(kept)).toContain('yellow');
 });
