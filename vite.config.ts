@@ -1,10 +1,11 @@
 // Builds the web app into dist/web, ready for any plain file server: no inline script, no data address.
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { installable } from './scripts/installable.ts';
 
 export default defineConfig({
   base: './',
-  plugins: [react()],
+  plugins: [react(), installable()],
   worker: {
     format: 'es',
     rolldownOptions: {

@@ -11,6 +11,7 @@ import type { Page } from '../src/page/index.ts';
 import { svgOf, writePdf } from '../src/press/index.ts';
 import { makePack, readRecipe, sheetPage } from '../src/sheets/index.ts';
 import { measureAgainstASolver } from './against-a-solver.ts';
+import { measureSizes } from './sizes.ts';
 
 const ROUNDS = 5;
 const TASKS = 400;
@@ -24,6 +25,7 @@ export async function main(): Promise<void> {
   measureTasks();
   measureAgainstASolver();
   await measurePages();
+  measureSizes();
 }
 
 /** Seconds that `work` takes: the median of the rounds after one that does not count. */

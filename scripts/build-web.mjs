@@ -6,7 +6,14 @@ import { ROOT } from './install.mjs';
 
 export const WEB_FOLDER = join(ROOT, 'dist', 'web');
 
-const SOURCES = ['src', 'assets', 'index.html', 'vite.config.ts', 'package-lock.json'];
+const SOURCES = [
+  'src',
+  'assets',
+  'index.html',
+  'vite.config.ts',
+  'scripts/installable.ts',
+  'package-lock.json',
+];
 
 /** Returns whether there is a build of the present sources; says why not on standard error. */
 export function buildWeb() {

@@ -23,6 +23,10 @@ const POLICY = [
   "frame-ancestors 'none'",
 ].join('; ');
 
+/** A file of the build that is named by its content never changes; each other one is asked for anew. */
+const BY_CONTENT = /\/assets\/[^/]+$/;
+const FOR_GOOD = 'public, max-age=31536000, immutable';
+
 const HEADERS = {
   'Content-Security-Policy': POLICY,
   'X-Content-Type-Options': 'nosniff',
@@ -38,7 +42,10 @@ export async function serveWeb({ folder, port }) {
   const files = sirv(folder, { dev: true, etag: true });
   const server = createServer((request, response) => {
     for (const [name, value] of Object.entries(HEADERS)) response.setHeader(name, value);
+    const [path] = request.url.split('?');
+    if (BY_CONTENT.test(path)) response.setHeader('Cache-Control', FOR_GOOD);
     files(request, response, () => {
+      response.removeHeader('Cache-Control');
       response.statusCode = 404;
       response.end('There is no such page here.');
     });

@@ -11,6 +11,7 @@ const STAGES = [
   ['types of the core', 'npx', 'tsc', '-p', 'tsconfig.core.json'],
   ['types of the command line and tests', 'npx', 'tsc', '-p', 'tsconfig.node.json'],
   ['types of the app', 'npx', 'tsc', '-p', 'tsconfig.web.json'],
+  ['types of the service worker', 'npx', 'tsc', '-p', 'tsconfig.worker.json'],
   ['layers', 'npx', 'depcruise', 'src', '--config', '.dependency-cruiser.cjs'],
   ['command line built', 'npm', 'run', '--silent', 'build:cli'],
   ['app built', 'npm', 'run', '--silent', 'build:web'],

@@ -4,6 +4,8 @@ import type { Result } from '../base/index.ts';
 import type { Day, Entry } from '../records/index.ts';
 import type { Maker } from './making/maker.ts';
 import { useCatalogue } from './making/use-shown.ts';
+import type { Newer } from './offline/newer.ts';
+import { NewerLine } from './offline/newer-line.tsx';
 import type { PlaceName } from './place-names.ts';
 import { Places, usePlace } from './places.tsx';
 import { SCREENS } from './places-table.ts';
@@ -17,16 +19,17 @@ const Ground = lazy(() => import('./children/ground.tsx'));
 export interface AppProps {
   readonly maker: Maker;
   readonly planner: Planner;
+  readonly newer: Newer;
 }
 
-export function App({ maker, planner }: AppProps) {
+export function App({ maker, planner, newer }: AppProps) {
   const catalogue = useCatalogue(maker);
   const places = usePlace();
   return (
     <>
       <header className="head">
         <h1>{words.appName}</h1>
-        <p>{words.tagline}</p>
+        <NewerLine newer={newer}>{words.tagline}</NewerLine>
         <Places {...places} />
       </header>
       <Screen place={places.place} maker={maker} planner={planner} catalogue={catalogue} />

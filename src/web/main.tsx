@@ -4,6 +4,7 @@ import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import './look/index.css';
 import { startMaker } from './making/maker.ts';
+import { startNewer } from './offline/newer.ts';
 import { startPlanner } from './planning/planner.ts';
 
 const place = document.getElementById('app');
@@ -11,6 +12,6 @@ if (!place) throw new Error('index.html › #app: expected an element to put the
 
 createRoot(place).render(
   <StrictMode>
-    <App maker={startMaker()} planner={startPlanner()} />
+    <App maker={startMaker()} planner={startPlanner()} newer={startNewer()} />
   </StrictMode>,
 );

@@ -1,12 +1,12 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
-import { useState } from 'react';
 import { Desk } from './desk.tsx';
 import { HandPaper } from './hand/hand-paper.tsx';
 import { HandProof } from './hand/hand-proof.tsx';
 import { HandToggle } from './hand/hand-toggle.tsx';
 import { useHand } from './hand/use-hand.ts';
-import type { View } from './making/protocol.ts';
+import { VIEWS, type View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
+import { useKept } from './offline/kept.ts';
 import type { Entries } from './recipe/entries.ts';
 import { useRecipe } from './recipe/use-recipe.ts';
 import type { ScreenProps } from './screen-props.ts';
@@ -17,13 +17,13 @@ import { words } from './words.ts';
 
 export function MakeScreen({ maker, catalogue }: ScreenProps) {
   const { entries, edit, turn } = useRecipe();
-  const [view, setView] = useState<View>('sheet');
-  const [sheet, setSheet] = useState(1);
-  const [adultPage, setAdultPage] = useState(1);
+  const [view, setView] = useKept('view', readView);
+  const [sheet, setSheet] = useKept('sheet in view', readPlace);
+  const [adultPage, setAdultPage] = useKept('adult page in view', readPlace);
   const wanted = view === 'adult' ? adultPage : sheet;
   const { shown, objections, isMaking } = useShown(maker, entries, view, wanted);
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
-  const [isByHand, setByHand] = useState(false);
+  const [isByHand, setByHand] = useKept('changing by hand', readYes);
   const hand = useHand(maker, entries, sheet, isByHand && view === 'sheet', edit);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
@@ -69,4 +69,16 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
       </section>
     </main>
   );
+}
+
+function readView(left: unknown): View {
+  return VIEWS.find((view) => view === left) ?? 'sheet';
+}
+
+function readPlace(left: unknown): number {
+  return typeof left === 'number' ? left : 1;
+}
+
+function readYes(left: unknown): boolean {
+  return left === true;
 }

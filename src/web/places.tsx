@@ -1,6 +1,7 @@
 // The places of the app as links, and which one the address names.
 import { useEffect, useState } from 'react';
 import { remembersChild } from './children/remembered.ts';
+import { useKept } from './offline/kept.ts';
 import { hashOf, type PlaceName, placeOf } from './place-names.ts';
 import { PLACES_THERE } from './places-table.ts';
 import { words } from './words.ts';
@@ -13,7 +14,7 @@ export interface PlaceState {
 
 export function usePlace(): PlaceState {
   const [place, setPlace] = useState(() => placeNow(location.hash));
-  const [recipe, setRecipe] = useState(hashOf('make'));
+  const [recipe, setRecipe] = useKept('recipe', readRecipe);
   useEffect(() => {
     const follow = ({ oldURL, newURL }: HashChangeEvent) => {
       const left = new URL(oldURL).hash;
@@ -22,7 +23,7 @@ export function usePlace(): PlaceState {
     };
     window.addEventListener('hashchange', follow);
     return () => window.removeEventListener('hashchange', follow);
-  }, []);
+  }, [setRecipe]);
   useEffect(() => {
     document.title = words.title(place);
     // Make writes its recipe into an empty address; any other place its name, so that Back leads to it.
@@ -33,6 +34,11 @@ export function usePlace(): PlaceState {
 
 function placeNow(hash: string): PlaceName {
   return placeOf(hash, PLACES_THERE, remembersChild());
+}
+
+/** The address of Make as it was left; that of a new recipe where it was not. */
+function readRecipe(left: unknown): string {
+  return typeof left === 'string' && placeNow(left) === 'make' ? left : hashOf('make');
 }
 
 export function Places({ place, recipe }: PlaceState) {

@@ -72,6 +72,10 @@ export const words = {
   places: PLACES,
   title: (place: PlaceName) => (place === 'make' ? 'Samewise' : `${PLACES[place]} · Samewise`),
   opening: 'Opening …',
+  newer: 'A newer Samewise is ready.',
+  changeOver: 'Change over',
+  changingOver: 'Changing over once all is written …',
+  newerByHand: 'The newer Samewise comes with the next reload; save first what you are writing.',
   sentence: SENTENCE,
   labels: {
     sheets: 'Sheets',

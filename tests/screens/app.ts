@@ -12,8 +12,13 @@ const ARGUMENTS = ['--no-sandbox', '--disable-quic', '--disable-background-netwo
 export const PHONE = { width: 360, height: 740 };
 export const DESKTOP = { width: 1440, height: 900 };
 
+/** Storing all files for a visit without a network is in the way of tests that are about anything else. */
+const USUAL = { viewport: DESKTOP, serviceWorkers: 'block' } as const;
+
 export interface App {
   readonly address: () => string;
+  /** A page of a browser of its own, on which nothing is opened yet. */
+  readonly blank: (options?: BrowserContextOptions) => Promise<Page>;
   /** Opens the app with a recipe in its address, and waits until its page lies on the table. */
   readonly open: (recipe?: string, options?: OpenOptions) => Promise<Page>;
 }
@@ -53,11 +58,13 @@ export function startApp({ build = builtApp, flags = [] }: AppOptions = {}): App
     await browser?.close();
     await served?.close();
   });
+  const blank = async (options: BrowserContextOptions = {}) =>
+    (await browser.newContext({ ...USUAL, ...options })).newPage();
   return {
     address: () => served.address,
+    blank,
     open: async (recipe = '', { waitFor = 'page', ...options } = {}) => {
-      const context = await browser.newContext({ viewport: DESKTOP, ...options });
-      const page = await context.newPage();
+      const page = await blank(options);
       await page.goto(`${served.address}${recipe === '' ? '' : `#${recipe}`}`);
       await page.locator(SIGNS[waitFor]).first().waitFor();
       return page;

@@ -7,7 +7,7 @@ import { pdfOf } from './files.ts';
 const app = startApp();
 
 test('a whole visit asks nobody else and leaves nothing behind', async () => {
-  const page = await app.open('seed=7');
+  const page = await app.open('seed=7', { serviceWorkers: 'allow' });
   const asked: string[] = [];
   const said: string[] = [];
   page.context().on('request', (request) => asked.push(request.url()));

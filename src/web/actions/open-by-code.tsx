@@ -11,6 +11,7 @@ import { Popover } from 'react-aria-components/Popover';
 import { Text } from 'react-aria-components/Text';
 import { TextField } from 'react-aria-components/TextField';
 import type { Maker } from '../making/maker.ts';
+import { readText, useKept } from '../offline/kept.ts';
 import type { Entries } from '../recipe/entries.ts';
 import { words } from '../words.ts';
 
@@ -20,7 +21,7 @@ export interface OpenByCodeProps {
 }
 
 export function OpenByCode({ maker, onOpen }: OpenByCodeProps) {
-  const [code, setCode] = useState('');
+  const [code, setCode] = useKept('code to open', readText);
   const [objection, setObjection] = useState<string>();
   const open = async (close: () => void) => {
     const reply = await maker.ask('open', { code });

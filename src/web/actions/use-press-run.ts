@@ -2,6 +2,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { startPress } from '../making/press.ts';
 import type { PressAs, PressNews, PressWhat } from '../making/protocol.ts';
+import { holdChangeOver } from '../offline/holds.ts';
 import { words } from '../words.ts';
 import { fileName } from './file-name.ts';
 import { printPages } from './print-pages.ts';
@@ -30,6 +31,8 @@ export function usePressRun(): PressRunState {
   const [run, setRun] = useState<PressRun>(AT_REST);
   const callOff = useRef<() => void>(undefined);
   useEffect(() => () => callOff.current?.(), []);
+  const isRunning = run.progress !== undefined;
+  useEffect(() => (isRunning ? holdChangeOver() : undefined), [isRunning]);
   const start = useCallback((what: PressWhat, as: PressAs) => {
     callOff.current?.();
     setRun({ progress: { words: words.starting, share: 0 }, outcome: '' });

@@ -1,5 +1,5 @@
 // The ground of all screens about children: one reading of the records, one shelf, one child, kept from place to place.
-import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import type { Result } from '../../base/index.ts';
 import {
   type Day,
@@ -10,12 +10,14 @@ import {
   viewOf,
 } from '../../records/index.ts';
 import '../look/children.css';
+import { holdWhile } from '../offline/holds.ts';
+import { askToKeep } from '../store/keeping.ts';
 import { childInView } from './child-in-view.ts';
 import { DemoBanner } from './demo-banner.tsx';
 import { recall, recallShelf, remember } from './remembered.ts';
 import { today } from './today.ts';
 import { type Ground, GroundContext } from './use-ground.ts';
-import { objectionOf, store, useRecords } from './use-records.ts';
+import { objectionOf, type Records, store, useRecords } from './use-records.ts';
 
 export interface GroundProps {
   /** Where one is: going elsewhere ends what was said of the demo group. */
@@ -38,6 +40,7 @@ export default function GroundBelow({ place, onTryDemo, children }: GroundProps)
   useEffect(() => {
     if (view !== undefined) remember(`child.${shelf}`, child?.id);
   }, [view, shelf, child?.id]);
+  const keepForGood = useAskingOnce(records);
   const ground: Ground = {
     ...records,
     shelf,
@@ -45,7 +48,12 @@ export default function GroundBelow({ place, onTryDemo, children }: GroundProps)
     children: view?.children ?? [],
     ...(child === undefined ? {} : { child }),
     choose: (id) => setChosen((before) => ({ ...before, [shelf]: id })),
-    append: (drafts) => store.append(drafts.map((draft) => onShelf(draft, shelf))),
+    append: async (drafts) => {
+      const added = await holdWhile(store.append(drafts.map((draft) => onShelf(draft, shelf))));
+      if (added.ok && shelf === 'real') keepForGood();
+      return added;
+    },
+    keepForGood,
     showShelf,
     removeDemo: async () => {
       const removed = await store.deleteDemo();
@@ -65,6 +73,16 @@ export default function GroundBelow({ place, onTryDemo, children }: GroundProps)
       {children}
     </GroundContext>
   );
+}
+
+/** Asks the browser to keep the records, once in a visit: it may ask the person in turn. */
+function useAskingOnce({ keeping, setKeeping }: Records): () => void {
+  const isAsked = useRef(false);
+  return () => {
+    if (isAsked.current || keeping === 'kept') return;
+    isAsked.current = true;
+    void askToKeep().then(setKeeping);
+  };
 }
 
 /** The shelf in view and a way to the other; without an invented group there is only the real one. */

@@ -16,6 +16,8 @@ export interface Ground extends Records {
   readonly choose: (id: Id) => void;
   /** Adds the drafts on the shelf in view; all of them or none. */
   readonly append: (drafts: readonly Draft[]) => Promise<Result<readonly Entry[]>>;
+  /** Asks the browser to keep the records, once in a visit; `append` does so itself. */
+  readonly keepForGood: () => void;
   readonly showShelf: (shelf: Shelf) => void;
   /** Deletes the invented group for good, and shows the real shelf. */
   readonly removeDemo: () => Promise<Result<number>>;

@@ -1,9 +1,9 @@
 // The report to be printed: on which paper, and whether the adult's own notes are in it.
-import { useState } from 'react';
 import type { PaperName } from '../../page/index.ts';
 import type { Child } from '../../records/index.ts';
 import { PressButtons } from '../actions/press-buttons.tsx';
 import { today } from '../children/today.ts';
+import { useKept } from '../offline/kept.ts';
 import type { GrowthView } from '../planning/cards.ts';
 import { ChoiceControl } from '../sentence/choice-control.tsx';
 import { YesNoControl } from '../sentence/yes-no-control.tsx';
@@ -18,10 +18,17 @@ export interface ReportFormProps {
 
 const PAPERS: readonly PaperName[] = ['A4', 'Letter'];
 
+function readPaper(left: unknown): PaperName {
+  return PAPERS.find((name) => name === left) ?? 'A4';
+}
+
 export function ReportForm({ growth, child, notes }: ReportFormProps) {
   const told = words.report;
-  const [paper, setPaper] = useState<PaperName>('A4');
-  const [withNotes, setWithNotes] = useState(false);
+  const [paper, setPaper] = useKept('paper of the report', readPaper);
+  const [withNotes, setWithNotes] = useKept(
+    `notes in the report on ${child.id}`,
+    (left) => left === true,
+  );
   const { nickname } = child;
   const day = today();
   const report = reportOf({ growth, nickname, day, paper, notes: withNotes ? notes : [] });

@@ -6,7 +6,9 @@ import { type Result, refuse } from '../../base/index.ts';
 import { BACKUP_CHARACTERS, backupText, type Entry, readBackup } from '../../records/index.ts';
 import { saveFile } from '../actions/save-file.ts';
 import { today } from '../children/today.ts';
+import { useGround } from '../children/use-ground.ts';
 import { objectionOf, store } from '../children/use-records.ts';
+import { holdWhile } from '../offline/holds.ts';
 import type { Keeping } from '../store/keeping.ts';
 import { words } from './words.ts';
 
@@ -21,6 +23,7 @@ export interface BackupProps {
 }
 
 export function Backup({ entries, keeping }: BackupProps) {
+  const { keepForGood } = useGround();
   const [outcome, setOutcome] = useState('');
   const [isBackedUp, setIsBackedUp] = useState(false);
   const backUp = () => {
@@ -32,7 +35,7 @@ export function Backup({ entries, keeping }: BackupProps) {
     setOutcome(words.backedUp(name, entries.length));
   };
   const restore = async (file: File | undefined) => {
-    if (file !== undefined) setOutcome(await restored(file));
+    if (file !== undefined) setOutcome(await holdWhile(restored(file, keepForGood)));
   };
   const mayGo = keeping === 'may-go' || keeping === 'unknown';
   return (
@@ -62,11 +65,12 @@ export function Backup({ entries, keeping }: BackupProps) {
   );
 }
 
-/** What came of merging the file into the store, in words. */
-async function restored(file: File): Promise<string> {
+/** What came of merging the file into the store, in words; tells of it where something was added. */
+async function restored(file: File, onAdded: () => void): Promise<string> {
   const read = await entriesIn(file).catch(() => undefined);
   if (read === undefined) return words.fileUnreadable;
   const merged = read.ok ? await store.merge(read.value) : read;
+  if (merged.ok && merged.value > 0) onAdded();
   return merged.ok ? words.restored(merged.value) : words.notRestored(objectionOf(merged));
 }
 

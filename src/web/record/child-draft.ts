@@ -1,8 +1,16 @@
 // What is written in the form of a child, and the entry that it comes to.
-import type { Deed } from '../../activities/index.ts';
+import { z } from 'zod';
+import { DEEDS, type Deed } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
-import type { Child, ColourVision, Draft, WritingHand } from '../../records/index.ts';
+import {
+  type Child,
+  type ColourVision,
+  type Draft,
+  WRITING_HANDS,
+  type WritingHand,
+} from '../../records/index.ts';
 import { readLanguages, writeLanguages } from './languages.ts';
+import { words } from './words.ts';
 
 export interface ChildDraft {
   readonly nickname: string;
@@ -13,7 +21,7 @@ export interface ChildDraft {
   readonly deeds: readonly Deed[];
 }
 
-export function childDraftOf(child: Child | undefined): ChildDraft {
+function childDraftOf(child: Child | undefined): ChildDraft {
   return {
     nickname: child?.nickname ?? '',
     birthMonth: child?.birthMonth ?? '',
@@ -22,6 +30,23 @@ export function childDraftOf(child: Child | undefined): ChildDraft {
     languages: writeLanguages(child?.languages ?? []),
     deeds: child?.deeds ?? [],
   };
+}
+
+const VISIONS = Object.keys(words.visions) as readonly ColourVision[];
+
+const draftSchema: z.ZodType<ChildDraft> = z.object({
+  nickname: z.string(),
+  birthMonth: z.string(),
+  writingHand: z.array(z.enum(WRITING_HANDS)),
+  colourVision: z.array(z.literal(VISIONS)),
+  languages: z.string(),
+  deeds: z.array(z.enum(DEEDS)),
+});
+
+/** The draft that was left unsaved; that of the child as it is where none was. */
+export function readChildDraft(left: unknown, child: Child | undefined): ChildDraft {
+  const read = draftSchema.safeParse(left);
+  return read.success ? read.data : childDraftOf(child);
 }
 
 /** The entry for a new child, or for the change of one: what is left out there is taken back. */

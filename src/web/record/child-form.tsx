@@ -10,7 +10,8 @@ import { TextField } from '../children/text-field.tsx';
 import { useGround } from '../children/use-ground.ts';
 import { objectionOf } from '../children/use-records.ts';
 import { Fold } from '../fold.tsx';
-import { type ChildDraft, childDraftOf, childEntryOf } from './child-draft.ts';
+import { useKept } from '../offline/kept.ts';
+import { type ChildDraft, childEntryOf, readChildDraft } from './child-draft.ts';
 import { words } from './words.ts';
 
 export interface ChildFormProps {
@@ -29,7 +30,9 @@ interface Objections {
 
 export function ChildForm({ child, onSaved, onCancel }: ChildFormProps) {
   const { append } = useGround();
-  const [draft, setDraft] = useState(() => childDraftOf(child));
+  const [draft, setDraft] = useKept(`form of child ${child?.id ?? 'new'}`, (left) =>
+    readChildDraft(left, child),
+  );
   const [objections, setObjections] = useState<Objections>({});
   const change = (part: Partial<ChildDraft>) => setDraft((now) => ({ ...now, ...part }));
   const save = async (event: FormEvent) => {

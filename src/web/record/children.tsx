@@ -1,10 +1,10 @@
 // The children: choosing whose record it is, adding, changing, deleting.
-import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import type { Id, View } from '../../records/index.ts';
 import { ChildChoice } from '../children/child-chooser.tsx';
 import { TryDemo } from '../children/try-demo.tsx';
 import { useGround } from '../children/use-ground.ts';
+import { useKept } from '../offline/kept.ts';
 import { ChildForm } from './child-form.tsx';
 import { DeleteChild } from './delete-child.tsx';
 import { words } from './words.ts';
@@ -16,11 +16,12 @@ export interface ChildrenProps {
   readonly onDeleted: (nickname: string) => void;
 }
 
-type Open = 'nothing' | 'new' | 'change';
+const OPEN = ['nothing', 'new', 'change'] as const;
+type Open = (typeof OPEN)[number];
 
 export function Children({ view, onChoose, onSaved, onDeleted }: ChildrenProps) {
   const { child, shelf } = useGround();
-  const [open, setOpen] = useState<Open>('nothing');
+  const [open, setOpen] = useKept('open form of a child', readOpen);
   const saved = (id: Id, nickname: string) => {
     setOpen('nothing');
     onSaved(id, nickname);
@@ -59,6 +60,10 @@ export function Children({ view, onChoose, onSaved, onDeleted }: ChildrenProps) 
       )}
     </section>
   );
+}
+
+function readOpen(left: unknown): Open {
+  return OPEN.find((open) => open === left) ?? 'nothing';
 }
 
 /** Not among invented children: a real one added there would go with them. */

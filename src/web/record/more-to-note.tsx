@@ -4,13 +4,21 @@ import { TextField } from '../children/text-field.tsx';
 import { Fold } from '../fold.tsx';
 import type { OutcomesProps } from './outcomes.tsx';
 import { outcomeOf, takesInstead } from './result-draft.ts';
+import { isMoreNoted } from './result-draft-left.ts';
 import { words } from './words.ts';
 
 type MoreToNoteProps = Omit<OutcomesProps, 'taps'>;
 
 export function MoreToNote({ sheet, draft, change }: MoreToNoteProps) {
   return (
-    <Fold className="more-to-note" title={words.more} level={3} isOutward>
+    <Fold
+      className="more-to-note"
+      title={words.more}
+      level={3}
+      isOutward
+      // Something is noted at the start only where it came over from the page before.
+      defaultExpanded={isMoreNoted(draft)}
+    >
       <div className="fields">
         <Instead sheet={sheet} draft={draft} change={change} />
         <Chips

@@ -7,7 +7,6 @@ import { RecordsMain } from '../children/records-main.tsx';
 import { useGround } from '../children/use-ground.ts';
 import { useSaid } from '../children/use-said.ts';
 import type { ScreenProps } from '../screen-props.ts';
-import { askToKeep } from '../store/keeping.ts';
 import { Backup } from './backup.tsx';
 import { Children } from './children.tsx';
 import { RecordSheet } from './record-sheet.tsx';
@@ -23,14 +22,12 @@ interface DeskProps extends ScreenProps {
 }
 
 function Desk({ maker, planner, catalogue, view }: DeskProps) {
-  const { child, shelf, entries = [], keeping, setKeeping, choose } = useGround();
+  const { child, shelf, entries = [], keeping, choose } = useGround();
   const { said, say, undo } = useSaid();
   const results = (child && view.results.get(child.id)) ?? [];
   const savedChild = (id: Id, nickname: string) => {
     choose(id);
     say({ text: words.savedChild(nickname) });
-    // Now there is something to keep; a browser that asks the person does so here.
-    if (shelf === 'real' && keeping !== 'kept') void askToKeep().then(setKeeping);
   };
   const saved = ({ id, tasks }: ResultEntry, sheet: string) =>
     say({ text: words.savedResult(child?.nickname ?? '', sheet, tasks), undo: [id] });

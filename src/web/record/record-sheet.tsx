@@ -1,8 +1,9 @@
 // Recording a sheet: picked or found by its code, its picture beside, how it went, and Save.
-import { useCallback, useState } from 'react';
+import { useCallback } from 'react';
 import type { Child, ResultEntry } from '../../records/index.ts';
 import type { Maker } from '../making/maker.ts';
 import type { Catalogue, Shown } from '../making/protocol.ts';
+import { readText, useKept } from '../offline/kept.ts';
 import type { Planner } from '../planning/planner.ts';
 import { CodeField } from './code-field.tsx';
 import { useCodeInAddress } from './code-in-address.ts';
@@ -25,10 +26,17 @@ export interface RecordSheetProps {
 
 const NOTHING_ASKED = { code: '', isPicked: false };
 
+/** The focus does not go to what came over: nobody has picked it just now. */
+function readAsked(left: unknown) {
+  return left instanceof Object && 'code' in left
+    ? { code: readText(left.code), isPicked: false }
+    : NOTHING_ASKED;
+}
+
 export function RecordSheet({ maker, planner, catalogue, child, onSaved }: RecordSheetProps) {
-  const [{ code, isPicked }, setAsked] = useState(NOTHING_ASKED);
-  const pick = useCallback((code: string) => setAsked({ code, isPicked: true }), []);
-  const wasPicked = useCallback(() => setAsked((now) => ({ ...now, isPicked: false })), []);
+  const [{ code, isPicked }, setAsked] = useKept('sheet to record', readAsked);
+  const pick = useCallback((code: string) => setAsked({ code, isPicked: true }), [setAsked]);
+  const wasPicked = useCallback(() => setAsked((now) => ({ ...now, isPicked: false })), [setAsked]);
   useCodeInAddress(pick);
   const { sheet, objection, isLooking } = useSheetOfCode(planner, code);
   const taps = useTaps(planner, sheet?.code);

@@ -1,6 +1,14 @@
 // The count as it is being written, and the entry that it comes to.
-import type { ColourName } from '../../palette/index.ts';
-import type { Draft, Printer, Stock, Tool } from '../../records/index.ts';
+import { z } from 'zod';
+import { COLOUR_NAMES, type ColourName } from '../../palette/index.ts';
+import {
+  type Draft,
+  PRINTERS,
+  type Printer,
+  type Stock,
+  TOOLS,
+  type Tool,
+} from '../../records/index.ts';
 
 export interface StickerRow {
   /** Tells rows apart while they are written. */
@@ -20,7 +28,7 @@ export interface StockDraft {
 const NEW_ROW = { colour: 'red', diameter: '15', count: '' } as const;
 const MOST = { diameterMm: 100, count: 100_000 } as const;
 
-export function draftOf(stock: Stock | undefined): StockDraft {
+function draftOf(stock: Stock | undefined): StockDraft {
   const { stickers = [], crayons = [], tools = [], printer } = stock ?? {};
   return {
     stickers: stickers.map(({ colour, diameterMm, count }, key) => ({
@@ -33,6 +41,26 @@ export function draftOf(stock: Stock | undefined): StockDraft {
     tools,
     printer: printer === undefined ? [] : [printer],
   };
+}
+
+const draftSchema: z.ZodType<StockDraft> = z.object({
+  stickers: z.array(
+    z.object({
+      key: z.number(),
+      colour: z.enum(COLOUR_NAMES),
+      diameter: z.string(),
+      count: z.string(),
+    }),
+  ),
+  crayons: z.array(z.enum(COLOUR_NAMES)),
+  tools: z.array(z.enum(TOOLS)),
+  printer: z.array(z.enum(PRINTERS)),
+});
+
+/** The draft that was left unsaved; that of the count as it is where none was. */
+export function readStockDraft(left: unknown, stock: Stock | undefined): StockDraft {
+  const read = draftSchema.safeParse(left);
+  return read.success ? read.data : draftOf(stock);
 }
 
 export function withRow(draft: StockDraft): StockDraft {

@@ -11,10 +11,11 @@ import { useGround } from '../children/use-ground.ts';
 import { objectionOf } from '../children/use-records.ts';
 import { useSaid } from '../children/use-said.ts';
 import type { Catalogue } from '../making/protocol.ts';
+import { useKept } from '../offline/kept.ts';
 import type { StockReply } from '../planning/cards.ts';
 import type { ScreenProps } from '../screen-props.ts';
 import { StickerRows } from './sticker-rows.tsx';
-import { draftOf, type StockDraft, stockEntryOf, wrongRow } from './stock-draft.ts';
+import { readStockDraft, type StockDraft, stockEntryOf, wrongRow } from './stock-draft.ts';
 import { useStock } from './use-stock.ts';
 import { words } from './words.ts';
 
@@ -53,7 +54,9 @@ interface CountProps {
 
 function Count({ stock: { stock }, colours, onSaved }: CountProps) {
   const { append } = useGround();
-  const [draft, setDraft] = useState<StockDraft>(() => draftOf(stock?.left));
+  const [draft, setDraft] = useKept(`count after ${JSON.stringify(stock)}`, (left) =>
+    readStockDraft(left, stock?.left),
+  );
   const [objection, setObjection] = useState('');
   const change = (next: StockDraft) => {
     setObjection('');

@@ -4,6 +4,7 @@ import type { Draft } from '../../records/index.ts';
 import { useGround } from '../children/use-ground.ts';
 import { objectionOf } from '../children/use-records.ts';
 import { type SaidState, useSaid } from '../children/use-said.ts';
+import { holdWhile } from '../offline/holds.ts';
 import type { DayCards, SheetCard, TodayAsked } from '../planning/cards.ts';
 import type { Planner } from '../planning/planner.ts';
 import {
@@ -103,5 +104,9 @@ export function useDayChanges(
     const added = await append([planOf(asked, sheets)]);
     if (!added.ok) tell(WHOLE_DAY, words.notKept(objectionOf(added)));
   };
-  return { said, undo, busy, saidAt, placeOf, change, anew, keep };
+  return {
+    ...{ said, undo, busy, saidAt, placeOf, keep },
+    change: (card, how) => holdWhile(change(card, how)),
+    anew: () => holdWhile(anew()),
+  };
 }

@@ -1,7 +1,7 @@
 // Printing the week, or one day of it: the sheets that are not done, in one of two orders.
-import { useState } from 'react';
 import type { Day } from '../../records/index.ts';
 import { PressButtons } from '../actions/press-buttons.tsx';
+import { useKept } from '../offline/kept.ts';
 import { ChoiceControl } from '../sentence/choice-control.tsx';
 import { codesToPrint, ORDERS, type Order } from './paper-order.ts';
 import type { CardsByChild } from './use-cards.ts';
@@ -15,10 +15,18 @@ export interface OnPaperProps {
 
 const WEEK = 'week';
 
+function readDay(left: unknown): Day | undefined {
+  return typeof left === 'string' ? left : undefined;
+}
+
+function readOrder(left: unknown): Order {
+  return ORDERS.find((order) => order === left) ?? 'by-child';
+}
+
 export function OnPaper({ week, cards }: OnPaperProps) {
   const { chosen, columns, today, monday } = week;
-  const [wanted, setWanted] = useState<Day>();
-  const [order, setOrder] = useState<Order>('by-child');
+  const [wanted, setWanted] = useKept('day to print', readDay);
+  const [order, setOrder] = useKept('order to print', readOrder);
   const ahead = columns.filter((day) => day >= today);
   const day = ahead.find((each) => each === wanted);
   const weeks = chosen.map(({ id }) => ({ child: id, days: cards.get(id) ?? [] }));

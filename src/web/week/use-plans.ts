@@ -1,5 +1,6 @@
 // What is planned in the week in view, and changes to it, each kept at once.
 import type { Child, Id } from '../../records/index.ts';
+import { holdWhile } from '../offline/holds.ts';
 import type { Planner } from '../planning/planner.ts';
 import { capital } from '../words.ts';
 import { type Change, changed, daysChanged, draftsOf, openOf, type PlannedDay } from './moves.ts';
@@ -53,7 +54,10 @@ export function usePlans(planner: Planner, week: WeekInView): Plans {
     show(child, after);
     await keeping.keep(drafts, changeWords(what, before));
   };
-  return { cards, objection: objection || making.objection, keeping, making, planFor, change };
+  return {
+    ...{ cards, objection: objection || making.objection, keeping, making, change },
+    planFor: (children) => holdWhile(planFor(children)),
+  };
 }
 
 function byDay(one: PlannedDay, other: PlannedDay): number {

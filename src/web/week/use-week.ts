@@ -1,12 +1,17 @@
 // Whose week is in view, and which: the children, the days, and what is wished of it.
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
+import { z } from 'zod';
 import { addDays } from '../../plan/index.ts';
 import type { Child, Day, Id, View } from '../../records/index.ts';
 import { useGround } from '../children/use-ground.ts';
+import { useKept } from '../offline/kept.ts';
 import type { PlanWishes } from '../planning/cards.ts';
 import { usePlanWishes } from '../planning/wishes.ts';
 import { DAYS_A_WEEK, daysNamed, weekToPlan } from './week-days.ts';
 import { useWeekWishes, type WeekWishes } from './wishes.ts';
+
+const idsSchema = z.array(z.string());
+const mondaySchema = z.iso.date();
 
 export interface WeekInView {
   readonly today: Day;
@@ -34,7 +39,9 @@ export function useWeek(view: View, child: Child, today: Day): WeekInView {
   const [chosen, choose] = useChosen(child);
   const [wishes, setWishes] = usePlanWishes();
   const [weekWishes, setWeekWishes] = useWeekWishes();
-  const [monday, turnTo] = useState(() => weekToPlan(today, weekWishes.weekdays));
+  const [monday, turnTo] = useKept('week in view', (left) =>
+    readMonday(left, weekToPlan(today, weekWishes.weekdays)),
+  );
   const wanted = daysNamed(monday, weekWishes.weekdays);
   const columns = useDays([...wanted, ...plannedDays(view, chosen, monday)]);
   const ahead = columns.filter((day) => day >= today);
@@ -55,10 +62,19 @@ export function useWeek(view: View, child: Child, today: Day): WeekInView {
   };
 }
 
+/** A Monday that was left, where it is one. */
+function readMonday(left: unknown, otherwise: Day): Day {
+  const read = mondaySchema.safeParse(left);
+  return read.success ? read.data : otherwise;
+}
+
 /** The children of the week; one alone is the child of all screens. */
 function useChosen(child: Child): [readonly Child[], (ids: readonly Id[]) => void] {
   const { children, choose } = useGround();
-  const [ids, setIds] = useState<readonly Id[]>([child.id]);
+  const [ids, setIds] = useKept<readonly Id[]>('children of the week', (left) => {
+    const read = idsSchema.safeParse(left);
+    return read.success ? read.data : [child.id];
+  });
   const chosen = children.filter(({ id }) => ids.includes(id));
   return [
     chosen,

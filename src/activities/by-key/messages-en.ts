@@ -1,0 +1,58 @@
+// English messages of by-key.
+
+export const MESSAGES = {
+  name: 'by key',
+  about: 'Looks at each figure, finds it in the key, and gives it what the key says.',
+  'steps.1': 'two figures, a sticker for each',
+  'steps.2': 'the figures are coloured in',
+  'steps.3': 'one figure that points up or down',
+  'steps.4': 'six figures become eight',
+  'steps.5': 'a third direction joins the key',
+  'steps.6': 'rings are drawn instead of colouring in',
+  'steps.7': 'eight figures become twelve',
+  'steps.8': 'signs are drawn instead of rings',
+  'steps.9': 'form and colour count together',
+  'steps.10': 'a key of four',
+  'steps.11': 'form and direction count together',
+  'steps.12': 'twelve figures become fifteen',
+  'steps.13': 'the figures change in size, which means nothing',
+  'steps.14': 'a key of five',
+  'steps.15': 'fifteen figures become eighteen',
+  'steps.16': 'left and right stand in the same key',
+  'steps.17': 'a key of six',
+  'steps.18': 'eighteen figures become twenty-one',
+  'set.content.label': 'What is looked at',
+  'set.content.help':
+    'What the figures in the key differ in. Two or three things together need all of them to be seen.',
+  'set.content.dot-layouts': 'how dots lie',
+  'set.content.shapes-and-directions': 'shapes in directions',
+  'set.response.label': 'What the child does',
+  'set.response.help':
+    'What each figure gets. Stickers are easiest for the hand, then colouring in, rings, signs.',
+  'set.response.sticker': 'places a sticker',
+  'set.response.colour-in': 'colours in',
+  'set.response.ring': 'draws a ring',
+  'set.response.sign': 'draws a sign',
+  'set.response.fill': 'fills with a pattern',
+  'set.entries.label': 'Places in the key',
+  'set.entries.help': 'How many different figures the key shows.',
+  'set.items.label': 'Figures to do',
+  'set.items.help': 'How many figures stand below the key.',
+  'set.vary.label': 'What changes without meaning anything',
+  'set.vary.help':
+    'Something that the key does not use changes from figure to figure and is to be looked past.',
+  'set.vary.none': 'nothing',
+  'set.vary.size': 'size',
+  'set.vary.colour': 'colour',
+  'set.vary.form': 'form',
+  'set.vary.layout': 'how the dots lie',
+  'set.balanced.label': 'Equally often',
+  'set.balanced.help':
+    'Each place in the key is used as often as any other, give or take one. If not, one is used more.',
+  'set.leftRight.label': 'Left and right together',
+  'set.leftRight.help':
+    'Left and right may stand in the same key, which is hard before five. Only where things point.',
+  'set.stickerMm.label': 'Size of the stickers in mm',
+  'set.stickerMm.help':
+    'How wide the stickers are that will be placed. Only where stickers are placed.',
+} as const;

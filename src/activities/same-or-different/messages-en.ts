@@ -1,0 +1,50 @@
+// English messages of same-or-different.
+
+export const MESSAGES = {
+  name: 'same or different',
+  about: 'Compares the two figures of each pair and tells whether they are just the same.',
+  'steps.1': 'one of two pairs is the same, and only shapes differ',
+  'steps.2': 'two pairs become three',
+  'steps.3': 'pointing becomes putting a dot beside a pair',
+  'steps.4': 'three pairs become four',
+  'steps.5': 'every pair has another colour, which says nothing',
+  'steps.6': 'a pair may differ in its colours as well',
+  'steps.7': 'shapes and colours come nearer to each other',
+  'steps.8': 'a dot becomes a ring round the pair',
+  'steps.9': 'four pairs become five',
+  'steps.10': 'every pair has another size, which says nothing',
+  'steps.11': 'five pairs become six',
+  'steps.12': 'a pair may differ in its sizes as well',
+  'steps.13': 'the two of a pair come still nearer to each other',
+  'steps.14': 'six pairs become eight',
+  'set.content.label': 'Look at',
+  'set.content.help': 'What the two of a pair may differ in.',
+  'set.response.label': 'The child',
+  'set.response.help':
+    'What the child does to tell the pairs that are the same from those that are not.',
+  'set.response.point': 'points to the pairs that are the same',
+  'set.response.dot': 'puts a dot beside the pairs that are the same',
+  'set.response.ring': 'draws a ring round the pairs that are the same',
+  'set.response.cross': 'crosses out the pairs that are not the same',
+  'set.response.signs': 'puts a dot for the same, a line for not the same',
+  'set.pairs.label': 'Pairs',
+  'set.pairs.help': 'How many pairs there are, each in a box of its own.',
+  'set.checked.label': 'Things to check',
+  'set.checked.help':
+    'In how many things a pair may differ, counted in the order in which they are named. Each pair differs in one of them, or in none. Where there is less to differ in, all of it counts.',
+  'set.likeness.label': 'How like they are',
+  'set.likeness.help':
+    'How easily the two of a pair that differ are taken for each other. Each is fair for three, four or five years and up.',
+  'set.likeness.far': 'plainly different, from three',
+  'set.likeness.middle': 'different, from four',
+  'set.likeness.near': 'nearly the same, from five',
+  'set.idle.label': 'Every pair looks other',
+  'set.idle.help':
+    'What never differs within a pair changes from pair to pair, and has to be left out of mind. Where there is nothing to change, it makes no difference.',
+  'set.mirrors.label': 'Mirror images',
+  'set.mirrors.help':
+    'Whether pairs that differ in direction are mirror images of each other. Very hard: side by side, children of four to six do no better than by guessing. Only with directions.',
+  'set.mirrors.none': 'none',
+  'set.mirrors.left-right': 'pointing left and right',
+  'set.mirrors.slanted': 'slanted both ways',
+} as const;
