@@ -9,4 +9,4 @@ export * from './parameters.ts';
 export type { Piece } from './pieces.ts';
 export * from './registry.ts';
 export { SKILLS, type Skill } from './skills.ts';
-export { counted, numberWord } from './wording.ts';
+export { capitalised, counted, listOf, numberWord } from './wording.ts';
