@@ -8,6 +8,7 @@ import { MOST_CHANCE } from './chance.ts';
 import { type Limits, refusalsWithColours } from './colours-at-hand.ts';
 import type { Decision } from './decision.ts';
 import type { Features } from './features.ts';
+import { styleForTask } from './ink-saving.ts';
 import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './parameters.ts';
 import type { Piece } from './pieces.ts';
 import type { Size } from './size.ts';
@@ -125,6 +126,11 @@ export interface ActivityParts<Id extends string, S extends ParameterSpecs, P, A
   readonly room: (printed: P, style?: PrintStyle) => Size;
   /** The task from (0, 0) to `size`, which is at least its room; with `answer`, the answer drawn in. */
   readonly draw: (printed: P, size: Size, style: PrintStyle, answer?: A) => Group;
+  /**
+   * Whether what is asked hangs on how figures are filled, beyond what the figures say (`styleForTask`), so that they
+   * are never outlines to save ink; absent: it does not.
+   */
+  readonly hangsOnFilling?: (printed: P) => boolean;
   readonly materials: (printed: P, answer: A) => readonly Material[];
   /**
    * The figures of the answer as pieces to cut out and stick into the task's empty places, in the order of the answer,
@@ -216,11 +222,17 @@ export function defineActivity<const Id extends string, const S extends Paramete
     chance: (printed) => Math.min(MOST_CHANCE, parts.chance(printed as P)),
     decisions: (task) => parts.decisions?.(task.printed as P, task.answer as A) ?? [],
     room: (printed, style) => parts.room(printed as P, style),
-    draw: (task, size, style, withAnswer) =>
-      parts.draw(task.printed as P, size, style, ...(withAnswer ? [task.answer as A] : [])),
+    draw: (task, size, style, withAnswer) => {
+      const printed = task.printed as P;
+      const inked = styleForTask(printed, style, parts.hangsOnFilling?.(printed));
+      return parts.draw(printed, size, inked, ...(withAnswer ? [task.answer as A] : []));
+    },
     materials: (task) => parts.materials(task.printed as P, task.answer as A),
-    pieces: (task, size, style) =>
-      parts.pieces?.(task.printed as P, task.answer as A, size, style) ?? [],
+    pieces: (task, size, style) => {
+      const printed = task.printed as P;
+      const inked = styleForTask(printed, style, parts.hangsOnFilling?.(printed));
+      return parts.pieces?.(printed, task.answer as A, size, inked) ?? [];
+    },
   };
 }
 

@@ -4,10 +4,11 @@ import { measureRefusals, type PageChoice, readMeasure } from '../page/index.ts'
 import { printedPapers } from '../sheets/index.ts';
 import type { CutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
+import type { MadeOptions } from './made-options.ts';
 import { refuseUnwritableFile, refuseUnwritableFolder } from './targets.ts';
 
 /** Where a pack goes; `out` may be `-`, standard output. */
-export interface Outputs extends CutOptions {
+export interface Outputs extends CutOptions, MadeOptions {
   readonly out?: string;
   readonly json?: string;
   readonly svg?: string;

@@ -85,9 +85,11 @@ function addPack(program: Command): void {
     .option('--set <name=value>', options.set, collect, [])
     .option('--goals <names>', options.goals)
     .option('--recipe <file>', options.recipe)
+    .option('--stock <file>', options.stock)
     .option('--children <names>', options.children)
     .option('--sorted <by>', options.sorted)
-    .option('--per-child <folder>', options.perChild);
+    .option('--per-child <folder>', options.perChild)
+    .option('--quick', options.quick);
   addOutputs(pack).action((given: PackOptions) => runPack(given));
 }
 
@@ -103,7 +105,8 @@ function addAgain(program: Command): void {
   const again = program
     .command('again')
     .description(commands.again)
-    .argument('<code...>', words.arguments.code);
+    .argument('<code...>', words.arguments.code)
+    .option('--uncertain', options.uncertain);
   addOutputs(again).action((code: string[], given: Outputs) => runAgain(code.join(' '), given));
 }
 
@@ -127,7 +130,10 @@ function addOutputs(command: Command): Command {
     .option('--single', options.single)
     .option('--measured <mm>', options.measured)
     .option('--no-answers', options.noAnswers)
-    .option('--no-adult-page', options.noAdultPage);
+    .option('--no-adult-page', options.noAdultPage)
+    .option('--by-hand', options.byHand)
+    .option('--half-made', options.halfMade)
+    .option('--sticker <mm>', options.sticker);
 }
 
 function addActivities(program: Command): void {

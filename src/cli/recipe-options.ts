@@ -43,6 +43,7 @@ import {
   wholeOf,
 } from './option-values.ts';
 import { readText } from './read-text.ts';
+import { stockOf } from './stock-option.ts';
 import { tell } from './terminal.ts';
 
 /** The options that say what to make, as they are typed. */
@@ -65,6 +66,7 @@ export interface RecipeOptions extends GroupOptions {
   readonly set: readonly string[];
   readonly goals?: string;
   readonly recipe?: string;
+  readonly stock?: string;
 }
 
 const AGES = { min: 3, max: 5 } as const;
@@ -86,6 +88,9 @@ export function recipeOf(options: RecipeOptions): Recipe {
     ...(goals === undefined ? {} : { goals }),
     ...toCutField(base?.toCut),
     ...groupOf(options, base),
+    ...stockOf(options.stock, base),
+    ...(base?.made === undefined ? {} : { made: base.made }),
+    ...(base?.quick === undefined ? {} : { quick: base.quick }),
   };
 }
 

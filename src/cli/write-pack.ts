@@ -1,6 +1,7 @@
 // Writing a proven pack to the files that were asked for: all of them, or none.
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
+import { type MadeWishes, pagesMade } from '../by-hand/index.ts';
 import { corrected, correctedPages, type Page, type Pages } from '../page/index.ts';
 import { svgOf, writePdf } from '../press/index.ts';
 import {
@@ -8,11 +9,10 @@ import {
   PACK_CHARACTERS,
   type Pack,
   packFileText,
-  packPages,
   packsOfChildren,
 } from '../sheets/index.ts';
 import { shellWords } from '../words/index.ts';
-import { Refused } from './failure.ts';
+import { accepted, Refused } from './failure.ts';
 import { namedPages } from './named-pages.ts';
 import { measureOf, type Outputs, STANDARD_OUTPUT } from './outputs.ts';
 import { readFonts } from './package-files.ts';
@@ -21,8 +21,11 @@ import { print, showProgress, tell } from './terminal.ts';
 
 const words = shellWords('en');
 
+/** Where a pack goes, and how its sheets come about. */
+type Wanted = Outputs & { readonly wishes: MadeWishes };
+
 /** Writes the pack; without any output to the first free name of `usual` (`pack.pdf`, `pack-2.pdf`, …). */
-export async function writePack(pack: Pack, given: Outputs, usual: string): Promise<void> {
+export async function writePack(pack: Pack, given: Wanted, usual: string): Promise<void> {
   const isNowhere = (given.out ?? given.json ?? given.svg ?? given.perChild) === undefined;
   const outputs = isNowhere ? { ...given, out: freeName(usual) } : given;
   const staging = openStaging();
@@ -44,7 +47,7 @@ export function freeName(usual: string): string {
   return name;
 }
 
-async function writeAside(pack: Pack, outputs: Outputs, staging: Staging): Promise<string[]> {
+async function writeAside(pack: Pack, outputs: Wanted, staging: Staging): Promise<string[]> {
   const { out, json, svg, perChild } = outputs;
   if (json !== undefined) await writeJson(pack, json, staging);
   if (svg !== undefined) await writeSvgs(pack, outputs, svg, staging);
@@ -57,10 +60,10 @@ async function writeAside(pack: Pack, outputs: Outputs, staging: Staging): Promi
   return [pdf, json, svg, perChild].filter((path) => path !== undefined);
 }
 
-function pagesOf(pack: Pack, outputs: Outputs): Pages {
-  const { answers, adultPage, single = false } = outputs;
-  const wishes = { withAnswers: answers, withAdultPage: adultPage, isSingle: single };
-  const pages = packPages(pack, wishes);
+function pagesOf(pack: Pack, outputs: Wanted): Pages {
+  const { answers, adultPage, single = false, wishes } = outputs;
+  const options = { withAnswers: answers, withAdultPage: adultPage, isSingle: single };
+  const pages = accepted(pagesMade(pack, wishes, options));
   const scaled = correctedPages(pages.pages, measureOf(outputs));
   return { ...pages, pages: countedPages(scaled, pack.sheets.length) };
 }
@@ -88,7 +91,7 @@ async function writeJson(pack: Pack, path: string, staging: Staging): Promise<vo
 /** Numbered in the order of the group; of the name what is safe in a file's name anywhere. */
 async function writePerChild(
   pack: Pack,
-  outputs: Outputs,
+  outputs: Wanted,
   folder: string,
   staging: Staging,
 ): Promise<void> {
@@ -103,7 +106,7 @@ async function writePerChild(
 
 async function writeSvgs(
   pack: Pack,
-  outputs: Outputs,
+  outputs: Wanted,
   folder: string,
   staging: Staging,
 ): Promise<void> {

@@ -16,3 +16,4 @@ export type Hand = PrintStyle['hand'];
 
 export const HANDS = ['right', 'left'] as const;
 export const INKS = ['full', 'saving'] as const;
+export type Ink = (typeof INKS)[number];

@@ -1,5 +1,6 @@
 // A scene: what a page shows, in millimetres from its top left corner, before any file format.
 import type { Path, Transform } from '../base/index.ts';
+import type { Figure } from '../figures/index.ts';
 
 /** A colour as `#rrggbb`. */
 export type Paint = `#${string}`;
@@ -58,6 +59,10 @@ export interface Group {
   readonly mark?: number;
   /** Absent: neither. */
   readonly use?: Use;
+  /** The figure that is drawn here, for programs that make the page in another way; no file shows it. */
+  readonly shows?: Figure;
+  /** The place in its task of the figure that it shows, a whole number from 0; only where the task was traced. */
+  readonly place?: number;
 }
 
 export type SceneNode = Shape | Text | Group;

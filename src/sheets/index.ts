@@ -2,7 +2,7 @@
 export { adultPages } from './adult-page.ts';
 export { answerPages } from './answer-pages.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
-export { CODE_ALPHABET } from './code-characters.ts';
+export { CODE_ALPHABET, LONGEST_CODE, shortCode } from './code-characters.ts';
 export { featuresToDo } from './cut-demands.ts';
 export { cutPagesOf, notToBeCut } from './cut-pages.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
@@ -10,6 +10,7 @@ export { frameworkNames } from './goals-served.ts';
 export { EQUAL_LOGITS } from './group.ts';
 export { readChildren } from './group-names.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
+export { MADE, type Made } from './made.ts';
 export { makePack } from './make-pack.ts';
 export { markingPages } from './marking-table.ts';
 export {
@@ -19,7 +20,7 @@ export {
   type StickerCount,
 } from './materials.ts';
 export { minutesFor } from './minutes.ts';
-export type { OnProgress, Pack, SeededRecipe } from './pack.ts';
+export { makePartSheet, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
 export {
   type Check,
   type CheckNote,
@@ -50,7 +51,7 @@ export { closedObject, wholeNumber } from './schema-parts.ts';
 export { refusalsOf } from './schema-refusals.ts';
 export { type JsonSchema, SCHEMAS } from './schemas.ts';
 export { makeSheet, mostTasks, type Sheet, type SheetRequest } from './sheet.ts';
-export { sheetPage } from './sheet-page.ts';
+export { pagesInInks, sheetPage, taskGroups } from './sheet-page.ts';
 export {
   coloursField,
   DEFAULT_PAGE,
@@ -66,4 +67,16 @@ export {
   styleOf,
 } from './sheet-spec.ts';
 export { changesOf, valuesOf } from './sheet-values.ts';
+export { shownOn } from './shown-on.ts';
+export {
+  PRINTERS,
+  type Printer,
+  readStockText,
+  STOCK_CHARACTERS,
+  STOCK_FIELDS,
+  type StickerStock,
+  type Stock,
+  TOOLS,
+  type Tool,
+} from './stock-facts.ts';
 export { TO_CUT, type ToCut, toCutField } from './to-cut.ts';

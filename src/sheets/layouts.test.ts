@@ -50,8 +50,8 @@ describe.each(Object.entries(LAYOUTS))('%s', (_, choices) => {
       const page = sheetPage(made.value);
       const { page: wanted } = made.value.spec;
       expect(pageSize(wanted.paper, wanted.orientation)).toMatchObject({ widthMm: page.widthMm });
-      // Half the width of a fine line may lie over it.
-      const marginMm = (wanted.margin === 'pocket' ? 20 : 12) - 0.2;
+      // Half the width of a line may lie over it.
+      const marginMm = (wanted.margin === 'pocket' ? 20 : 12) - 0.6;
       for (const node of page.nodes) {
         if (node.kind !== 'group') continue;
         for (const { bounds } of placedIn(node)) {

@@ -26,6 +26,17 @@ const MOST_NAMED = 4;
 /** Keeps a number and its unit on one line. */
 const NBSP = '\u00a0';
 
+const DOUBTS = {
+  several: 'has more than one answer',
+  none: 'has no answer',
+  unfit: 'cannot be read one way',
+};
+
+function provenTasks(tasks: number, doubts: number): string {
+  if (doubts > 0) return `${tasks - doubts || 'None'} of the ${tasks} tasks of this pack were`;
+  return `${tasks === 1 ? 'The task' : `All ${tasks} tasks`} of this pack ${tasks === 1 ? 'was' : 'were'}`;
+}
+
 const adult: AdultWords = {
   title: 'For the adult',
   packTitle: (parts) =>
@@ -106,10 +117,12 @@ const adult: AdultWords = {
   ],
   sheets: 'The sheets',
   moreSheets: (count) => `and ${counted(count, 'more sheet')}, each with its code at the foot.`,
-  proof: (tasks) =>
-    `${tasks === 1 ? 'The task' : `All ${tasks} tasks`} of this pack ${tasks === 1 ? 'was' : 'were'} ` +
+  proof: (tasks, doubts) =>
+    `${provenTasks(tasks, doubts)} ` +
     'proven: a solver that reads only what is printed found the answer in the key, and no other. ' +
     'A sheet is made again from the code at its foot.',
+  doubts: 'Changed by hand, and not certain',
+  doubt: (sheet, task, reason) => `Sheet ${sheet}: task ${task} ${DOUBTS[reason]}.`,
 };
 
 const marking: MarkingWords = {
@@ -151,6 +164,7 @@ const ruler: RulerWords = {
 export const ENGLISH: PageWords = {
   foot: { name: 'Name', date: 'Date', qr: 'The sheet code as a QR code' },
   about: (activity, step) => `${activity} · step ${step}`,
+  changedByHand: 'changed by hand',
   sheetTitle: (activity, step, code) => `${activity}, step ${step}, sheet ${code}`,
   answersTitle: (page, pages) => (pages === 1 ? 'Answers' : `Answers, page ${page} of ${pages}`),
   answerLabel: (number, activity, step) => `${number} · ${activity} · step ${step}`,

@@ -6,6 +6,8 @@ import type { ToCut } from './to-cut.ts';
 export interface PageWords {
   readonly foot: FootLabels;
   readonly about: (activity: string, step: number) => string;
+  /** Stands behind what the sheet is, where a person changed it. */
+  readonly changedByHand: string;
   readonly sheetTitle: (activity: string, step: number, code: string) => string;
   readonly answersTitle: (page: number, pages: number) => string;
   readonly answerLabel: (number: number, activity: string, step: number) => string;
@@ -94,7 +96,10 @@ export interface AdultWords {
   readonly cautions: readonly string[];
   readonly sheets: string;
   readonly moreSheets: (count: number) => string;
-  readonly proof: (tasks: number) => string;
+  /** How many tasks were proven, and of how many that cannot be said. */
+  readonly proof: (tasks: number, doubts: number) => string;
+  readonly doubts: string;
+  readonly doubt: (sheet: number, task: number, reason: 'several' | 'none' | 'unfit') => string;
 }
 
 /** Whole minutes; both may be the same. */

@@ -5,6 +5,7 @@ import {
   drawFoot,
   type Group,
   group,
+  type Ink,
   type Page,
   pageSize,
   printArea,
@@ -23,7 +24,8 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
   const { paper, orientation, margin } = spec.page;
   const activity = activityOf(spec.activity).words[language];
   const words = pageWords(language);
-  const about = words.about(activity.name, spec.step);
+  const kind = words.about(activity.name, spec.step);
+  const about = spec.edits === undefined ? kind : `${kind} · ${words.changedByHand}`;
   const say = activity.say(sheet.tasks[0]?.printed);
   const foot = drawFoot({
     paper,
@@ -42,6 +44,15 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
   };
 }
 
+/** The sheet as it is printed in full and to save ink, whichever of the two it is for. */
+export function pagesInInks(sheet: Sheet, language: Language = 'en'): Readonly<Record<Ink, Page>> {
+  const { ink: _ink, ...full } = sheet.spec;
+  return {
+    full: sheetPage({ ...sheet, spec: full }, language),
+    saving: sheetPage({ ...sheet, spec: { ...full, ink: 'saving' } }, language),
+  };
+}
+
 /** The tasks in their places on the page, with lines between them; `withAnswers` draws the answers in. */
 export function taskGroups(
   sheet: Sheet,
@@ -50,9 +61,16 @@ export function taskGroups(
 ): readonly Group[] {
   const { page } = sheet.spec;
   const placed = placedTasks(sheet);
-  const tasks = placed.map((each) => drawTask(sheet, each, withAnswers, language));
+  const tasks = placed.map((each, index) =>
+    drawTask(sheet, each, withAnswers && !isInDoubt(sheet, index), language),
+  );
   const places = placed.map(({ place }) => place);
   return [...tasks, taskRules(places, sheetArea(page.paper, page.orientation, page.margin))];
+}
+
+/** Whether a person changed the task so that there is no one answer to draw in. */
+function isInDoubt({ doubts = [] }: Sheet, task: number): boolean {
+  return doubts.some((doubt) => doubt.task === task);
 }
 
 function drawTask(

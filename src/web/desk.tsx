@@ -1,14 +1,20 @@
 // Beside the page: the recipe to edit, and what can be done with it.
+import { useState } from 'react';
 import type { Values } from '../activities/index.ts';
 import { CopyCode } from './actions/copy-code.tsx';
 import { GroupNames } from './actions/group-names.tsx';
+import { HowMade } from './actions/how-made.tsx';
 import { Notches } from './actions/notches.tsx';
 import { OpenByCode } from './actions/open-by-code.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
 import { TrueSize } from './actions/true-size.tsx';
 import { useGroup } from './actions/use-group.ts';
+import { PrintDoubts } from './hand/print-doubts.tsx';
+import type { House } from './house/house.ts';
+import { MakeUses } from './house/make-uses.tsx';
 import type { Maker } from './making/maker.ts';
 import type { ActivityCard, Catalogue, Objection, Shown } from './making/protocol.ts';
+import type { Planner } from './planning/planner.ts';
 import type { Entries } from './recipe/entries.ts';
 import { MoreChoices } from './sentence/more-choices.tsx';
 import { objectionTo } from './sentence/objections.ts';
@@ -17,25 +23,37 @@ import { Unplaced } from './sentence/unplaced.tsx';
 
 export interface DeskProps {
   readonly maker: Maker;
+  readonly planner: Planner;
   readonly catalogue: Catalogue;
   readonly entries: Entries;
+  /** The entries as sheets are made from them. */
+  readonly made: Entries;
+  readonly house: House;
   readonly shown: Shown | undefined;
   readonly objections: readonly Objection[];
   readonly edit: (entries: Entries) => void;
   readonly turn: (entries: Entries) => void;
 }
 
-export function Desk({ maker, catalogue, entries, shown, objections, edit, turn }: DeskProps) {
+export function Desk(props: DeskProps) {
+  const { maker, planner, catalogue, entries, made, house, shown, objections, edit, turn } = props;
   const { written, write, group } = useGroup();
+  // A yes holds for the sheets as they were then.
+  const [sure, setSure] = useState('');
   const [first] = catalogue.activities;
   const card = catalogue.activities.find(({ id }) => id === entries.activity) ?? first;
   if (card === undefined) return null;
   const isRefused = objections.length > 0;
+  // Children of a group get sheets of their own, which nobody changed.
+  const doubts = group ? [] : (shown?.doubts ?? []);
+  const doubtKey = JSON.stringify(entries.changed);
+  const isSure = sure === doubtKey;
   const controls = {
     catalogue,
     card,
     entries,
     inForce: valuesInForce(card, entries, isRefused ? undefined : shown),
+    inked: isRefused ? undefined : shown?.inked,
     objectionTo: (control: string) => objectionTo(objections, control),
     edit,
   };
@@ -45,14 +63,21 @@ export function Desk({ maker, catalogue, entries, shown, objections, edit, turn 
         <Sentence {...controls} />
         <Unplaced objections={objections} card={card} />
       </div>
-      <MoreChoices {...controls} />
+      <MoreChoices {...controls} house={house} />
       <GroupNames group={written} onChange={write} />
+      <HowMade entries={entries} edit={edit} />
+      <PrintDoubts
+        doubts={doubts}
+        isSure={isSure}
+        onChange={(yes) => setSure(yes ? doubtKey : '')}
+      />
       <PressButtons
-        what={{ entries, ...(group ? { group } : {}) }}
-        isReady={shown !== undefined && !isRefused}
+        what={{ entries: made, ...(group ? { group } : {}) }}
+        isReady={shown !== undefined && !isRefused && (doubts.length === 0 || isSure)}
       />
       <TrueSize maker={maker} paper={entries.paper} />
-      <Notches maker={maker} entries={entries} turn={turn} />
+      {isRefused ? null : <MakeUses planner={planner} house={house} entries={made} group={group} />}
+      <Notches maker={maker} entries={made} turn={turn} />
       <div className="codes">
         <CopyCode code={shown?.code ?? ''} />
         <OpenByCode maker={maker} onOpen={turn} />

@@ -1,5 +1,6 @@
 // What the app itself says, in one catalogue: everything that is not an activity's own or a refusal.
 import type { AgeHint } from '../activities/index.ts';
+import type { Ink } from '../page/index.ts';
 import type { PlaceName } from './place-names.ts';
 import type { LayoutChoice } from './recipe/entries.ts';
 
@@ -30,6 +31,8 @@ interface LayoutWords {
 }
 
 const NUMBERS = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+/** To a tenth, below which nobody can tell. */
+const percent = (share: number): string => `${Math.round(1000 * share) / 10} %`;
 const inWords = (count: number): string => NUMBERS[count] ?? String(count);
 
 const SENTENCE: readonly Piece[] = [
@@ -123,12 +126,25 @@ export const words = {
       choices: { usual: 'usual', pocket: 'for a wipe-clean pocket' },
     },
   } satisfies Readonly<Record<LayoutChoice, LayoutWords>>,
+  inked: ({ full, saving }: Readonly<Record<Ink, number>>) => {
+    const [inFull, toSave] = [percent(full), percent(saving)];
+    const known = `About ${inFull} of this page is inked`;
+    return inFull === toSave
+      ? `${known}; saving changes nothing here.`
+      : `${known} as drawn, ${toSave} when saving.`;
+  },
   onlyColours: {
     label: 'Only with these colours',
     help: (chosen: number) =>
       chosen === 0
         ? 'None chosen: all colours. Choose those of the stickers and pens that you have.'
         : `Figures and answers have ${chosen === 1 ? 'this colour' : 'these colours'} alone. Pictures keep their own.`,
+  },
+  atHand: {
+    label: 'Only with what you have',
+    help: 'Colours and sizes of stickers, crayons, tools and the printer as they were counted in Supplies; all sheets together take no more than there is.',
+    never: 'Nothing was counted yet, so this cannot be told.',
+    link: 'Count what is in the house',
   },
   yes: 'yes',
   no: 'no',
@@ -167,6 +183,22 @@ export const words = {
     next: 'Next sheet',
     place: (sheet: number, sheets: number) => `sheet ${sheet} of ${sheets}`,
   },
+  turnLeaf: {
+    before: 'Page of the guide before',
+    next: 'Next page of the guide',
+    place: (page: number, pages: number) => `its page ${page} of ${pages}`,
+  },
+  made: 'The sheets are',
+  madeHelp: {
+    printed: 'Everything comes from the printer.',
+    'half-made':
+      'Printed with empty circles in place of dots: you put the stickers on before the child gets the sheet. Figures other than dots are printed.',
+    'by-hand':
+      'No printer: a list of what to fold, rule, stick on and draw on a blank page, and where. Read it from the screen or a print of it.',
+  },
+  madeWays: { printed: 'printed', 'half-made': 'half-made', 'by-hand': 'made by hand' },
+  madeLayout: 'The layout is',
+  madeLayouts: { no: 'as printed', yes: 'the quickest by hand: one task a page' },
   turnAdultPage: {
     before: 'Page before',
     next: 'Next page',

@@ -1,6 +1,7 @@
 // A refusal as whole sentences: where, what was expected, what came, what to do.
 import type { Got, Refusal, StorageFault } from '../base/index.ts';
 import { nearestOf } from './nearest.ts';
+import { houseFact } from './not-in-the-house.ts';
 import { plainText } from './plain-text.ts';
 
 /** The refusal in English, on one line. */
@@ -36,6 +37,8 @@ function factOf(refusal: Refusal): string {
       );
     case 'does-not-fit':
       return `expected at most ${refusal.max} ${refusal.unit}, got ${refusal.got}. ${sentence(refusal.advice)}`;
+    case 'not-in-the-house':
+      return houseFact(refusal);
     case 'not-proven':
       return `not proven: ${refusal.reason}. Nothing was written.`;
     case 'not-correctable':

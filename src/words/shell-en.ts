@@ -5,6 +5,11 @@ function counted(count: number, one: string): string {
   return `${count} ${count === 1 ? one : `${one}s`}`;
 }
 
+/** To a tenth, below which nobody can tell. */
+function percent(share: number): string {
+  return `${Math.round(1000 * share) / 10} %`;
+}
+
 export const ENGLISH: ShellWords = {
   about:
     'Makes visual discrimination sheets for children of three to five: proven, ready to print.',
@@ -14,7 +19,7 @@ export const ENGLISH: ShellWords = {
     again: 'make a sheet again from the code at its foot',
     ruler: 'make a page that shows whether a printer keeps true size',
     activities: 'list the activities with their parameters and steps',
-    schema: 'print the JSON Schema of the pack file and of the recipe',
+    schema: 'print the JSON Schema of the pack file, of the recipe and of the stock',
   },
   options: {
     activity: 'kind of task, such as in-every-box',
@@ -37,6 +42,7 @@ export const ENGLISH: ShellWords = {
     goals:
       "curricula whose goals the adult's page names, such as head-start,ncf-fs (default: none)",
     recipe: 'a recipe in JSON, to mix activities in one pack',
+    stock: 'a count of stickers, crayons and tools in JSON; the pack is made with these alone',
     children:
       'a group: names with commas between; +1 or -2 behind a name gives that child steps above or below',
     sorted: 'how the sheets of a group lie: child or activity (default: child)',
@@ -52,7 +58,12 @@ export const ENGLISH: ShellWords = {
       'what the 50 mm line measures on this printer, such as 48.5: pages are scaled to make up for it',
     noAnswers: 'leave the answer pages out',
     noAdultPage: "leave the adult's page out",
+    byHand: 'without a printer: guides for making the sheets with stickers, pens and a ruler',
+    halfMade: 'printed with empty circles in place of dots, for stickers to be put on',
+    sticker: 'diameter in mm of the stickers at hand, with --by-hand or --half-made',
+    quick: 'with --by-hand: one task on a page, in the layout that is quickest by hand',
     asJson: 'as JSON',
+    uncertain: 'yes, write a sheet that was changed by hand though it is not certain',
   },
   sheetsToCut: {
     cards: 'a sheet',
@@ -64,7 +75,7 @@ export const ENGLISH: ShellWords = {
     file: 'the pack file; - for standard input',
     code: 'the code at the foot of a sheet, with or without hyphens',
     activity: 'one activity alone',
-    schema: 'one schema alone: pack or recipe',
+    schema: 'one schema alone: pack, recipe or stock',
   },
   examples: `
 Examples:
@@ -75,6 +86,7 @@ Examples:
   samewise pack --activity one-of-each --step 3 --pieces
   samewise pack --recipe recipe.json --out pack.pdf --json pack.json
   samewise pack --activity odd-one-out --step 4 --children "Wren, Moss+1, Fern" --out group.pdf
+  samewise pack --activity in-every-box --by-hand --quick --out guide.pdf
   samewise check pack.json
   samewise ruler --out ruler.pdf
 `,
@@ -82,20 +94,34 @@ Examples:
   proving: (done, all) => `proving sheet ${done} of ${all}`,
   drawing: (done, all) => `drawing sheet ${done} of ${all}`,
   checking: (done, all) => `checking sheet ${done} of ${all}`,
-  packMade: (sheets, tasks) => `${counted(sheets, 'sheet')}, ${counted(tasks, 'task')}, all proven`,
+  packMade: (sheets, tasks, doubts) =>
+    `${counted(sheets, 'sheet')}, ${counted(tasks, 'task')}, ` +
+    (doubts === 0 ? 'all proven' : `${doubts} changed by hand and not certain`),
+  inked: (share, ink, otherShare) => {
+    const other = ink === 'full' ? 'with --ink saving' : 'in full';
+    return `ink: about ${percent(share)} of the page on average, ${percent(otherShare)} ${other}`;
+  },
+  askSure: (tasks) =>
+    `it was changed by hand, and ${tasks.length === 1 ? 'task' : 'tasks'} ${tasks.join(', ')} ` +
+    `${tasks.length === 1 ? 'has' : 'have'} not exactly one answer; to write it all the same add --uncertain`,
   aimed: (activity, step, settings, logits) => {
     const changes = settings.length === 0 ? '' : ` with ${settings.join(', ')}`;
     return `${activity}: step ${step}${changes}; ${logits} logits on the mean`;
   },
   written: (path) => `wrote ${path}`,
-  allProven: (sheets, tasks) =>
-    `${counted(tasks, 'task')} on ${counted(sheets, 'sheet')}: every answer is certain.`,
+  allProven: (sheets, tasks, doubts) =>
+    `${counted(tasks, 'task')} on ${counted(sheets, 'sheet')}: ` +
+    (doubts === 0
+      ? 'every answer is certain.'
+      : `every answer is certain but for ${doubts} changed by hand.`),
   someNotProven: (faults, tasks) => `${faults} of ${counted(tasks, 'task')} not certain.`,
   fault: (at, activity, code, reason, detail) =>
     `${at} (${activity}, ${code}) is ${reason}: ${detail}`,
   notes: {
     'code-unreadable': (at, code) => `note: ${at}: no sheet can be made from the code "${code}"`,
     'code-makes-other-tasks': (at, code) => `note: ${at}: the code ${code} makes other tasks`,
+    'changed-and-not-certain': (at) =>
+      `note: ${at}: changed by hand, and it has not exactly one answer`,
     'difficulty-differs': (at) => `note: ${at}: its difficulty is not what the file says`,
   },
   list: {

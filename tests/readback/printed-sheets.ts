@@ -18,7 +18,15 @@ export interface Wanted {
   readonly seed: number;
   /** The hand that writes, where it is not the right one. */
   readonly hand?: 'left';
+  /** Absent: in full. */
+  readonly ink?: 'saving';
 }
+
+/** The ways of printing that a sheet must be read in alike, each with what a test's name says of it. */
+export const IN_BOTH_INKS: readonly (readonly [string, Pick<Wanted, 'ink'>])[] = [
+  ['printed in full', {}],
+  ['printed to save ink', { ink: 'saving' }],
+];
 
 export interface PrintedSheet {
   readonly wanted: Wanted;
@@ -33,11 +41,13 @@ export function sheetsOfSteps(
   steps: number,
   rounds: number,
   seed: number,
+  ink: Pick<Wanted, 'ink'> = {},
 ): Wanted[] {
   return Array.from({ length: steps * rounds }, (_, index) => ({
     activity,
     step: 1 + (index % steps),
     seed: seed + index,
+    ...ink,
   }));
 }
 
@@ -47,9 +57,10 @@ export function sheetsForHands(
   steps: number,
   rounds: number,
   seed: number,
+  ink: Pick<Wanted, 'ink'> = {},
 ): Wanted[] {
-  const right = sheetsOfSteps(activity, steps, rounds, seed);
-  const left = sheetsOfSteps(activity, steps, 1, seed + right.length);
+  const right = sheetsOfSteps(activity, steps, rounds, seed, ink);
+  const left = sheetsOfSteps(activity, steps, 1, seed + right.length, ink);
   return [...right, ...left.map((wanted) => ({ ...wanted, hand: 'left' as const }))];
 }
 

@@ -11,7 +11,7 @@ import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
 import { pieces } from './pieces.ts';
 import { solve } from './solve.ts';
-import { type Answer, answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
+import { type Answer, answerSchema, ID, PARAMETERS, printedSchema, responseTo } from './task.ts';
 import { WORDS } from './words.ts';
 
 export const continueRow = defineActivity({
@@ -31,6 +31,8 @@ export const continueRow = defineActivity({
   decisions,
   room,
   draw,
+  // Empty circles and outlines stand in the row.
+  hangsOnFilling: (printed) => ['sticker', 'colour-in'].includes(responseTo(printed)),
   materials: materialsOf,
   pieces,
   words: WORDS,

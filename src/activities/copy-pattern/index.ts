@@ -9,6 +9,7 @@ import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
 import { PARAMETERS } from './parameters.ts';
 import { pieces } from './pieces.ts';
+import { hangsOnFilling } from './reading.ts';
 import { sameAnswer } from './same-answer.ts';
 import { solve } from './solve.ts';
 import { answerSchema, printedSchema } from './task.ts';
@@ -32,6 +33,7 @@ export const copyPattern = defineActivity({
   chance,
   room,
   draw,
+  hangsOnFilling,
   materials: materialsOf,
   pieces,
   words: WORDS,

@@ -20,6 +20,7 @@ import {
   LINE_MM,
   type PrintStyle,
   stroked,
+  traced,
 } from '../../page/index.ts';
 import type { Head, Printed } from './task.ts';
 
@@ -59,6 +60,10 @@ function areAllCircles({ rows, loose = [], rowHeads = [], columnHeads = [] }: Pr
 }
 
 function drawHead(head: Head, area: Area, ways: Ways): Group {
+  return traced(head, drawShown(head, area, ways));
+}
+
+function drawShown(head: Head, area: Area, ways: Ways): Group {
   const { form, colour, size } = head;
   if (colour !== undefined && form === undefined && size === undefined) {
     return drawPainted(head, area, ways);
@@ -88,7 +93,7 @@ function shownFor(head: Head, { areCircles }: Ways): Figure {
 }
 
 /** A colour alone paints the whole head: a blot in a form would be read as that form. */
-function drawPainted(head: Head, area: Area, { style }: Ways): Group {
+function drawPainted(head: Head, area: Area, { style: { print } }: Ways): Group {
   const { left, top, width, height } = area;
   const { x, y } = centreOf(area);
   const square: Figure = { form: 'square', colour: head.colour };
@@ -99,7 +104,7 @@ function drawPainted(head: Head, area: Area, { style }: Ways): Group {
   return group(
     'head',
     [
-      { kind: 'group', clip: frame, children: [drawFigure(square, x, y, sideMm, style)] },
+      { kind: 'group', clip: frame, children: [drawFigure(square, x, y, sideMm, { print })] },
       stroked(frame, { widthMm: LINE_MM }),
     ],
     headName(head),

@@ -29,6 +29,9 @@ export const oneOfEach = defineActivity({
   chance,
   room,
   draw,
+  // Empty circles and outlines stand among the figures.
+  hangsOnFilling: ({ response }) =>
+    response === 'sticker' || response === 'counters' || response === 'colour-in',
   materials: materialsOf,
   pieces,
   words: WORDS,

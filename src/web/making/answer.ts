@@ -1,5 +1,6 @@
 // Answers the questions of the screen with the core; never throws.
 import type { Question } from '../asking/talk.ts';
+import { answerHand } from '../hand/answer-hand.ts';
 import { gatherCatalogue } from './catalogue.ts';
 import { measureOf } from './measure-of.ts';
 import { notched } from './notched.ts';
@@ -17,15 +18,14 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
     case 'catalogue':
       return { ok: true, value: gatherCatalogue() };
     case 'show':
-      return replyOf(
-        show(question.entries, question.view, question.wanted),
-        question.entries.activity,
-      );
+      return replyOf(show(question.entries, question.view, question), question.entries.activity);
     case 'notch':
       return replyOf(notched(question.entries, question.direction), question.entries.activity);
     case 'open':
       return replyOf(entriesOfCode(question.code), '');
     case 'measure':
       return replyOf(measureOf(question.text, question.paper), '');
+    default:
+      return answerHand(question);
   }
 }

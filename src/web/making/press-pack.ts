@@ -1,15 +1,16 @@
 // Makes a whole pack or a report and presses it: as one PDF, or as drawn pages for the browser's own printing.
 import { zipSync } from 'fflate';
 import { accept, type Result } from '../../base/index.ts';
+import { type MadeWishes, pagesMade } from '../../by-hand/index.ts';
 import { correctedPages, type Page, type Pages, type PaperName } from '../../page/index.ts';
 import { type Report, reportPages } from '../../plan/index.ts';
 import { svgOf, writePdf } from '../../press/index.ts';
 import {
   childFileName,
+  MADE,
   type OnProgress,
   type Pack,
   packOfCodes,
-  packPages,
   packsOfChildren,
   printedPapers,
   rulerPages,
@@ -81,13 +82,20 @@ function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
   const pack = packFor(what, (done, total) => tell({ kind: 'making', done, total }));
   if (!pack.ok) return pack;
   const expected = Math.ceil(pack.value.sheets.length * PAGES_A_SHEET) + 1;
+  const made = madeOf(what);
+  const pages = pagesMade(pack.value, made);
+  if (!pages.ok) return pages;
   const children = packsOfChildren(pack.value);
-  const files = children.map(
-    ({ child, pack: own }) =>
-      [`${childFileName(child, children.length)}.pdf`, packPages(own)] as const,
-  );
+  const files = children.flatMap(({ child, pack: own }) => {
+    const its = pagesMade(own, made);
+    return its.ok ? [[`${childFileName(child, children.length)}.pdf`, its.value] as const] : [];
+  });
   const papers = printedPapers(pack.value.sheets.map(({ spec }) => spec.page));
-  return accept({ pages: packPages(pack.value), papers, expected, files });
+  return accept({ pages: pages.value, papers, expected, files });
+}
+
+function madeOf(what: PressWhat): MadeWishes {
+  return 'entries' in what ? { made: MADE.find((name) => name === what.entries.made) } : {};
 }
 
 function packFor(

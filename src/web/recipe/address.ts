@@ -18,12 +18,12 @@ const OF_THE_ACTIVITY = 'with.';
 
 /** `activity=by-key&step=3&…&colours=red,blue&with.items=8`. */
 export function writeAddress(entries: Entries): string {
-  const { changes, ...plain } = entries;
+  const { changes, stock: _stock, ...plain } = entries;
   const query = new URLSearchParams();
   for (const [name, value] of Object.entries(plain)) query.set(name, String(value));
   for (const [name, value] of Object.entries(changes))
     query.set(OF_THE_ACTIVITY + name, String(value));
-  return query.toString().replaceAll('%2C', ',');
+  return query.toString().replaceAll('%2C', ',').replaceAll('%3A', ':');
 }
 
 /** The entries of an address; what it leaves out is as on a first visit, with the given seed. */
@@ -51,11 +51,13 @@ export function readAddress(hash: string, seed: number): Entries {
     ...(query.get('colours') ? { colours: query.get('colours')?.split(',') ?? [] } : {}),
     ...(query.has('toCut') ? { toCut: (query.get('toCut') ?? '').split(',') } : {}),
     ...Object.fromEntries(
-      LAYOUT_CHOICES.flatMap((name) => {
+      [...LAYOUT_CHOICES, 'made', 'quick'].flatMap((name) => {
         const value = query.get(name);
         return value ? [[name, value]] : [];
       }),
     ),
+    ...(query.get('atHand') === 'true' ? { atHand: true } : {}),
+    ...(query.get('changed') ? { changed: query.get('changed')?.split(',') ?? [] } : {}),
     ...(query.has('goals') ? { goals: (query.get('goals') ?? '').split(',') } : {}),
   };
 }
