@@ -7,6 +7,7 @@ const LADDER = [
   'page',
   'activities',
   'learner',
+  'editing',
   'sheets',
   'by-hand',
   'press',

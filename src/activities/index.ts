@@ -10,3 +10,4 @@ export * from './parameters.ts';
 export type { Piece } from './pieces.ts';
 export * from './registry.ts';
 export { SKILLS, type Skill } from './skills.ts';
+export { capitalised } from './wording.ts';

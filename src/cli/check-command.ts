@@ -14,8 +14,9 @@ export function runCheck(path: string): number {
   for (const line of faultLines(check)) print(`${plainText(line)}\n`);
   for (const { at, code, note } of check.notes) tell(plainText(words.notes[note](at, code)));
   const { faults, tasks, sheets } = check;
+  const doubts = check.notes.filter(({ note }) => note === 'changed-and-not-certain').length;
   print(
-    `${faults.length > 0 ? words.someNotProven(faults.length, tasks) : words.allProven(sheets, tasks)}\n`,
+    `${faults.length > 0 ? words.someNotProven(faults.length, tasks) : words.allProven(sheets, tasks, doubts)}\n`,
   );
   return faults.length > 0 ? 1 : 0;
 }

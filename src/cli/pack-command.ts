@@ -54,7 +54,8 @@ export async function writeProven(
 
 function packLine({ sheets }: Pack): string {
   const tasks = sheets.reduce((sum, sheet) => sum + sheet.tasks.length, 0);
-  return words.packMade(sheets.length, tasks);
+  const doubts = sheets.reduce((sum, sheet) => sum + (sheet.doubts?.length ?? 0), 0);
+  return words.packMade(sheets.length, tasks, doubts);
 }
 
 function chosenSeed(): number {

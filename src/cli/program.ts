@@ -105,7 +105,8 @@ function addAgain(program: Command): void {
   const again = program
     .command('again')
     .description(commands.again)
-    .argument('<code...>', words.arguments.code);
+    .argument('<code...>', words.arguments.code)
+    .option('--uncertain', options.uncertain);
   addOutputs(again).action((code: string[], given: Outputs) => runAgain(code.join(' '), given));
 }
 

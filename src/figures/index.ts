@@ -40,4 +40,5 @@ export * from './room.ts';
 export { SIGN_WIDTH_SHARE } from './sign-lines.ts';
 export * from './symmetry.ts';
 export * from './textures.ts';
+export { placeOf, traced } from './traced.ts';
 export { FIGURE_WORDS, type FigureCase } from './words.ts';

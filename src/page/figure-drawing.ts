@@ -20,7 +20,7 @@ import {
 import { contrastOf, greyOf, hexOf } from '../palette/index.ts';
 import { drawMark, markSpot } from './colour-mark.ts';
 import { INK, WHITE } from './ink.ts';
-import { filled, group, showing, stroked } from './nodes.ts';
+import { filled, group, showing, stroked, traced } from './nodes.ts';
 import { drawPicture } from './picture-drawing.ts';
 import type { PrintStyle } from './print-style.ts';
 import type { Group, Paint, SceneNode, Stroke } from './scene.ts';
@@ -74,6 +74,16 @@ interface Look {
  * where the form has room, else in the lower right corner of the cell.
  */
 export function drawFigure(
+  figure: Figure,
+  xMm: number,
+  yMm: number,
+  cellMm: number,
+  style: PrintStyle,
+): Group {
+  return traced(figure, drawLook(figure, xMm, yMm, cellMm, style));
+}
+
+function drawLook(
   figure: Figure,
   xMm: number,
   yMm: number,

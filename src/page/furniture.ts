@@ -17,6 +17,12 @@ export const FOOT_GAP_MM = 5;
 
 const EM_MM = 3.1;
 const LEAST_EM_MM = 2.4;
+/** Codes longer than this, of sheets that were changed by hand, have lines of their own. */
+const LONGEST_BESIDE = 49;
+const CODE_LINE_MM = 2.9;
+const CODE_GAP_MM = 0.8;
+/** With more lines of code, on narrow paper, there is no room for what the adult asks. */
+const MOST_BELOW_QUESTION = 2;
 const NAME_EM_MM = 4;
 /** From the line up to the feet of the letters. */
 const NAME_RISE_MM = 0.4;
@@ -73,12 +79,31 @@ export function drawFoot({
   const [right, bottom] = [area.left + area.width, area.top + area.height];
   const qr = drawQr(code, labels.qr);
   const row = { left: area.left, right: right - qr.sideMm - Math.max(GAP_MM, qr.quietMm) };
-  const lowerMm = bottom - 1.2;
+  const lines = codeLines(code, row);
+  const lowerMm = bottom - 1.2 - (lines.length > 0 ? CODE_GAP_MM : 0) - lines.length * CODE_LINE_MM;
   return group('foot', [
-    ...upperRow(question, about, row, lowerMm - 6.4),
-    ...lowerRow({ code, labels, child }, row, lowerMm),
+    ...(lines.length > MOST_BELOW_QUESTION ? [] : upperRow(question, about, row, lowerMm - 6.4)),
+    ...lowerRow({ code: lines.length > 0 ? '' : code, labels, child }, row, lowerMm),
+    ...lines.map((words, index) => {
+      const baselineMm = bottom - 0.8 - (lines.length - 1 - index) * CODE_LINE_MM;
+      return text(words, row.left, baselineMm, LEAST_EM_MM, { colour: INK });
+    }),
     { ...qr.group, transform: moveBy(right - qr.sideMm, bottom - qr.sideMm) },
   ]);
+}
+
+/** Lines below the name for a code too long to stand beside it, parted between its groups; none for others. */
+function codeLines(code: string, { left, right }: Row): readonly string[] {
+  if (code.length <= LONGEST_BESIDE) return [];
+  const lines: string[] = [];
+  for (const part of code.split('-')) {
+    const last = lines.at(-1);
+    const longer = last === undefined ? part : `${last}-${part}`;
+    const fits = textWidthMm(`${longer}-`, LEAST_EM_MM, 'regular') <= right - left;
+    if (last !== undefined && fits) lines[lines.length - 1] = longer;
+    else lines.push(part);
+  }
+  return lines.map((line, index) => (index < lines.length - 1 ? `${line}-` : line));
 }
 
 interface Row {
@@ -127,7 +152,9 @@ function lowerRow({ code, labels, child }: LowerRow, row: Row, baselineMm: numbe
     ...field(labels.name, row.left, nameMm, nameRuleMm),
     ...writtenName(child, nameLeft, nameRuleMm, baselineMm),
     ...field(labels.date, dateLeft, dateMm, nameRuleMm * DATE_SHARE),
-    text(code, row.right, baselineMm, codeEmMm, { anchor: 'end', colour: INK }),
+    ...(code === ''
+      ? []
+      : [text(code, row.right, baselineMm, codeEmMm, { anchor: 'end', colour: INK })]),
   ];
 }
 

@@ -1,6 +1,6 @@
 // Short ways to write the nodes of a scene.
 import { linePath, type Path, rectanglePath } from '../base/index.ts';
-import type { Figure } from '../figures/index.ts';
+import { type Figure, placeOf } from '../figures/index.ts';
 import { INK, LINE_MM, WHITE } from './ink.ts';
 import type { Group, Paint, SceneNode, Shape, Stroke, Text } from './scene.ts';
 
@@ -26,6 +26,12 @@ export function asPlace<N extends Group | Shape>(node: N): N {
 /** The group as the drawing of one figure; see `Group.shows`. */
 export function showing(node: Group, shows: Figure): Group {
   return { ...node, shows };
+}
+
+/** The group as the picture of a figure that may know its place; see `Group.place`. */
+export function traced(figure: Figure, node: Group): Group {
+  const place = placeOf(figure);
+  return place === undefined ? node : { ...node, place };
 }
 
 export function filled(path: Path, fill: Paint, stroke?: Stroke): Shape {

@@ -18,13 +18,22 @@ export interface QrDrawing {
   readonly quietMm: number;
 }
 
-/** `words` as a QR code that bears a loss of 15 % or more (level M of ISO/IEC 18004). */
+/** More characters than this make a denser code, which is printed with less to spare so that it stays small. */
+const LONG = 61;
+/** Side of a module of such a code in mm: 4 dots of a 300 dpi print (common practice, no source). */
+const DENSE_MODULE_MM = 0.36;
+
+/**
+ * `words` as a QR code that bears a loss of 15 % or more (level M of ISO/IEC 18004); long ones of 7 % (level L).
+ */
 export function drawQr(words: string, alt: string): QrDrawing {
-  const { data, size } = encode(words, { ecc: 'M', border: 0 });
-  const outline = transformPath(modulesPath(data), scaleBy(MODULE_MM));
+  const isLong = words.length > LONG;
+  const moduleMm = isLong ? DENSE_MODULE_MM : MODULE_MM;
+  const { data, size } = encode(words, { ecc: isLong ? 'L' : 'M', border: 0 });
+  const outline = transformPath(modulesPath(data), scaleBy(moduleMm));
   return {
     group: group('qr', [filled(outline, INK)], alt),
-    sideMm: size * MODULE_MM,
-    quietMm: QUIET_MODULES * MODULE_MM,
+    sideMm: size * moduleMm,
+    quietMm: QUIET_MODULES * moduleMm,
   };
 }

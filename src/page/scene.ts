@@ -61,6 +61,8 @@ export interface Group {
   readonly use?: Use;
   /** The figure that is drawn here, for programs that make the page in another way; no file shows it. */
   readonly shows?: Figure;
+  /** The place in its task of the figure that it shows, a whole number from 0; only where the task was traced. */
+  readonly place?: number;
 }
 
 export type SceneNode = Shape | Text | Group;

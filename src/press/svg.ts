@@ -45,6 +45,7 @@ function svgGroup(group: Group, outer: Transform, writing: Writing): string {
   const open = `<g${attributes({
     'data-role': group.role,
     'data-mark': group.mark === undefined ? undefined : String(group.mark),
+    'data-place': group.place === undefined ? undefined : String(group.place),
     role: roleOf(group),
     'aria-label': group.title ?? group.alt,
   })}`;

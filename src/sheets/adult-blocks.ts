@@ -105,7 +105,8 @@ export function careBlock(language: Language, width: number): Block {
 
 export function proofBlock(pack: Pack, language: Language, width: number): Block {
   const tasks = pack.sheets.reduce((sum, sheet) => sum + sheet.tasks.length, 0);
-  const proof = pageWords(language).adult.proof(tasks);
+  const doubts = pack.sheets.reduce((sum, sheet) => sum + (sheet.doubts?.length ?? 0), 0);
+  const proof = pageWords(language).adult.proof(tasks, doubts);
   const words = hasPictures(pack) ? `${proof} ${PICTURE_CREDIT}.` : proof;
   return paragraph(words, width, { emMm: SMALL_EM_MM, colour: QUIET_INK });
 }

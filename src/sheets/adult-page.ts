@@ -24,6 +24,7 @@ import {
 } from './adult-blocks.ts';
 import { type Column, fillEach, fillLevel, type Piece } from './adult-flow.ts';
 import { goalsPieces, partPieces } from './adult-parts.ts';
+import { doubtPieces } from './doubt-pieces.ts';
 import type { Pack } from './pack.ts';
 import { pageWords } from './page-catalogue.ts';
 import { placeForList, sheetList } from './sheet-list.ts';
@@ -103,11 +104,12 @@ function firstColumns(
   const care: Piece = (width) => careBlock(language, width);
   const cut: readonly Piece[] = pack.toCut ? [(width) => cutBlock(pack, language, width)] : [];
   const kinds = [...cut, ...partPieces(pack, language), ...goalsPieces(pack, language)];
+  const doubts = doubtPieces(pack, language);
   const rightArea = { ...above, left: above.left + above.width - right, width: right };
   const mainMm = above.width - right - COLUMN_GAP_MM;
   if (left === 0) {
     return [
-      { area: { ...above, width: mainMm }, pieces: [layOut, stop, ...kinds] },
+      { area: { ...above, width: mainMm }, pieces: [...doubts, layOut, stop, ...kinds] },
       { area: rightArea, pieces: [size, help, care] },
     ];
   }
@@ -119,7 +121,7 @@ function firstColumns(
   const middle = { ...above, left: above.left + leftMm, width: mainMm - leftMm };
   return [
     { area: leftArea, pieces: start.slice(0, start.length - rest.length) },
-    { area: middle, pieces: [...rest, ...kinds] },
+    { area: middle, pieces: [...doubts, ...rest, ...kinds] },
     { area: rightArea, pieces: [help, care] },
   ];
 }

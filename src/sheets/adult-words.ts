@@ -40,7 +40,8 @@ export function adultWords(language: Language): AdultWords {
     },
     cautions: say.all('care'),
     moreSheets: (count) => say('sheets.more', { count }),
-    proof: (tasks) => say('proof', { tasks }),
+    proof: (tasks, doubts) => say('proof', { tasks, doubts, proven: tasks - doubts }),
+    doubt: (sheet, task, reason) => say(`doubt.${reason}`, { sheet, task }),
   };
 }
 
@@ -69,6 +70,7 @@ function headings(say: SayAdult) {
     cutAdvice: say('size.halves'),
     care: say('care'),
     sheets: say('sheets'),
+    doubts: say('doubts'),
   };
 }
 

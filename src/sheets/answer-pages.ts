@@ -23,6 +23,7 @@ import {
   text,
   textWidthMm,
 } from '../page/index.ts';
+import { shortCode } from './code-characters.ts';
 import { pageWords } from './page-catalogue.ts';
 import type { Sheet } from './sheet.ts';
 import { taskGroups } from './sheet-page.ts';
@@ -114,11 +115,12 @@ function label(
   language: Language,
 ): Group {
   const baseline = place.top + LABEL_EM_MM;
+  const shown = shortCode(code);
   const activity = activityOf(spec.activity).words[language].name;
   const known = printableName(child?.name ?? '');
   const name = known === '' ? '' : `${known} · `;
   const about = pageWords(language).answerLabel(number, activity, spec.step);
-  const room = place.width - textWidthMm(code, LABEL_EM_MM) - LABEL_GAP_MM;
+  const room = place.width - textWidthMm(shown, LABEL_EM_MM) - LABEL_GAP_MM;
   const whose = fitText(name, room / 2, LABEL_EM_MM);
   const whoseMm = whose === '' ? 0 : textWidthMm(whose, LABEL_EM_MM);
   return group('answer-label', [
@@ -132,6 +134,6 @@ function label(
         weight: 'bold',
       },
     ),
-    text(code, place.left + place.width, baseline, LABEL_EM_MM, { anchor: 'end', colour: INK }),
+    text(shown, place.left + place.width, baseline, LABEL_EM_MM, { anchor: 'end', colour: INK }),
   ]);
 }

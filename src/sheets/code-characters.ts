@@ -11,7 +11,8 @@ export const CODE_BASE = CODE_ALPHABET.length;
 /** A primitive root modulo 23: its powers run through all of 1 to 22. */
 const ROOT = 5;
 const GROUP = 4;
-const LONGEST_TYPED = 200;
+/** The most characters of a code, hyphens included: what the QR code at the foot of a sheet has room for. */
+export const LONGEST_CODE = 200;
 /** Signs that people and word processors put between groups. */
 const SEPARATORS = /[\s\-\u2010-\u2015\u2212]/u;
 
@@ -52,17 +53,25 @@ export function groupedText(digits: readonly number[]): string {
   return groups.join('-');
 }
 
+/** Longer codes are those of sheets that were changed by hand; where room is short their beginning stands for them. */
+const LONGEST_IN_FULL = 49;
+
+/** The code where there is room for a short one alone, such as in a list. */
+export function shortCode(code: string): string {
+  return code.length <= LONGEST_IN_FULL ? code : `${code.slice(0, 4 * (GROUP + 1) - 1)} …`;
+}
+
 /**
  * The digits of a typed code, whatever its case, spaces and hyphens.
  * Refuses any other character, look-alikes too, with its place (hyphens not counted).
  */
 export function digitsOf(typed: string): Result<readonly number[]> {
-  if (typed.length > LONGEST_TYPED) {
+  if (typed.length > LONGEST_CODE) {
     return refuse({
       code: 'too-big',
       at: 'sheet code',
       got: typed.length,
-      max: LONGEST_TYPED,
+      max: LONGEST_CODE,
       unit: 'characters',
     });
   }

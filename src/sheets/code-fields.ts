@@ -3,6 +3,7 @@ import type { Activity, ActivityId, Parameter, Value, Values } from '../activiti
 import { accept, MAX_SEED, type Result, refuse } from '../base/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../page/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
+import { editFields, takeEdits } from './code-edits.ts';
 import type { Packed, Unpacking } from './code-packing.ts';
 import { MOST_TASKS, printChoicesOf, type SheetSpec } from './sheet-spec.ts';
 
@@ -15,11 +16,19 @@ const EXTRAS_RADIX = { has: 2, colours: 2 ** COLOUR_NAMES.length, layout: 64 };
 const LAYOUT_BITS = { hand: 1, size: 2, ink: 4, margin: 8 };
 const LAYOUTS = 16;
 
-/** Versions of what a code carries. The first says nothing of extras, and is what a sheet without them has. */
-export type CodeVersion = 1 | 2;
+/**
+ * Versions of what a code carries. The first says nothing of extras, and is what a sheet without them has; the third
+ * also says what was changed by hand.
+ */
+export type CodeVersion = 1 | 2 | 3;
 
 export function versionFor(spec: SheetSpec): CodeVersion {
-  return spec.colours === undefined && layoutNumber(spec) === 0 ? 1 : 2;
+  if (spec.edits !== undefined) return 3;
+  return hasExtras(spec) ? 2 : 1;
+}
+
+function hasExtras(spec: SheetSpec): boolean {
+  return spec.colours !== undefined || layoutNumber(spec) > 0;
 }
 
 /** How many values a parameter can take. */
@@ -47,6 +56,7 @@ export function fieldsOf(activity: Activity, spec: SheetSpec, changed?: Values):
     { value: changed ? 1 : 0, radix: RADIX.changed },
     ...(changed ? valueFields(activity, changed) : []),
     { value: spec.seed, radix: SEED_RADIX },
+    ...(spec.edits === undefined ? [] : editFields(spec.edits)),
   ];
 }
 
@@ -61,6 +71,7 @@ function layoutNumber({ hand, size, ink, page }: SheetSpec): number {
 
 function extraFields(spec: SheetSpec): readonly Packed[] {
   if (versionFor(spec) === 1) return [];
+  if (!hasExtras(spec)) return [{ value: 0, radix: EXTRAS_RADIX.has }];
   const { colours = [] } = spec;
   const mask = colours.reduce((sum, name) => sum + 2 ** COLOUR_NAMES.indexOf(name), 0);
   return [
@@ -72,9 +83,9 @@ function extraFields(spec: SheetSpec): readonly Packed[] {
 
 /** Takes the extras out; refuses any that only a later maker writes. */
 function takeExtras(fields: Unpacking): Result<Extras> {
-  const hasExtras = fields.take(EXTRAS_RADIX.has) === 1;
-  const mask = hasExtras ? fields.take(EXTRAS_RADIX.colours) : 0;
-  const layout = hasExtras ? fields.take(EXTRAS_RADIX.layout) : 0;
+  const has = fields.take(EXTRAS_RADIX.has) === 1;
+  const mask = has ? fields.take(EXTRAS_RADIX.colours) : 0;
+  const layout = has ? fields.take(EXTRAS_RADIX.layout) : 0;
   if (layout >= LAYOUTS) {
     const because = 'the code was made by a Samewise that knows more of them';
     const got = `number ${layout}`;
@@ -171,7 +182,11 @@ export function readFields(
     print: print.value,
     ...others,
   });
-  return accept({ activity, spec: { activity: id, step, values, seed, tasks, ...choices } });
+  const edits: Result<Pick<SheetSpec, 'edits'>> =
+    version < 3 ? accept({}) : takeEdits(fields, tasks);
+  if (!edits.ok) return edits;
+  const spec = { activity: id, step, values, seed, tasks, ...choices, ...edits.value };
+  return accept({ activity, spec });
 }
 
 const AT = 'sheet code';

@@ -11,14 +11,16 @@ import { changesOf, valuesOf } from './sheet-values.ts';
  * The newest version of codes, 1 to 22, as the first character. Whatever changes what a
  * code's numbers mean (a parameter's range, a rung of a ladder, a generator) raises it, and the
  * reader of each older version stays in `READERS`, turning what it reads into a spec of today.
- * Version 2 says more than version 1 and all else alike: a sheet with nothing more to say has a code of version 1.
+ * Version 2 says more than version 1 and version 3 more than 2, all else alike: a sheet with nothing more to say has a
+ * code of version 1, one that nobody changed by hand none of version 3.
  */
-export const MAKER_VERSION = 2;
+export const MAKER_VERSION = 3;
 
 type Reader = (digits: readonly number[]) => Result<SheetSpec>;
 const READERS: Readonly<Record<number, Reader>> = {
   1: (digits) => readVersion(1, digits),
   2: (digits) => readVersion(2, digits),
+  3: (digits) => readVersion(3, digits),
 };
 export const READABLE_VERSIONS: readonly number[] = Object.keys(READERS).map(Number);
 
@@ -33,7 +35,7 @@ export function writeCode(spec: SheetSpec): string {
   const isChanged = Object.keys(changesOf(spec, values.value)).length > 0;
   const fields = fieldsOf(activity, spec, isChanged ? values.value : undefined);
   const digits = [versionFor(spec), ...packFields(fields)];
-  return groupedText([...digits, checkDigitOf(digits)]);
+  return codeOf(digits);
 }
 
 /**
@@ -75,15 +77,25 @@ function readVersion(version: CodeVersion, digits: readonly number[]): Result<Sh
   const changes = changesOf(spec, values.value);
   // Each sheet has one code: one that carries values which are the step's own, or no extras, was never printed.
   const hasOwn = Object.keys(spec.values).length > 0 && Object.keys(changes).length === 0;
-  const isCanonical = !hasOwn && versionFor(spec) === version;
+  const isCanonical =
+    !hasOwn && versionFor(spec) === version && (version < 3 || isAsWritten(spec, digits));
   return isCanonical ? accept({ ...spec, values: changes }) : refuseUnwritten(version, digits);
+}
+
+/** A code with changes carries many numbers; it is read only as it would be written. */
+function isAsWritten(spec: SheetSpec, digits: readonly number[]): boolean {
+  return writeCode(spec) === codeOf([3, ...digits]);
+}
+
+function codeOf(digits: readonly number[]): string {
+  return groupedText([...digits, checkDigitOf(digits)]);
 }
 
 function refuseUnwritten(version: CodeVersion, digits: readonly number[]): Result<never> {
   return refuse({
     code: 'unreadable',
     at: 'sheet code',
-    got: groupedText([version, ...digits, checkDigitOf([version, ...digits])]),
+    got: codeOf([version, ...digits]),
     expected: 'a code that was printed on a sheet',
   });
 }

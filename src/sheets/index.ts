@@ -2,7 +2,7 @@
 export { adultPages } from './adult-page.ts';
 export { answerPages } from './answer-pages.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
-export { CODE_ALPHABET } from './code-characters.ts';
+export { CODE_ALPHABET, LONGEST_CODE, shortCode } from './code-characters.ts';
 export { featuresToDo } from './cut-demands.ts';
 export { cutPagesOf, notToBeCut } from './cut-pages.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';

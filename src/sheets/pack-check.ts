@@ -26,7 +26,12 @@ export interface TaskFault {
 export interface CheckNote {
   readonly at: string;
   readonly code: string;
-  readonly note: 'code-unreadable' | 'code-makes-other-tasks' | 'difficulty-differs';
+  readonly note:
+    | 'code-unreadable'
+    | 'code-makes-other-tasks'
+    | 'difficulty-differs'
+    /** A person changed the task and printed it knowing that it has not one answer. */
+    | 'changed-and-not-certain';
 }
 
 export interface Check {
@@ -124,10 +129,16 @@ function faultsOf({ file, tasks }: ReadSheet, sheet: number): readonly TaskFault
       () => at,
       () => activity.prove(task),
     );
-    if (proof.proven) return [];
+    if (proof.proven || (file.edited && !hasOneAnswer(activity, task))) return [];
     const { reason, detail } = proof;
     return [{ at, code: file.code, activity: file.activity, reason, detail }];
   });
+}
+
+/** A key that is not the one answer there is makes a task wrong, whoever changed it. */
+function hasOneAnswer(activity: Activity, { printed }: Task): boolean {
+  const { answers, faults } = activity.solve(printed);
+  return answers.length === 1 && faults.length === 0;
 }
 
 /** Claims that can be checked; one that does not hold, or is not made, is no fault of the tasks. */
@@ -137,6 +148,7 @@ function notesOf(sheet: ReadSheet, index: number): readonly CheckNote[] {
   const at = pathText('', ['sheets', index]);
   return [
     ...(note ? [{ at, code, note }] : []),
+    ...doubtNotes(sheet, index),
     ...sheet.tasks.flatMap((task, place) =>
       isAsHardAsSaid(sheet, task)
         ? []
@@ -149,6 +161,16 @@ function notesOf(sheet: ReadSheet, index: number): readonly CheckNote[] {
           ],
     ),
   ];
+}
+
+function doubtNotes({ file, tasks }: ReadSheet, index: number): readonly CheckNote[] {
+  if (!file.edited) return [];
+  const activity = activityOf(file.activity);
+  return tasks.flatMap((task, place) => {
+    if (hasOneAnswer(activity, task)) return [];
+    const at = pathText('', ['sheets', index, 'tasks', place]);
+    return [{ at, code: file.code, note: 'changed-and-not-certain' as const }];
+  });
 }
 
 function codeNote({ file, tasks }: ReadSheet): CheckNote['note'] | undefined {

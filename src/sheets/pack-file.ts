@@ -15,8 +15,9 @@ export function packFileText(pack: Pack): string {
 }
 
 function sheetText({ code, spec, tasks, child }: Sheet): string {
-  const { activity, step, page } = spec;
-  const facts = JSON.stringify({ code, activity, step, page, child }).slice(0, -1);
+  const { activity, step, page, edits } = spec;
+  const edited = edits === undefined ? undefined : true;
+  const facts = JSON.stringify({ code, activity, step, page, child, edited }).slice(0, -1);
   const lines = tasks.map((task) =>
     JSON.stringify({ ...taskFacts(task), difficulty: difficultyFacts(activityOf(activity), task) }),
   );

@@ -1,12 +1,11 @@
 // The form of a pack file: the sheet here, its tasks as each activity prints them.
 import { z } from 'zod';
 import { ACTIVITY_IDS, type ActivityId, activityOf, FEATURE_NAMES } from '../activities/index.ts';
+import { LONGEST_CODE } from './code-characters.ts';
 import { LONGEST_NAME, MOST_CHILDREN, pageSchema } from './recipe.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
 import { MOST_SHEETS, MOST_TASKS } from './sheet-spec.ts';
 import { TO_CUT } from './to-cut.ts';
-
-const LONGEST_CODE = 60;
 
 /** How hard a task is said to be, in logits; what is said is checked, and never needed. */
 export const difficultySchema = closedObject({
@@ -26,6 +25,7 @@ function sheetSchema(id: ActivityId) {
       number: wholeNumber(1, MOST_CHILDREN),
       name: z.string().min(1).max(LONGEST_NAME),
     }).optional(),
+    edited: z.literal(true).optional().describe('Whether a person changed it by hand.'),
     tasks: z.array(z.record(z.string(), z.unknown())).min(1).max(MOST_TASKS),
   });
 }

@@ -29,6 +29,7 @@ function wordsIn(language: Language): PageWords {
   return {
     foot: { name: say('foot.name'), date: say('foot.date'), qr: say('foot.qr') },
     about: (activity, step) => say('about', { activity, step }),
+    aboutChanged: (activity, step) => say('about.changed', { activity, step }),
     sheetTitle: (activity, step, code) => say('title.sheet', { activity, step, code }),
     answersTitle: (page, pages) => say('answers', { page, pages }),
     answerLabel: (number, activity, step) => say('answers.label', { number, activity, step }),

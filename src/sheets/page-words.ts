@@ -6,6 +6,8 @@ import type { ToCut } from './to-cut.ts';
 export interface PageWords {
   readonly foot: FootLabels;
   readonly about: (activity: string, step: number) => string;
+  /** Of a sheet that a person changed. */
+  readonly aboutChanged: (activity: string, step: number) => string;
   readonly sheetTitle: (activity: string, step: number, code: string) => string;
   readonly answersTitle: (page: number, pages: number) => string;
   readonly answerLabel: (number: number, activity: string, step: number) => string;
@@ -98,7 +100,10 @@ export interface AdultWords {
   readonly cautions: readonly string[];
   readonly sheets: string;
   readonly moreSheets: (count: number) => string;
-  readonly proof: (tasks: number) => string;
+  /** How many tasks were proven, and of how many that cannot be said. */
+  readonly proof: (tasks: number, doubts: number) => string;
+  readonly doubts: string;
+  readonly doubt: (sheet: number, task: number, reason: 'several' | 'none' | 'unfit') => string;
 }
 
 /** Whole minutes; both may be the same. */

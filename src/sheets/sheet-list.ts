@@ -13,6 +13,7 @@ import {
   text,
   textWidthMm,
 } from '../page/index.ts';
+import { shortCode } from './code-characters.ts';
 import { pageWords } from './page-catalogue.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -93,7 +94,7 @@ export function sheetList(sheets: readonly Sheet[], area: Area, language: Langua
 }
 
 function columnsOf(sheets: readonly Sheet[], widthMm: number, aboutMm: number): number {
-  const codeMm = Math.max(...sheets.map(({ code }) => textWidthMm(code, EM_MM)));
+  const codeMm = Math.max(...sheets.map(({ code }) => textWidthMm(shortCode(code), EM_MM)));
   const leastMm = numberMm(sheets.length) + NUMBER_GAP_MM + codeMm + aboutMm;
   return Math.max(1, Math.floor((widthMm + COLUMN_GAP_MM) / (leastMm + COLUMN_GAP_MM)));
 }
@@ -113,13 +114,8 @@ function aboutOf({ spec }: Sheet, language: Language): string {
 }
 
 /** Number, code, then what the sheet is, where not all are the same. */
-function entry(
-  { code }: Sheet,
-  number: number,
-  numberRoom: number,
-  about: string,
-  area: Area,
-): Group {
+function entry(sheet: Sheet, number: number, numberRoom: number, about: string, area: Area): Group {
+  const code = shortCode(sheet.code);
   const baseline = area.top + ROW_MM * 0.72;
   const codeLeft = area.left + numberRoom + NUMBER_GAP_MM;
   const aboutLeft = codeLeft + textWidthMm(code, EM_MM) + CODE_GAP_MM;

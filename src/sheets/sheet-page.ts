@@ -24,7 +24,8 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
   const { paper, orientation, margin } = spec.page;
   const activity = activityOf(spec.activity).words[language];
   const words = pageWords(language);
-  const about = words.about(activity.name, spec.step);
+  const isChanged = spec.edits !== undefined;
+  const about = (isChanged ? words.aboutChanged : words.about)(activity.name, spec.step);
   const say = activity.say(sheet.tasks[0]?.printed);
   const foot = drawFoot({
     paper,
@@ -60,9 +61,16 @@ export function taskGroups(
 ): readonly Group[] {
   const { page } = sheet.spec;
   const placed = placedTasks(sheet);
-  const tasks = placed.map((each) => drawTask(sheet, each, withAnswers, language));
+  const tasks = placed.map((each, index) =>
+    drawTask(sheet, each, withAnswers && !isInDoubt(sheet, index), language),
+  );
   const places = placed.map(({ place }) => place);
   return [...tasks, taskRules(places, sheetArea(page.paper, page.orientation, page.margin))];
+}
+
+/** Whether a person changed the task so that there is no one answer to draw in. */
+function isInDoubt({ doubts = [] }: Sheet, task: number): boolean {
+  return doubts.some((doubt) => doubt.task === task);
 }
 
 function drawTask(

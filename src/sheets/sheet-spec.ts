@@ -1,5 +1,6 @@
 // What fixes a sheet: everything that its code carries and that makes the same sheet again.
 import { type ActivityId, activityOf, type Language, type Value } from '../activities/index.ts';
+import type { TaskEdit } from '../editing/index.ts';
 import { HOME_PAPERS, type PageChoice, type PrintStyle } from '../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
 
@@ -23,6 +24,8 @@ export interface SheetSpec {
   readonly size?: 'large';
   /** Figures as outlines where the task allows; absent: in full. */
   readonly ink?: 'saving';
+  /** What was changed in it by hand, by task; absent: nothing. */
+  readonly edits?: readonly TaskEdit[];
 }
 
 export const SIZES = ['usual', 'large'] as const;

@@ -1,7 +1,9 @@
 // Making a sheet: its tasks from the seed, room found for them, every one proven.
 import { type Activity, activityOf, type Task } from '../activities/index.ts';
 import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
+import { type Doubt, editedTasks, editsField } from '../editing/index.ts';
 import { writeCode } from './code.ts';
+import { changesRefusal } from './code-edits.ts';
 import { telling } from './defect.ts';
 import { mostOnPage, roomRefusal, stickerRefusal } from './sheet-room.ts';
 import { MOST_TASKS, printChoicesOf, type SheetSpec, styleOf } from './sheet-spec.ts';
@@ -14,6 +16,8 @@ export interface Sheet {
   readonly spec: SheetSpec;
   readonly code: string;
   readonly tasks: readonly Task[];
+  /** Tasks that were changed by hand and are not certain; absent: all are. */
+  readonly doubts?: readonly Doubt[];
   /** Whose sheet it is; absent: for anyone. */
   readonly child?: SheetChild;
 }
@@ -32,7 +36,7 @@ export type SheetRequest = Omit<SheetSpec, 'tasks'> & { readonly tasks?: number 
  * The sheet of a spec: always the same one. Without `tasks` it has the step's own number, or as
  * many of them as the page has room for. Refuses values that the activity refuses, more tasks than
  * there is room for, and more different tasks than the values allow. A task that is not proven is
- * a defect.
+ * a defect, unless a person changed it so: then the sheet has a doubt of it.
  */
 export function makeSheet(request: SheetRequest): Result<Sheet> {
   const activity = activityOf(request.activity);
@@ -43,12 +47,18 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
   const wanted = request.tasks ?? activity.ladder[request.step - 1]?.tasks ?? 1;
   const style = styleOf(request);
   const drawn = differentTasks(activity, values.value, request.seed, style, wanted);
-  const tasks =
+  const own =
     request.tasks === undefined ? drawn.slice(0, mostOnPage(activity, drawn, request) || 1) : drawn;
+  const ground = { activity, values: values.value, style };
+  const edits = editsField(request.edits);
+  const edited = editedTasks(ground, own, edits.edits ?? []);
+  if (!edited.ok) return edited;
+  const { tasks, doubts } = edited.value;
   const refusal =
     stickerRefusal(activity, tasks, request) ??
     roomRefusal(activity, tasks, request) ??
-    differenceRefusal(activity, tasks.length, request.tasks ?? tasks.length);
+    differenceRefusal(activity, tasks.length, request.tasks ?? tasks.length) ??
+    changesRefusal(activity, edits.edits);
   if (refusal) return refuse(refusal);
   const spec = {
     activity: request.activity,
@@ -57,10 +67,12 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
     tasks: tasks.length,
     values: changesOf(request, values.value),
     ...printChoicesOf(request),
+    ...edits,
   };
   const code = writeCode(spec);
-  proveTasks(activity, tasks, code, spec.seed);
-  return accept({ spec, code, tasks });
+  const sure = tasks.filter((_, index) => !doubts.some(({ task }) => task === index));
+  proveTasks(activity, sure, code, spec.seed);
+  return accept({ spec, code, tasks, ...(doubts.length > 0 ? { doubts } : {}) });
 }
 
 /** Throws, naming activity, code and seed, where a task has not exactly the answer of its key. */

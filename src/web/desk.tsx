@@ -1,4 +1,5 @@
 // Beside the page: the recipe to edit, and what can be done with it.
+import { useState } from 'react';
 import type { Values } from '../activities/index.ts';
 import { CopyCode } from './actions/copy-code.tsx';
 import { GroupNames } from './actions/group-names.tsx';
@@ -8,6 +9,7 @@ import { OpenByCode } from './actions/open-by-code.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
 import { TrueSize } from './actions/true-size.tsx';
 import { useGroup } from './actions/use-group.ts';
+import { PrintDoubts } from './hand/print-doubts.tsx';
 import type { House } from './house/house.ts';
 import { MakeUses } from './house/make-uses.tsx';
 import type { Maker } from './making/maker.ts';
@@ -36,10 +38,16 @@ export interface DeskProps {
 export function Desk(props: DeskProps) {
   const { maker, planner, catalogue, entries, made, house, shown, objections, edit, turn } = props;
   const { written, write, group } = useGroup();
+  // A yes holds for the sheets as they were then.
+  const [sure, setSure] = useState('');
   const [first] = catalogue.activities;
   const card = catalogue.activities.find(({ id }) => id === entries.activity) ?? first;
   if (card === undefined) return null;
   const isRefused = objections.length > 0;
+  // Children of a group get sheets of their own, which nobody changed.
+  const doubts = group ? [] : (shown?.doubts ?? []);
+  const doubtKey = JSON.stringify(entries.changed);
+  const isSure = sure === doubtKey;
   const controls = {
     catalogue,
     card,
@@ -58,9 +66,14 @@ export function Desk(props: DeskProps) {
       <MoreChoices {...controls} house={house} />
       <GroupNames group={written} onChange={write} />
       <HowMade entries={entries} edit={edit} />
+      <PrintDoubts
+        doubts={doubts}
+        isSure={isSure}
+        onChange={(yes) => setSure(yes ? doubtKey : '')}
+      />
       <PressButtons
         what={{ entries: made, ...(group ? { group } : {}) }}
-        isReady={shown !== undefined && !isRefused}
+        isReady={shown !== undefined && !isRefused && (doubts.length === 0 || isSure)}
       />
       <TrueSize maker={maker} paper={entries.paper} />
       {isRefused ? null : <MakeUses planner={planner} house={house} entries={made} group={group} />}

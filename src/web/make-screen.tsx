@@ -1,6 +1,10 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
 import { useMemo, useState } from 'react';
 import { Desk } from './desk.tsx';
+import { HandPaper } from './hand/hand-paper.tsx';
+import { HandProof } from './hand/hand-proof.tsx';
+import { HandToggle } from './hand/hand-toggle.tsx';
+import { useHand } from './hand/use-hand.ts';
 import { useHouse } from './house/use-house.ts';
 import { VIEWS, type View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
@@ -30,6 +34,10 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   if (shown !== undefined && !isShown) setShown(true);
   const hasCut = (shown?.toCut.had.length ?? 0) > 0;
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
+  const [isByHand, setByHand] = useKept('changing by hand', readYes);
+  // A guide and a half-made page show the sheet in another way.
+  const canChange = view === 'sheet' && (entries.made ?? 'printed') === 'printed';
+  const hand = useHand(maker, entries, sheet, isByHand && canChange, edit);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
     setAdultPage(1);
@@ -53,9 +61,20 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
           leaf={shown?.leaf ?? 1}
           leaves={shown?.leaves ?? 1}
           onLeaf={setLeaf}
-        />
-        <Paper shown={shown} isMaking={isMaking} />
-        <Proof shown={shown} card={card} view={view} isRefused={objections.length > 0} />
+        >
+          {canChange ? <HandToggle isOn={isByHand} onChange={setByHand} /> : null}
+        </PageBar>
+        {hand && shown ? (
+          <>
+            <HandPaper shown={shown} hand={hand} maker={maker} />
+            <HandProof maker={maker} hand={hand} />
+          </>
+        ) : (
+          <>
+            <Paper shown={shown} isMaking={isMaking} />
+            <Proof shown={shown} card={card} view={view} isRefused={objections.length > 0} />
+          </>
+        )}
       </section>
       <section className="desk" aria-label={words.desk}>
         {catalogue === undefined ? null : (
@@ -83,4 +102,8 @@ function readView(left: unknown): View {
 
 function readPlace(left: unknown): number {
   return typeof left === 'number' ? left : 1;
+}
+
+function readYes(left: unknown): boolean {
+  return left === true;
 }

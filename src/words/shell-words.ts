@@ -42,7 +42,8 @@ export interface ShellWords {
       | 'halfMade'
       | 'sticker'
       | 'quick'
-      | 'asJson',
+      | 'asJson'
+      | 'uncertain',
       string
     >
   >;
@@ -54,9 +55,11 @@ export interface ShellWords {
   readonly proving: (done: number, all: number) => string;
   readonly drawing: (done: number, all: number) => string;
   readonly checking: (done: number, all: number) => string;
-  readonly packMade: (sheets: number, tasks: number) => string;
+  readonly packMade: (sheets: number, tasks: number, doubts: number) => string;
   /** The share of the page that is inked, 0 to 1, as it is printed and in the other ink. */
   readonly inked: (share: number, ink: 'full' | 'saving', otherShare: number) => string;
+  /** Why a sheet that a person changed is not written without a yes. */
+  readonly askSure: (tasks: readonly number[]) => string;
   /** What an asked-for difficulty came to: the step, the values that differ from it, and the mean. */
   readonly aimed: (
     activity: string,
@@ -65,7 +68,8 @@ export interface ShellWords {
     logits: number,
   ) => string;
   readonly written: (path: string) => string;
-  readonly allProven: (sheets: number, tasks: number) => string;
+  /** `doubts`: tasks that were changed by hand and printed though they are not certain. */
+  readonly allProven: (sheets: number, tasks: number, doubts: number) => string;
   readonly someNotProven: (faults: number, tasks: number) => string;
   readonly fault: (
     at: string,
@@ -76,7 +80,10 @@ export interface ShellWords {
   ) => string;
   readonly notes: Readonly<
     Record<
-      'code-unreadable' | 'code-makes-other-tasks' | 'difficulty-differs',
+      | 'code-unreadable'
+      | 'code-makes-other-tasks'
+      | 'difficulty-differs'
+      | 'changed-and-not-certain',
       (at: string, code: string) => string
     >
   >;

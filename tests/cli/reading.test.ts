@@ -3,6 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { ACTIVITY_IDS } from '../../src/activities/index.ts';
+import { makeSheet, type SheetRequest } from '../../src/sheets/index.ts';
 import { emptyFolder, samewise } from './program.ts';
 
 const figure = (colour: string) => ({ form: 'circle', colour });
@@ -133,5 +134,26 @@ describe.concurrent('samewise --help', () => {
   it('is what a person gets who types no command', async () => {
     const { code, stderr } = await samewise([], { cwd: emptyFolder() });
     expect([code, stderr]).toEqual([2, expect.stringMatching(/^Usage: samewise/)]);
+  });
+});
+
+describe.concurrent('samewise again, of a sheet that was changed by hand', () => {
+  const asked = { step: 3, values: {}, seed: 7, page: { paper: 'A4', orientation: 'portrait' } };
+  const [first, second] = [0, 1].map((place) => [place, { colour: 'red' }] as const);
+  const edit = { task: 0, shape: [], figures: first && second ? [first, second] : [], facts: [] };
+  const spec = { ...asked, activity: 'in-every-box', print: 'colour', edits: [edit] } as const;
+
+  it('writes one that is not certain only after a yes, and says so', async () => {
+    const made = makeSheet(spec as unknown as SheetRequest);
+    const sheet = made.ok ? made.value.code : '';
+    const cwd = emptyFolder();
+    const refused = await samewise(['again', sheet, '--json', 'a.json'], { cwd });
+    expect(refused.code).toBe(2);
+    expect(refused.stderr).toContain('--uncertain');
+    const written = await samewise(['again', sheet, '--uncertain', '--json', 'a.json'], { cwd });
+    expect([written.code, written.stderr]).toEqual([0, expect.stringContaining('not certain')]);
+    const checked = await samewise(['check', 'a.json'], { cwd });
+    expect(checked.code).toBe(0);
+    expect(checked.stdout.toString()).toContain('but for 1 changed by hand');
   });
 });

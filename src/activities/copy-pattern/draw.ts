@@ -14,6 +14,7 @@ import {
   OUTLINE_MM,
   type Paint,
   type PrintStyle,
+  traced,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { cellForWidth, dotMm, drawnCellMm } from './dot-size.ts';
@@ -79,13 +80,9 @@ function drawCells(area: Area, cells: Cells, look: Look): readonly Group[] {
     if (kind === 'cell') return [drawInCell(figure, start.x, start.y, look)];
     const end = pointIn(area, look.plan, Math.floor(to / columns), to % columns);
     const stroke = { colour: INK, widthMm: LATTICE_LINE_MM };
-    return [
-      group(
-        'figure',
-        [line(start.x, start.y, end.x, end.y, stroke)],
-        figureName(figure, look.style.language),
-      ),
-    ];
+    const drawn = line(start.x, start.y, end.x, end.y, stroke);
+    const name = figureName(figure, look.style.language);
+    return [traced(figure, group('figure', [drawn], name))];
   });
 }
 

@@ -20,6 +20,7 @@ import {
   LINE_MM,
   type PrintStyle,
   stroked,
+  traced,
 } from '../../page/index.ts';
 import { printedWords } from '../printed-words.ts';
 import type { Head, Printed } from './task.ts';
@@ -60,6 +61,10 @@ function areAllCircles({ rows, loose = [], rowHeads = [], columnHeads = [] }: Pr
 }
 
 function drawHead(head: Head, area: Area, ways: Ways): Group {
+  return traced(head, drawShown(head, area, ways));
+}
+
+function drawShown(head: Head, area: Area, ways: Ways): Group {
   const { form, colour, size } = head;
   if (colour !== undefined && form === undefined && size === undefined) {
     return drawPainted(head, area, ways);

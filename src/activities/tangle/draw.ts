@@ -12,6 +12,7 @@ import {
   QUIET_INK,
   type Shape,
   stroked,
+  traced,
 } from '../../page/index.ts';
 import { hexOf } from '../../palette/index.ts';
 import type { Size } from '../activity.ts';
@@ -33,11 +34,12 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const drawn = (figure: Figure, spot: Spot | undefined) =>
     spot ? drawOutline(figure, spot, plan.cellMm, style) : [];
   const tangle = printed.tangle.map(({ figure }, index) =>
-    group('outline', drawn(figure, plan.tangle[index])),
+    traced(figure, group('outline', drawn(figure, plan.tangle[index]))),
   );
   const candidates = printed.candidates.map((figure, place) => {
     const outline = drawn(figure, plan.candidates[place]?.spot);
-    return asPlace(marked(group('candidate', outline, figureName(figure, style.language)), place));
+    const candidate = group('candidate', outline, figureName(figure, style.language));
+    return traced(figure, asPlace(marked(candidate, place)));
   });
   const rings = (answer ?? []).flatMap((place) => {
     const area = plan.candidates[place]?.place;

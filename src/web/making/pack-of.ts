@@ -13,6 +13,7 @@ import {
 } from '../../sheets/index.ts';
 import { makePackAtHand } from '../../supplies/index.ts';
 import type { Entries } from '../recipe/entries.ts';
+import { withChanged } from './changed-sheets.ts';
 import { fitValues } from './fit-values.ts';
 import type { Group } from './protocol.ts';
 
@@ -26,9 +27,11 @@ export function packOf(
   const recipe = recipeOf(entries);
   if (!recipe.ok) return recipe;
   if (group !== undefined) return groupPackOf(recipe.value, group, onProgress);
-  return entries.first === undefined
-    ? makePackAtHand(firstOf(recipe.value, count), onProgress)
-    : packFrom(recipe.value, entries.first, count, onProgress);
+  const pack =
+    entries.first === undefined
+      ? makePackAtHand(firstOf(recipe.value, count), onProgress)
+      : packFrom(recipe.value, entries.first, count, onProgress);
+  return pack.ok ? withChanged(pack.value, entries.changed) : pack;
 }
 
 /** The pack for each child of a group; a sheet that was opened by its code is not among them. */

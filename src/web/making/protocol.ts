@@ -1,10 +1,15 @@
 // What the app and its workers say to each other: plain data, so that it can cross between threads.
 import type { AgeHint, Parameter, Values } from '../../activities/index.ts';
+import type { Doubt } from '../../editing/index.ts';
 import type { Ink } from '../../page/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import type { Report } from '../../plan/index.ts';
 import type { Framework } from '../../sheets/index.ts';
+import type { HandTalk } from '../hand/hand-talk.ts';
 import type { Entries, LayoutChoice } from '../recipe/entries.ts';
+import type { Objection, Reply } from './reply-form.ts';
+
+export type { Objection, Reply } from './reply-form.ts';
 
 /** A parameter of an activity with its words. */
 export interface ParameterCard {
@@ -52,12 +57,6 @@ export interface Catalogue {
   readonly credit: string;
 }
 
-/** Why something cannot be made: the control it is about, where there is one, and the sentence. */
-export interface Objection {
-  readonly control: string;
-  readonly sentence: string;
-}
-
 export const VIEWS = ['sheet', 'cut', 'answers', 'adult'] as const;
 export type View = (typeof VIEWS)[number];
 
@@ -92,11 +91,15 @@ export interface Shown {
   readonly alike: readonly (readonly [string, string])[];
   /** What was chosen to be cut out, by name: what this sheet has, and what it cannot have. */
   readonly toCut: { readonly had: readonly string[]; readonly lacking: readonly string[] };
+  /** Tasks of the whole pack that were changed by hand and are not certain; numbers from 1. */
+  readonly doubts: readonly ShownDoubt[];
 }
 
-export type Reply<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly objections: readonly Objection[] };
+export interface ShownDoubt {
+  readonly sheet: number;
+  readonly task: number;
+  readonly reason: Doubt['reason'];
+}
 
 export type Direction = 'easier' | 'harder';
 
@@ -107,7 +110,7 @@ export interface Measure {
 }
 
 /** Questions to the maker, each with its reply. */
-export interface MakerTalk {
+export interface MakerTalk extends HandTalk {
   readonly catalogue: { readonly ask: object; readonly reply: Reply<Catalogue> };
   readonly show: {
     readonly ask: {

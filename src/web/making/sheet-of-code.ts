@@ -2,6 +2,7 @@
 import { accept, type Result } from '../../base/index.ts';
 import { readCode } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
+import { changedText } from './changed-texts.ts';
 import type { Shown } from './protocol.ts';
 import { show } from './show.ts';
 
@@ -9,7 +10,8 @@ import { show } from './show.ts';
 export function entriesOfCode(code: string): Result<Entries> {
   const read = readCode(code);
   if (!read.ok) return read;
-  const { activity, step, values, seed, tasks, page, print, colours, hand, size, ink } = read.value;
+  const { activity, step, values, seed, tasks, page, print, colours, hand, size, ink, edits } =
+    read.value;
   return accept({
     activity,
     step,
@@ -21,6 +23,7 @@ export function entriesOfCode(code: string): Result<Entries> {
     paper: page.paper,
     orientation: page.orientation,
     print,
+    ...(edits === undefined ? {} : { changed: [changedText(1, code.trim().toUpperCase())] }),
     ...(colours === undefined ? {} : { colours }),
     ...(hand === undefined ? {} : { hand }),
     ...(size === undefined ? {} : { size }),

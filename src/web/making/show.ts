@@ -15,8 +15,10 @@ import {
   pagesInInks,
   printedColours,
   type Sheet,
+  shortCode,
 } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
+import { lastChanged } from './changed-texts.ts';
 import { fitValues } from './fit-values.ts';
 import { packOf } from './pack-of.ts';
 import type { Shown, View } from './protocol.ts';
@@ -36,7 +38,8 @@ export function show(
   options: SvgOptions = {},
 ): Result<Shown> {
   const number = view === 'adult' ? 1 : within(wanted, entries.sheets);
-  const made = sheetsFor(entries, Math.min(entries.sheets, sheetsOnView(view, number, entries)));
+  const needed = Math.max(sheetsOnView(view, number, entries), lastChanged(entries.changed));
+  const made = sheetsFor(entries, Math.min(entries.sheets, needed));
   if (!made.ok) return made;
   const pack = made.value;
   const sheet = pack.sheets[number - 1];
@@ -70,6 +73,9 @@ export function show(
     answers: tasks.map(({ printed, answer }) => activity.words.en.answer(printed, answer)),
     alike: alikeOn(sheet),
     toCut: toCutOf(pack, number - 1),
+    doubts: pack.sheets.flatMap(({ doubts = [] }, index) =>
+      doubts.map(({ task, reason }) => ({ sheet: index + 1, task: task + 1, reason })),
+    ),
   });
 }
 
@@ -89,8 +95,8 @@ function gaveWayOn({ spec }: Sheet, entries: Entries): readonly string[] {
   return [...new Set([...gaveWay, ...[...names].filter(isOther)])];
 }
 
-/** How hard the sheet is and why, in words. */
-function hardnessOf(sheet: Sheet, { toCut }: Pack): string {
+/** How hard the sheet is and why, in words, with what is cut out of it. */
+export function hardnessOf(sheet: Sheet, { toCut }: Pick<Pack, 'toCut'> = {}): string {
   const difficulties = featuresToDo(sheet, toCut).map(difficultyFrom);
   return explainDifficulty(sheetDifficulty(difficulties), 'en');
 }
@@ -170,7 +176,7 @@ function toCutOf({ toCut = [], sheets }: Pack, index: number): Shown['toCut'] {
 }
 
 function isPrintedOn({ nodes }: Page, code: string): boolean {
-  return JSON.stringify(nodes).includes(`"${code}"`);
+  return JSON.stringify(nodes).includes(`"${shortCode(code)}"`);
 }
 
 /** Pairs in one task that full red-green deficiency merges. In grey print marks tell the colours apart. */

@@ -23,7 +23,7 @@ export function writeAddress(entries: Entries): string {
   for (const [name, value] of Object.entries(plain)) query.set(name, String(value));
   for (const [name, value] of Object.entries(changes))
     query.set(OF_THE_ACTIVITY + name, String(value));
-  return query.toString().replaceAll('%2C', ',');
+  return query.toString().replaceAll('%2C', ',').replaceAll('%3A', ':');
 }
 
 /** The entries of an address; what it leaves out is as on a first visit, with the given seed. */
@@ -57,6 +57,7 @@ export function readAddress(hash: string, seed: number): Entries {
       }),
     ),
     ...(query.get('atHand') === 'true' ? { atHand: true } : {}),
+    ...(query.get('changed') ? { changed: query.get('changed')?.split(',') ?? [] } : {}),
     ...(query.has('goals') ? { goals: (query.get('goals') ?? '').split(',') } : {}),
   };
 }

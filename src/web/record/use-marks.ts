@@ -34,7 +34,7 @@ function marksIn(drawn: Element, task: number, taps: TapTask | undefined): reado
 }
 
 /** The box of what is seen: the browser's own box of a group reaches to what is clipped away. */
-function seenBox(drawn: Element): Box | undefined {
+export function seenBox(drawn: Element): Box | undefined {
   if (!(drawn instanceof SVGGElement)) {
     return drawn instanceof SVGGraphicsElement ? drawn.getBBox() : undefined;
   }

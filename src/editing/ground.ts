@@ -1,0 +1,21 @@
+// What an edited task stands on: its activity, the values it was made with, and how it is printed.
+import type { Activity, Task, Values } from '../activities/index.ts';
+import { randomFrom } from '../base/index.ts';
+import type { PrintStyle } from '../page/index.ts';
+import type { TaskEdit } from './task-edit.ts';
+
+export interface Ground {
+  readonly activity: Activity;
+  readonly values: Values;
+  readonly style: PrintStyle;
+}
+
+/** The task of a seed of its own. */
+export function drawnTask({ activity, values, style }: Ground, seed: number): Task {
+  return activity.generate(values, randomFrom(seed), style);
+}
+
+/** The task that an edit changes. */
+export function baseTask(ground: Ground, own: Task, edit: TaskEdit | undefined): Task {
+  return edit?.seed === undefined ? own : drawnTask(ground, edit.seed);
+}

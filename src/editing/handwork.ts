@@ -1,0 +1,250 @@
+// One sheet under a person's hands: what was changed, what is locked, and each deed done to it.
+import type { Task } from '../activities/index.ts';
+import { accept, type Result, refuse } from '../base/index.ts';
+import { type Figure, placeOf } from '../figures/index.ts';
+import { keyFor } from './edited-tasks.ts';
+import { baseTask, type Ground } from './ground.ts';
+import { factsIn, placesIn, tracedTask, withValue } from './places.ts';
+import { redraw } from './redraw.ts';
+import { smallestRepair } from './repair.ts';
+import { type ShapeChange, withShape } from './shape-change.ts';
+import { shapeOffersAt } from './shape-offers.ts';
+import {
+  editBetween,
+  isIdle,
+  MOST_SHAPE_CHANGES,
+  readPrinted,
+  type TaskEdit,
+  withEdit,
+} from './task-edit.ts';
+import { isDrawable } from './verdict.ts';
+
+/** A place of a sheet: its task and its number there, both from 0. */
+export interface Spot {
+  readonly task: number;
+  readonly place: number;
+}
+
+export interface Handwork {
+  readonly edits: readonly TaskEdit[];
+  readonly locks: readonly Spot[];
+  /** The last change: what a repair leaves alone, and near which it looks first. */
+  readonly last?: { readonly task: number; readonly places: readonly number[] };
+}
+
+export const NO_HANDWORK: Handwork = { edits: [], locks: [] };
+
+export type Deed =
+  | { readonly kind: 'become'; readonly at: Spot; readonly figure: Figure | null }
+  | {
+      readonly kind: 'tell';
+      readonly task: number;
+      readonly fact: number;
+      readonly value: number | string;
+    }
+  | { readonly kind: 'swap'; readonly at: Spot; readonly with: number }
+  | { readonly kind: 'shape'; readonly at: Spot; readonly change: ShapeChange }
+  | { readonly kind: 'lock'; readonly at: Spot }
+  | { readonly kind: 'repair'; readonly task: number }
+  | { readonly kind: 'redraw'; readonly task: number; readonly seed: number };
+
+/** A task as it lies on the table. */
+export interface Lying {
+  readonly before: Task;
+  readonly printed: unknown;
+  readonly edit: TaskEdit;
+}
+
+/** The task with what was changed in it; a defect where the edits do not fit the sheet. */
+export function lyingTask(
+  ground: Ground,
+  own: readonly Task[],
+  { edits }: Pick<Handwork, 'edits'>,
+  task: number,
+): Lying {
+  const made = own[task];
+  if (!made) throw new Error(`editing: expected a task ${task + 1}, got ${own.length}`);
+  const edit = edits.find((each) => each.task === task) ?? {
+    task,
+    shape: [],
+    figures: [],
+    facts: [],
+  };
+  const before = baseTask(ground, made, edit);
+  const printed = isIdle(edit) ? made.printed : withEdit(ground.activity, before.printed, edit);
+  if (printed === undefined) throw new Error(`editing: the edit of task ${task + 1} does not fit`);
+  return { before, printed, edit };
+}
+
+/** The sheet after the deed. Refuses what leaves no task that can be drawn, and what cannot be found. */
+export function doDeed(
+  ground: Ground,
+  own: readonly Task[],
+  work: Handwork,
+  deed: Deed,
+): Result<Handwork> {
+  const task = 'at' in deed ? deed.at.task : deed.task;
+  if (own[task] === undefined) return refuseDeed(ground, task, 'a task of this sheet');
+  const lying = lyingTask(ground, own, work, task);
+  switch (deed.kind) {
+    case 'become':
+      return changedAt(ground, work, lying, [[deed.at.place, deed.figure]]);
+    case 'tell': {
+      const path = factsIn(lying.printed)[deed.fact]?.path;
+      if (!path) return refuseDeed(ground, task, 'what the task tells');
+      return changedTo(ground, work, lying, withValue(lying.printed, path, deed.value), []);
+    }
+    case 'swap': {
+      const places = placesIn(lying.printed);
+      const [one, other] = [places[deed.at.place], places[deed.with]];
+      if (!one || !other) return refuseDeed(ground, task, 'two of its places');
+      return changedAt(ground, work, lying, [
+        [deed.at.place, other.figure],
+        [deed.with, one.figure],
+      ]);
+    }
+    case 'shape':
+      return shapedTo(ground, work, lying, deed.at.place, deed.change);
+    case 'lock':
+      return accept({ ...work, locks: toggled(work.locks, deed.at) });
+    case 'repair':
+      return repaired(ground, work, lying);
+    case 'redraw':
+      return redrawn(ground, work, lying, deed.seed);
+  }
+}
+
+/** Places of the task that are locked. */
+export function lockedIn({ locks }: Pick<Handwork, 'locks'>, task: number): readonly number[] {
+  return locks.filter((lock) => lock.task === task).map(({ place }) => place);
+}
+
+function changedAt(
+  ground: Ground,
+  work: Handwork,
+  lying: Lying,
+  changes: readonly (readonly [place: number, figure: Figure | null])[],
+): Result<Handwork> {
+  const places = placesIn(lying.printed);
+  if (changes.some(([place]) => places[place] === undefined)) {
+    return refuseDeed(ground, lying.edit.task, 'one of its places');
+  }
+  const printed = changes.reduce(
+    (facts, [place, figure]) => withValue(facts, places[place]?.path ?? [], figure),
+    lying.printed,
+  );
+  const touched = changes.map(([place]) => place);
+  return changedTo(ground, work, lying, printed, touched);
+}
+
+/** The task as the facts now are, if the activity takes them and can draw them. */
+function changedTo(
+  ground: Ground,
+  work: Handwork,
+  { before, edit }: Lying,
+  facts: unknown,
+  places: readonly number[],
+): Result<Handwork> {
+  const printed = readPrinted(ground.activity, facts);
+  if (printed === undefined) return refuseDeed(ground, edit.task, 'what the activity can print');
+  const answer = keyFor(ground, printed, before);
+  const next = editBetween(before.printed, printed, edit);
+  if (!next || !isDrawable(ground.activity, { printed, answer }, ground.style)) {
+    return refuseDeed(ground, edit.task, 'one that leaves a task which can be drawn');
+  }
+  return accept({
+    edits: withTask(work.edits, next),
+    locks: work.locks,
+    last: { task: edit.task, places },
+  });
+}
+
+function withTask(edits: readonly TaskEdit[], next: TaskEdit): readonly TaskEdit[] {
+  const others = edits.filter(({ task }) => task !== next.task);
+  const all = isIdle(next) ? others : [...others, next];
+  return [...all].sort((one, other) => one.task - other.task);
+}
+
+function shapedTo(
+  ground: Ground,
+  work: Handwork,
+  lying: Lying,
+  place: number,
+  change: ShapeChange,
+): Result<Handwork> {
+  const { before, printed, edit } = lying;
+  const offer = shapeOffersAt(ground, printed, before, place).find(
+    (each) => JSON.stringify(keyOf(each.change)) === JSON.stringify(keyOf(change)),
+  );
+  if (!offer) return refuseDeed(ground, edit.task, 'what can be added or taken away there');
+  if (edit.shape.length >= MOST_SHAPE_CHANGES) {
+    return refuseDeed(
+      ground,
+      edit.task,
+      `at most ${MOST_SHAPE_CHANGES} things added or taken away`,
+    );
+  }
+  const moved = movedLocks(work.locks, edit.task, printed, change);
+  const shape = [...edit.shape, offer.change];
+  const shaped = { ...lying, edit: { ...edit, shape } };
+  return changedTo(ground, { ...work, locks: moved }, shaped, offer.printed, []);
+}
+
+function keyOf({ kind, list, at, together }: ShapeChange) {
+  return [kind, list, at, together];
+}
+
+/** Locks follow their figures to where they now stand. */
+function movedLocks(
+  locks: readonly Spot[],
+  task: number,
+  printed: unknown,
+  change: ShapeChange,
+): readonly Spot[] {
+  const places = placesIn(withShape(tracedTask(printed), change));
+  return locks.flatMap((lock) => {
+    if (lock.task !== task) return [lock];
+    const place = places.findIndex(({ figure }) => figure && placeOf(figure) === lock.place);
+    return place === -1 ? [] : [{ task, place }];
+  });
+}
+
+function toggled(locks: readonly Spot[], spot: Spot): readonly Spot[] {
+  const isSpot = ({ task, place }: Spot) => task === spot.task && place === spot.place;
+  return locks.some(isSpot) ? locks.filter((lock) => !isSpot(lock)) : [...locks, spot];
+}
+
+function repaired(ground: Ground, work: Handwork, lying: Lying): Result<Handwork> {
+  const { task } = lying.edit;
+  const repair = smallestRepair(ground, lying.printed, {
+    before: lying.before,
+    ...repairAsked(work, task),
+  });
+  if (!repair) return refuseDeed(ground, task, 'a repair that leaves what is locked as it is');
+  return changedTo(ground, work, lying, repair.printed, repair.places);
+}
+
+/** What a repair leaves alone, and where it looks first. */
+export function repairAsked(work: Handwork, task: number) {
+  const touched = work.last?.task === task ? work.last.places : [];
+  const [near] = touched;
+  return {
+    kept: [...lockedIn(work, task), ...touched],
+    ...(near === undefined ? {} : { near }),
+  };
+}
+
+function redrawn(ground: Ground, work: Handwork, lying: Lying, seed: number): Result<Handwork> {
+  const { printed, edit } = lying;
+  const found = redraw(ground, printed, edit.shape, lockedIn(work, edit.task), seed);
+  if (!found)
+    return refuseDeed(ground, edit.task, 'locks that leave room for a task that is certain');
+  const { base, seed: own } = found;
+  const drawn = { before: base, printed: found.printed, edit: { ...edit, seed: own } };
+  return changedTo(ground, work, drawn, found.printed, []);
+}
+
+function refuseDeed({ activity }: Ground, task: number, expected: string): Result<never> {
+  const at = `${activity.id} › task ${task + 1}`;
+  return refuse({ code: 'unreadable', at, got: 'this change', expected });
+}

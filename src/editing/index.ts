@@ -1,0 +1,41 @@
+// Changing tasks by hand, with the proof running along: places, edits, verdicts, offers, repairs, history.
+export { type Doubt, type EditedTasks, editedTasks, editsField } from './edited-tasks.ts';
+export { drawnTask, type Ground } from './ground.ts';
+export {
+  type Deed,
+  doDeed,
+  type Handwork,
+  type Lying,
+  lockedIn,
+  lyingTask,
+  NO_HANDWORK,
+  repairAsked,
+  type Spot,
+} from './handwork.ts';
+export { changed, type History, historyOf, redone, undone } from './history.ts';
+export { EDITABLE, type Editable, type Offer, type OfferGroup, offersAt } from './offers.ts';
+export { placeName } from './place-names.ts';
+export {
+  choicesFor,
+  type Fact,
+  factsIn,
+  listsIn,
+  type Path,
+  type Place,
+  placesIn,
+  tracedTask,
+} from './places.ts';
+export { type Repair, smallestRepair } from './repair.ts';
+export type { ShapeChange } from './shape-change.ts';
+export { type ShapeOffer, shapeOffersAt } from './shape-offers.ts';
+export {
+  editBetween,
+  isIdle,
+  MOST_FACTS,
+  MOST_NUMBER,
+  MOST_PLACES,
+  MOST_SHAPE_CHANGES,
+  type TaskEdit,
+  withEdit,
+} from './task-edit.ts';
+export { judge, type Problem, type Verdict } from './verdict.ts';

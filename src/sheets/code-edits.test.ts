@@ -1,0 +1,129 @@
+// Codes of sheets that were changed by hand: the same sheet again, older codes as they were, forged ones refused.
+import { describe, expect, it } from 'vitest';
+import type { TaskEdit } from '../editing/index.ts';
+import { readCode, writeCode } from './code.ts';
+import { CODE_BASE, checkDigitOf, digitsOf, groupedText, LONGEST_CODE } from './code-characters.ts';
+import { checkPackText } from './pack-check.ts';
+import { packFileText } from './pack-file.ts';
+import { packPages } from './pack-pages.ts';
+import { makeSheet, type Sheet } from './sheet.ts';
+import { DEFAULT_PAGE, type SheetSpec } from './sheet-spec.ts';
+
+const SPEC: SheetSpec = {
+  activity: 'in-every-box',
+  step: 3,
+  values: {},
+  seed: 7,
+  tasks: 2,
+  page: DEFAULT_PAGE,
+  print: 'colour',
+};
+const NONE: TaskEdit = { task: 0, shape: [], figures: [], facts: [] };
+
+function sheetWith(edits: readonly TaskEdit[]): Sheet {
+  const made = makeSheet({ ...SPEC, edits });
+  if (!made.ok) throw new Error(JSON.stringify(made.refusals));
+  return made.value;
+}
+
+/** Two figures alike in one box: no certain task. */
+function doubtful(): Sheet {
+  const { tasks } = sheetWith([]);
+  const { boxes } = (tasks[1]?.printed ?? { boxes: [] }) as { boxes: { figures: object[] }[] };
+  return sheetWith([{ ...NONE, task: 1, figures: [[0, boxes[0]?.figures[1] ?? {}]] }]);
+}
+
+describe('a code with changes', () => {
+  it('is of version 3, and one without any is what it was', () => {
+    expect(sheetWith([]).code).toBe(writeCode(SPEC));
+    expect(sheetWith([NONE]).code).toBe(writeCode(SPEC));
+    expect(writeCode(SPEC).startsWith('3')).toBe(true);
+    expect(sheetWith([{ ...NONE, figures: [[0, { colour: 'pink' }]] }]).code).toMatch(/^6/);
+  });
+
+  it('makes the same sheet again, whatever a figure is', () => {
+    const figures: TaskEdit['figures'] = [
+      [0, { form: 'arrow', turn: 135, mirrored: true, colour: 'white', size: 0.6041 }],
+      [1, { form: 'dots', count: 6, layout: 'row', dotSize: 0.912 }],
+      [2, { form: 'picture-cat' as const, fill: 'outline' }],
+      [3, {}],
+    ];
+    const sheet = sheetWith([{ ...NONE, seed: 4_294_967_295, figures }]);
+    const read = readCode(sheet.code);
+    expect(read.ok && makeSheet(read.value)).toEqual({ ok: true, value: sheet });
+    expect(JSON.stringify(sheet.tasks)).toContain('"size":0.604');
+  });
+
+  it('with one character changed is refused or a sheet of its own, never a crash', () => {
+    const read = digitsOf(sheetWith([{ ...NONE, figures: [[0, { colour: 'pink' }]] }]).code);
+    const digits = read.ok ? read.value.slice(0, -1) : [];
+    for (const [place, digit] of digits.entries()) {
+      const forged = digits.with(place, (digit + 5) % CODE_BASE);
+      const spec = readCode(groupedText([...forged, checkDigitOf(forged)]));
+      if (spec.ok) expect(() => makeSheet(spec.value)).not.toThrow();
+    }
+  });
+
+  it('that has no room for them is refused with what to do, and nothing is lost', () => {
+    const figures = Array.from({ length: 3 }, (_, place) => [place, { colour: 'pink' }] as const);
+    const many = Array.from({ length: 12 }, (_, task) => ({ ...NONE, task, seed: 5, figures }));
+    const spec = { ...SPEC, activity: 'odd-one-out', step: 2, tasks: 8 } as const;
+    const made = makeSheet({ ...spec, edits: many.slice(0, 8) });
+    expect(made).toMatchObject({ ok: false, refusals: [{ code: 'does-not-fit' }] });
+  });
+
+  it('is never longer than what is read', () => {
+    const figures = Array.from({ length: 6 }, (_, place) => [place, { colour: 'pink' }] as const);
+    expect(sheetWith([{ ...NONE, seed: 9, figures }]).code.length).toBeLessThan(LONGEST_CODE);
+  });
+});
+
+describe('a sheet that is not certain', () => {
+  it('says so on the adult page, in words that name the task', () => {
+    const sheet = doubtful();
+    expect(sheet.doubts).toHaveLength(1);
+    const pages = [...packPages({ sheets: [sheet] }).pages];
+    const words = JSON.stringify(pages[0]?.nodes);
+    expect(words).toContain('Changed by hand, and not certain');
+    expect(words).toContain('task 2');
+    expect(words).toContain('1 of the 2 tasks');
+  });
+
+  it('is a note and no fault of its pack file; a wrong key stays a fault', () => {
+    const text = packFileText({ sheets: [doubtful()] });
+    expect(text).toContain('"edited":true');
+    const check = checkPackText(text);
+    expect(check).toMatchObject({ ok: true, value: { faults: [] } });
+    expect(check.ok && check.value.notes.map(({ note }) => note)).toEqual([
+      'changed-and-not-certain',
+    ]);
+    const unmarked = checkPackText(text.replace('"edited":true,', ''));
+    expect(unmarked.ok && unmarked.value.faults).toHaveLength(1);
+    const certain = sheetWith([{ ...NONE, seed: 9 }]);
+    const wrong = packFileText({
+      sheets: [
+        { ...certain, tasks: certain.tasks.map((task) => ({ ...task, answer: { figures: [] } })) },
+      ],
+    });
+    expect(checkPackText(wrong)).toMatchObject({ ok: true, value: { faults: [{}, {}] } });
+  });
+});
+
+it.each([
+  ['a task that there is not', [{ ...NONE, task: 5, seed: 1 }]],
+  ['a place that there is not', [{ ...NONE, figures: [[400, { colour: 'red' }] as const] }]],
+  ['a figure that is none', [{ ...NONE, figures: [[0, { form: 'dots' }] as const] }]],
+  [
+    'two changes of one task',
+    [
+      { ...NONE, seed: 1 },
+      { ...NONE, seed: 2 },
+    ],
+  ],
+  [
+    'a list that there is not',
+    [{ ...NONE, shape: [{ kind: 'take', list: 60, at: 0, together: false } as const] }],
+  ],
+] as const)('%s is refused', (_, edits) => {
+  expect(makeSheet({ ...SPEC, edits: edits as readonly TaskEdit[] }).ok).toBe(false);
+});

@@ -1,0 +1,249 @@
+// What a sheet code carries of changes by hand, task by task: from version 3 on.
+import type { Activity } from '../activities/index.ts';
+import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
+import {
+  isIdle,
+  MOST_FACTS,
+  MOST_NUMBER,
+  MOST_PLACES,
+  MOST_SHAPE_CHANGES,
+  type ShapeChange,
+  type TaskEdit,
+} from '../editing/index.ts';
+import {
+  DOT_LAYOUTS,
+  FILLS,
+  type Figure,
+  FORMS,
+  MOST_DOTS,
+  SIGNS,
+  TEXTURES,
+} from '../figures/index.ts';
+import { COLOUR_NAMES } from '../palette/index.ts';
+import { digitsNeeded, type Packed, type Unpacking } from './code-packing.ts';
+
+/** Room for what may be added without a new version: more places, forms, fills, colours. */
+const RADIX = {
+  edits: 16,
+  task: 16,
+  has: 2,
+  shapes: MOST_SHAPE_CHANGES + 1,
+  shapeKind: 4,
+  list: 64,
+  at: 64,
+  figures: 64,
+  place: MOST_PLACES,
+  attributes: 1024,
+  facts: 16,
+  fact: MOST_FACTS,
+  factKind: 4,
+  number: MOST_NUMBER + 1,
+  word: 16,
+};
+const SEED_RADIX = MAX_SEED + 1;
+/** Sizes are told in thousandths, in which generators draw them. */
+const THOUSANDTHS = 4096;
+/** Digits of a code that are left for changes: a sheet's own take 30 at most, and 40 hyphens stand between. */
+const MOST_DIGITS = 128;
+
+/** How one attribute of a figure is told. */
+interface AttributeCode {
+  readonly name: keyof Figure;
+  readonly radix: number;
+  readonly write: (figure: Figure) => number;
+  readonly read: (number: number) => Partial<Figure> | undefined;
+}
+
+function named<K extends keyof Figure>(
+  name: K,
+  radix: number,
+  values: readonly NonNullable<Figure[K]>[],
+): AttributeCode {
+  return {
+    name,
+    radix,
+    write: (figure) => values.indexOf(figure[name] as NonNullable<Figure[K]>),
+    read: (number) => {
+      const value = values[number];
+      return value === undefined ? undefined : { [name]: value };
+    },
+  };
+}
+
+function numbered(
+  name: 'size' | 'dotSize' | 'turn' | 'count',
+  radix: number,
+  units: number,
+): AttributeCode {
+  return {
+    name,
+    radix,
+    write: (figure) => Math.round(units * (figure[name] ?? 0)),
+    read: (number) => ({ [name]: number / units }),
+  };
+}
+
+/** In the order of the bits that say which of them a figure has; the next bit says that nothing stands there. */
+const ATTRIBUTES: readonly AttributeCode[] = [
+  named('form', 1024, FORMS),
+  named('colour', 16, COLOUR_NAMES),
+  numbered('size', THOUSANDTHS, 1000),
+  numbered('turn', 360, 1),
+  named('mirrored', 2, [false, true]),
+  numbered('count', MOST_DOTS + 1, 1),
+  named('layout', 8, DOT_LAYOUTS),
+  numbered('dotSize', THOUSANDTHS, 1000),
+  named('fill', 16, FILLS),
+];
+const NOTHING = 2 ** ATTRIBUTES.length;
+const FACT_KINDS: readonly (readonly string[])[] = [COLOUR_NAMES, SIGNS, TEXTURES];
+
+export function editFields(edits: readonly TaskEdit[]): readonly Packed[] {
+  return [{ value: edits.length, radix: RADIX.edits }, ...edits.flatMap(fieldsOfEdit)];
+}
+
+/** Why a code has no room for these changes; `undefined` where it has. */
+export function changesRefusal(
+  activity: Activity,
+  edits: readonly TaskEdit[] | undefined,
+): Refusal | undefined {
+  if (edits === undefined) return undefined;
+  const figures = Math.max(...edits.map((edit) => edit.figures.length));
+  const facts = Math.max(...edits.map((edit) => edit.facts.length));
+  const isCounted = figures < RADIX.figures && facts < RADIX.facts;
+  const digits = isCounted ? digitsNeeded(editFields(edits).map(({ radix }) => radix)) : Infinity;
+  if (digits <= MOST_DIGITS) return undefined;
+  const changes = edits.reduce((sum, edit) => sum + edit.figures.length + edit.facts.length, 0);
+  return {
+    code: 'does-not-fit',
+    at: `${activity.id} › changes by hand`,
+    got: changes,
+    max: Math.min(changes - 1, Math.floor((changes * MOST_DIGITS) / digits)),
+    unit: 'changes in the code at the foot of the sheet',
+    advice: 'take some back, or draw a whole task again, which takes the room of one',
+  };
+}
+
+function fieldsOfEdit({ task, seed, shape, figures, facts }: TaskEdit): readonly Packed[] {
+  return [
+    { value: task, radix: RADIX.task },
+    { value: seed === undefined ? 0 : 1, radix: RADIX.has },
+    ...(seed === undefined ? [] : [{ value: seed, radix: SEED_RADIX }]),
+    { value: shape.length, radix: RADIX.shapes },
+    ...shape.flatMap(({ kind, list, at, together }) => [
+      { value: (kind === 'add' ? 0 : 1) + (together ? 2 : 0), radix: RADIX.shapeKind },
+      { value: list, radix: RADIX.list },
+      { value: at, radix: RADIX.at },
+    ]),
+    { value: figures.length, radix: RADIX.figures },
+    ...figures.flatMap(([place, figure]) => [
+      { value: place, radix: RADIX.place },
+      ...fieldsOfFigure(figure),
+    ]),
+    { value: facts.length, radix: RADIX.facts },
+    ...facts.flatMap(([fact, value]) => [
+      { value: fact, radix: RADIX.fact },
+      ...fieldsOfFact(value),
+    ]),
+  ];
+}
+
+function fieldsOfFigure(figure: Figure | null): readonly Packed[] {
+  if (figure === null) return [{ value: NOTHING, radix: RADIX.attributes }];
+  const stated = ATTRIBUTES.map(({ name }) => figure[name] !== undefined);
+  const mask = stated.reduce((sum, is, bit) => sum + (is ? 2 ** bit : 0), 0);
+  return [
+    { value: mask, radix: RADIX.attributes },
+    ...ATTRIBUTES.filter((_, bit) => stated[bit]).map(({ write, radix }) => ({
+      value: write(figure),
+      radix,
+    })),
+  ];
+}
+
+function fieldsOfFact(value: number | string): readonly Packed[] {
+  if (typeof value === 'number') {
+    return [
+      { value: 0, radix: RADIX.factKind },
+      { value, radix: RADIX.number },
+    ];
+  }
+  const kind = FACT_KINDS.findIndex((words) => words.includes(value));
+  return [
+    { value: kind + 1, radix: RADIX.factKind },
+    { value: FACT_KINDS[kind]?.indexOf(value) ?? -1, radix: RADIX.word },
+  ];
+}
+
+/** Takes the changes out again; refuses none at all, more than the sheet has tasks, and what no figure can be. */
+export function takeEdits(
+  fields: Unpacking,
+  tasks: number,
+): Result<{ readonly edits: readonly TaskEdit[] }> {
+  const count = fields.take(RADIX.edits);
+  const edits = Array.from({ length: Math.min(count, tasks) }, () => takeEdit(fields));
+  const read = edits.flatMap((edit) => edit ?? []);
+  const isInOrder = read.every(
+    ({ task }, index) => index === 0 || task > (read[index - 1]?.task ?? 0),
+  );
+  const isWhole = read.length === count && isInOrder && !read.some(isIdle);
+  if (count === 0 || !isWhole || read.some(({ task }) => task >= tasks)) {
+    return refuse({
+      code: 'unreadable',
+      at: 'sheet code › changes by hand',
+      got: 'changes that no sheet has',
+      expected: 'a code that was printed on a sheet',
+    });
+  }
+  return accept({ edits: read });
+}
+
+function takeEdit(fields: Unpacking): TaskEdit | undefined {
+  const task = fields.take(RADIX.task);
+  const seed = fields.take(RADIX.has) === 1 ? fields.take(SEED_RADIX) : undefined;
+  const shape = repeated(fields.take(RADIX.shapes), () => takeShape(fields));
+  const figures = repeated(fields.take(RADIX.figures), () => {
+    const place = fields.take(RADIX.place);
+    return [place, takeFigure(fields)] as const;
+  });
+  const facts = repeated(fields.take(RADIX.facts), () => {
+    const fact = fields.take(RADIX.fact);
+    return [fact, takeFact(fields)] as const;
+  });
+  const known = figures.flatMap(([place, figure]) =>
+    figure === undefined ? [] : [[place, figure] as const],
+  );
+  const told = facts.flatMap(([fact, value]) =>
+    value === undefined ? [] : [[fact, value] as const],
+  );
+  if (known.length < figures.length || told.length < facts.length) return undefined;
+  return { task, ...(seed === undefined ? {} : { seed }), shape, figures: known, facts: told };
+}
+
+function repeated<T>(times: number, take: () => T): readonly T[] {
+  return Array.from({ length: times }, take);
+}
+
+function takeShape(fields: Unpacking): ShapeChange {
+  const kind = fields.take(RADIX.shapeKind);
+  return {
+    kind: kind % 2 === 0 ? 'add' : 'take',
+    list: fields.take(RADIX.list),
+    at: fields.take(RADIX.at),
+    together: kind >= 2,
+  };
+}
+
+function takeFigure(fields: Unpacking): Figure | null | undefined {
+  const mask = fields.take(RADIX.attributes);
+  if (mask === NOTHING) return null;
+  const parts = ATTRIBUTES.filter((_, bit) => mask & (2 ** bit)).map(({ radix, read }) =>
+    read(fields.take(radix)),
+  );
+  return parts.some((part) => part === undefined) ? undefined : Object.assign({}, ...parts);
+}
+
+function takeFact(fields: Unpacking): number | string | undefined {
+  const kind = fields.take(RADIX.factKind);
+  return kind === 0 ? fields.take(RADIX.number) : FACT_KINDS[kind - 1]?.[fields.take(RADIX.word)];
+}

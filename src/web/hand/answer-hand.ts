@@ -1,0 +1,200 @@
+// Answers what is asked while a sheet is changed by hand: the proof runs here, so that the screen never waits.
+import { activityOf } from '../../activities/index.ts';
+import { accept, type Result } from '../../base/index.ts';
+import {
+  choicesFor,
+  doDeed,
+  factsIn,
+  type Ground,
+  type Handwork,
+  judge,
+  lockedIn,
+  lyingTask,
+  NO_HANDWORK,
+  offersAt,
+  placeName,
+  placesIn,
+  repairAsked,
+  type Spot,
+  shapeOffersAt,
+  smallestRepair,
+  tracedTask,
+} from '../../editing/index.ts';
+import { type Figure, figureName, sameFigure } from '../../figures/index.ts';
+import { difficultyOf, sheetDifficulty } from '../../learner/index.ts';
+import { drawFigure, type PrintStyle } from '../../page/index.ts';
+import { svgOf } from '../../press/index.ts';
+import { makeSheet, type Sheet, sheetPage, styleOf, valuesOf } from '../../sheets/index.ts';
+import type { Question } from '../asking/talk.ts';
+import { changedBut } from '../making/changed-texts.ts';
+import { packOf } from '../making/pack-of.ts';
+import { replyOf } from '../making/reply.ts';
+import { hardnessOf } from '../making/show.ts';
+import type { Entries } from '../recipe/entries.ts';
+import type { HandOffers, HandTalk, Held, HeldTask, UnderHands } from './hand-talk.ts';
+
+/** Side of the picture of a figure to choose, in mm. */
+const PICTURE_MM = 12;
+
+export function answerHand(question: Question<HandTalk>): HandTalk[keyof HandTalk]['reply'] {
+  const { activity } = question.entries;
+  switch (question.kind) {
+    case 'take':
+      return replyOf<Handwork>(taken(question.entries, question.sheet), activity);
+    case 'hold':
+      return replyOf(held(question), activity);
+    case 'deed': {
+      const base = baseSheet(question.entries, question.sheet);
+      if (!base.ok) return replyOf<Handwork>(base, activity);
+      const done = doDeed(groundOf(base.value), base.value.tasks, question.work, question.deed);
+      // What has no room on the page, or in the code, is not done.
+      const made = done.ok ? makeSheet({ ...base.value.spec, edits: done.value.edits }) : done;
+      return made.ok ? replyOf<Handwork>(done, activity) : replyOf<Handwork>(made, activity);
+    }
+    case 'offers':
+      return replyOf(offered(question, question.at), activity);
+    case 'mend':
+      return replyOf(mended(question, question.task), activity);
+  }
+}
+
+/** The last sheet that was asked for, as it was made: each deed asks for it again. */
+let kept: { readonly key: string; readonly sheet: Sheet } | undefined;
+
+function baseSheet(entries: Entries, sheet: number): Result<Sheet> {
+  const { changed: _changed, ...recipe } = entries;
+  const key = JSON.stringify([recipe, sheet]);
+  if (kept?.key === key) return accept(kept.sheet);
+  const pack = packOf(recipe, sheet);
+  if (!pack.ok) return pack;
+  const made = pack.value.sheets[sheet - 1];
+  if (made === undefined) throw new Error(`pack: expected a sheet ${sheet}, got none`);
+  kept = { key, sheet: made };
+  return accept(made);
+}
+
+function groundOf({ spec }: Sheet): Ground {
+  const values = valuesOf(spec);
+  if (!values.ok) throw new Error(`sheet: ${JSON.stringify(values.refusals)}`);
+  return { activity: activityOf(spec.activity), values: values.value, style: styleOf(spec) };
+}
+
+function taken(entries: Entries, sheet: number): Result<Handwork> {
+  const own = entries.changed?.filter((text) => !changedBut([text], sheet).includes(text)) ?? [];
+  const pack = packOf({ ...entries, changed: own }, sheet);
+  if (!pack.ok) return pack;
+  const edits = pack.value.sheets[sheet - 1]?.spec.edits ?? [];
+  return accept({ ...NO_HANDWORK, edits });
+}
+
+function held({ entries, sheet, work }: UnderHands): Result<Held> {
+  const base = baseSheet(entries, sheet);
+  if (!base.ok) return base;
+  const made = makeSheet({ ...base.value.spec, edits: work.edits });
+  if (!made.ok) return made;
+  const ground = groundOf(base.value);
+  const traced = made.value.tasks.map((task) => ({ ...task, printed: tracedTask(task.printed) }));
+  return accept({
+    svg: svgOf(sheetPage({ ...made.value, tasks: traced }), { idPrefix: 'hand' }),
+    code: made.value.code,
+    hardness: hardnessOf(made.value),
+    logits: { before: logitsOf(ground, base.value), now: logitsOf(ground, made.value) },
+    tasks: base.value.tasks.map((_, task) => heldTask(ground, base.value, work, task)),
+  });
+}
+
+function logitsOf({ activity }: Ground, { tasks }: Sheet): number {
+  return sheetDifficulty(tasks.map(({ printed }) => difficultyOf(activity, printed))).logits;
+}
+
+function heldTask(ground: Ground, base: Sheet, work: Handwork, task: number): HeldTask {
+  const { before, printed } = lyingTask(ground, base.tasks, work, task);
+  const touched = work.last?.task === task ? work.last.places : [];
+  const { state, answers, problems } = judge(ground.activity, printed, before, touched);
+  const locked = lockedIn(work, task);
+  const named = placesIn(printed).map(({ path, figure }, place) => ({
+    place,
+    name: figure ? nameOf(path, figure) : placeName({ path }),
+    isLocked: locked.includes(place),
+    isEmpty: figure === null,
+  }));
+  return {
+    state,
+    isChanged: work.edits.some((edit) => edit.task === task),
+    answers,
+    problems,
+    places: named.filter(({ isEmpty }) => !isEmpty),
+    empty: named.filter(({ isEmpty }) => isEmpty),
+  };
+}
+
+function nameOf(path: readonly (string | number)[], figure: Figure): string {
+  return `${placeName({ path })}: ${figureName(figure)}`;
+}
+
+function offered({ entries, sheet, work }: UnderHands, at: Spot): Result<HandOffers> {
+  const base = baseSheet(entries, sheet);
+  if (!base.ok) return base;
+  const ground = groundOf(base.value);
+  const { before, printed } = lyingTask(ground, base.value.tasks, work, at.task);
+  const { path, figure } = placesIn(printed)[at.place] ?? { path: [], figure: null };
+  const isFit = (other: Figure | null) => {
+    const deed = { kind: 'become', at, figure: other } as const;
+    return doDeed(ground, base.value.tasks, work, deed).ok;
+  };
+  const around = path.slice(0, -1);
+  const isBeside = (other: readonly (string | number)[]) =>
+    around.length > 1 && around.every((step, index) => step === other[index]);
+  return accept({
+    name: figure ? nameOf(path, figure) : placeName({ path }),
+    groups: offersAt(ground, printed, at.place).map(({ attribute, label, offers }) => ({
+      attribute,
+      label,
+      offers: offers.map((offer, index) => ({
+        ...offer,
+        svg: pictureOf(offer.figure, ground.style, `${attribute}-${index}`),
+      })),
+    })),
+    put: figure ? [] : putsFor(ground, printed).filter((offer) => isFit(offer.figure)),
+    canLeave: figure !== null && isFit(null),
+    facts: factsIn(printed).flatMap(({ path: own, value }, fact) =>
+      typeof value === 'string' && isBeside(own)
+        ? [{ fact, value, choices: choicesFor(value) }]
+        : [],
+    ),
+    shapes: shapeOffersAt(ground, printed, before, at.place).map(({ label, change }) => ({
+      label,
+      change,
+    })),
+  });
+}
+
+/** The different figures of the task. */
+function putsFor({ style }: Ground, printed: unknown): HandOffers['put'] {
+  const shown = placesIn(printed).flatMap(({ figure }) => figure ?? []);
+  const kinds = shown.filter(
+    (figure, index) => !shown.slice(0, index).some((other) => sameFigure(other, figure)),
+  );
+  return kinds.map((figure, index) => ({
+    label: figureName(figure),
+    figure,
+    isNow: false,
+    svg: pictureOf(figure, style, `put-${index}`),
+  }));
+}
+
+function pictureOf(figure: Figure, style: PrintStyle, idPrefix: string): string {
+  const middle = PICTURE_MM / 2;
+  const node = drawFigure(figure, middle, middle, PICTURE_MM, style);
+  const page = { widthMm: PICTURE_MM, heightMm: PICTURE_MM, title: '', nodes: [node] };
+  return svgOf(page, { idPrefix: `offer-${idPrefix}` });
+}
+
+function mended({ entries, sheet, work }: UnderHands, task: number): Result<string> {
+  const base = baseSheet(entries, sheet);
+  if (!base.ok) return base;
+  const ground = groundOf(base.value);
+  const { before, printed } = lyingTask(ground, base.value.tasks, work, task);
+  const repair = smallestRepair(ground, printed, { before, ...repairAsked(work, task) });
+  return accept(repair?.sentence ?? '');
+}

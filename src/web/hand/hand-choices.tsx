@@ -1,0 +1,189 @@
+// What a chosen figure can become, and what can be done with it: a small drawer beside it.
+import { type ReactNode, type RefObject, useEffect, useState } from 'react';
+import { Button } from 'react-aria-components/Button';
+import { Dialog } from 'react-aria-components/Dialog';
+import { Heading } from 'react-aria-components/Heading';
+import { Popover } from 'react-aria-components/Popover';
+import type { Deed, Spot } from '../../editing/index.ts';
+import type { Maker } from '../making/maker.ts';
+import { capital } from '../words.ts';
+import type { HandOffer, HandOffers } from './hand-talk.ts';
+import type { Hand } from './use-hand.ts';
+import { words } from './words.ts';
+
+export interface HandChoicesProps {
+  readonly maker: Maker;
+  readonly hand: Hand;
+  readonly at: Spot;
+  readonly trigger: RefObject<HTMLElement | null>;
+  readonly onSwap: () => void;
+  readonly onClose: () => void;
+}
+
+export function HandChoices({ maker, hand, at, trigger, onSwap, onClose }: HandChoicesProps) {
+  const offers = useOffers(maker, hand, at);
+  const task = hand.held.tasks[at.task];
+  const standing = task?.places.find(({ place }) => place === at.place);
+  const held = standing ?? task?.empty.find(({ place }) => place === at.place);
+  const act = (deed: Deed) => {
+    onClose();
+    hand.act(deed);
+  };
+  return (
+    <Popover
+      className="drawer hand-drawer"
+      isOpen
+      triggerRef={trigger}
+      placement="bottom"
+      onOpenChange={(isOpen) => {
+        if (!isOpen) onClose();
+      }}
+    >
+      <Dialog className="hand-choices">
+        <div className="hand-head">
+          <Heading slot="title" className="drawer-title">
+            {capital(held?.name ?? '')}
+          </Heading>
+          <Button className="quiet" onPress={onClose}>
+            {words.close}
+          </Button>
+        </div>
+        <div className="chips">
+          <Button className="chip" onPress={() => act({ kind: 'lock', at })}>
+            {held?.isLocked ? words.unlock : words.lock}
+          </Button>
+          <Button
+            className="chip"
+            onPress={() => {
+              onClose();
+              onSwap();
+            }}
+          >
+            {words.swap}
+          </Button>
+          {offers?.canLeave ? (
+            <Button className="chip" onPress={() => act({ kind: 'become', at, figure: null })}>
+              {words.leave}
+            </Button>
+          ) : null}
+        </div>
+        {offers === undefined ? (
+          <p className="help">{words.loading}</p>
+        ) : (
+          <Offers offers={offers} at={at} act={act} />
+        )}
+      </Dialog>
+    </Popover>
+  );
+}
+
+interface OffersProps {
+  readonly offers: HandOffers;
+  readonly at: Spot;
+  readonly act: (deed: Deed) => void;
+}
+
+function Offers({ offers, at, act }: OffersProps) {
+  return (
+    <>
+      {offers.groups.map(({ attribute, label, offers: figures }) => (
+        <Named key={attribute} label={label}>
+          {figures.map((offer) => (
+            <Picture
+              key={offer.label}
+              offer={offer}
+              group={label}
+              onPress={() => act({ kind: 'become', at, figure: offer.figure })}
+            />
+          ))}
+        </Named>
+      ))}
+      {offers.put.length === 0 ? null : (
+        <Named label={words.put}>
+          {offers.put.map((offer) => (
+            <Picture
+              key={offer.label}
+              offer={offer}
+              group={words.put}
+              onPress={() => act({ kind: 'become', at, figure: offer.figure })}
+            />
+          ))}
+        </Named>
+      )}
+      {offers.facts.map(({ fact, value, choices }) => (
+        <Named key={fact} label={words.asksFor}>
+          {choices.map((choice) => (
+            <Button
+              key={choice}
+              className="chip"
+              aria-pressed={choice === value}
+              onPress={() => act({ kind: 'tell', task: at.task, fact, value: choice })}
+            >
+              {choice.replace(/^sign-/, '').replaceAll('-', ' ')}
+            </Button>
+          ))}
+        </Named>
+      ))}
+      {offers.shapes.length === 0 ? null : (
+        <div className="chips hand-shapes">
+          {offers.shapes.map(({ label, change }) => (
+            <Button key={label} className="chip" onPress={() => act({ kind: 'shape', at, change })}>
+              {label}
+            </Button>
+          ))}
+        </div>
+      )}
+    </>
+  );
+}
+
+function Named({ label, children }: { readonly label: string; readonly children: ReactNode }) {
+  return (
+    <fieldset className="hand-group">
+      <legend className="field-label">{label}</legend>
+      <div className="hand-offers">{children}</div>
+    </fieldset>
+  );
+}
+
+interface PictureProps {
+  readonly offer: HandOffer;
+  readonly group: string;
+  readonly onPress: () => void;
+}
+
+function Picture({ offer, group, onPress }: PictureProps) {
+  return (
+    <Button
+      className="hand-offer"
+      aria-label={`${group}: ${offer.label}`}
+      aria-pressed={offer.isNow}
+      onPress={onPress}
+    >
+      <span
+        aria-hidden="true"
+        className="hand-picture"
+        // biome-ignore lint/security/noDangerouslySetInnerHtml: drawn by this program's own press
+        dangerouslySetInnerHTML={{ __html: offer.svg }}
+      />
+      <span className="hand-label">{offer.label}</span>
+    </Button>
+  );
+}
+
+function useOffers(maker: Maker, hand: Hand, at: Spot): HandOffers | undefined {
+  const [offers, setOffers] = useState<HandOffers>();
+  const { under } = hand;
+  const { task, place } = at;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: asked once, for the figure as it was chosen
+  useEffect(() => {
+    let isWanted = true;
+    maker.ask('offers', { ...under, at: { task, place } }).then((reply) => {
+      if (isWanted && reply.ok) setOffers(reply.value);
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [maker, task, place]);
+  return offers;
+}

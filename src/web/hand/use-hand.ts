@@ -1,0 +1,159 @@
+// The state of changing a sheet by hand: its history, the sheet as it now lies, and the recipe kept in step with it.
+import { useCallback, useEffect, useRef, useState } from 'react';
+import {
+  changed,
+  type Deed,
+  type Handwork,
+  type History,
+  historyOf,
+  redone,
+  undone,
+} from '../../editing/index.ts';
+import { changedBut, changedText } from '../making/changed-texts.ts';
+import type { Maker } from '../making/maker.ts';
+import type { Entries } from '../recipe/entries.ts';
+import type { Held, UnderHands } from './hand-talk.ts';
+
+export interface Hand {
+  readonly held: Held;
+  readonly under: UnderHands;
+  /** Why the last deed was not done, in words; empty where it was. */
+  readonly objection: string;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  readonly act: (deed: Deed) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+}
+
+interface State {
+  /** Which sheet of which recipe this is about. */
+  readonly key: string;
+  readonly history: History<Handwork>;
+  readonly held: Held;
+  readonly objection: string;
+}
+
+/** `undefined` where it is off, or the sheet is still on its way. Another recipe begins anew. */
+export function useHand(
+  maker: Maker,
+  entries: Entries,
+  sheet: number,
+  isOn: boolean,
+  edit: (entries: Entries) => void,
+): Hand | undefined {
+  const [state, setState] = useState<State>();
+  const key = isOn ? keyOf(entries, sheet) : '';
+  const latest = useRef<{ entries: Entries; state: State | undefined }>({ entries, state });
+  latest.current.entries = entries;
+  const put = useCallback((next: State | undefined) => {
+    latest.current.state = next;
+    setState(next);
+  }, []);
+  // One deed after the other, each upon what the one before it left.
+  const last = useRef<Promise<void>>(Promise.resolve());
+  const inTurn = useCallback((step: (before: State) => Promise<void>) => {
+    last.current = last.current.then(async () => {
+      const before = latest.current.state;
+      if (before !== undefined) await step(before);
+    });
+  }, []);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: begun anew with each recipe and sheet, not with each change
+  useEffect(() => {
+    put(undefined);
+    if (key === '') return undefined;
+    let isWanted = true;
+    const begin = async () => {
+      const taken = await maker.ask('take', { entries, sheet });
+      if (!taken.ok) return;
+      const held = await maker.ask('hold', { entries, sheet, work: taken.value });
+      if (!held.ok || !isWanted) return;
+      put({ key, history: historyOf(taken.value), held: held.value, objection: '' });
+    };
+    void begin();
+    return () => {
+      isWanted = false;
+    };
+  }, [maker, key, put]);
+
+  const goTo = useCallback(
+    async (before: State, history: History<Handwork>) => {
+      const { entries: now } = latest.current;
+      if (history === before.history) return;
+      const held = await maker.ask('hold', { entries: now, sheet, work: history.now });
+      if (!held.ok || latest.current.state?.key !== before.key) return;
+      put({ key: before.key, history, held: held.value, objection: '' });
+      const next = withCode(now, sheet, history.now, held.value.code);
+      latest.current.entries = next;
+      edit(next);
+    },
+    [maker, sheet, edit, put],
+  );
+  const act = useCallback(
+    (deed: Deed) =>
+      inTurn(async (before) => {
+        const { entries: now } = latest.current;
+        const done = await maker.ask('deed', {
+          entries: now,
+          sheet,
+          work: before.history.now,
+          deed,
+        });
+        if (done.ok) return goTo(before, changed(before.history, done.value));
+        const objection = done.objections.map(({ sentence }) => sentence).join(' ');
+        if (latest.current.state === before) put({ ...before, objection });
+      }),
+    [maker, sheet, goTo, inTurn, put],
+  );
+  const undo = useCallback(
+    () => inTurn((before) => goTo(before, undone(before.history))),
+    [goTo, inTurn],
+  );
+  const redo = useCallback(
+    () => inTurn((before) => goTo(before, redone(before.history))),
+    [goTo, inTurn],
+  );
+  useKeys(state !== undefined, undo, redo);
+
+  if (state === undefined || state.key !== key) return undefined;
+  const { history, held, objection } = state;
+  return {
+    held,
+    under: { entries, sheet, work: history.now },
+    objection,
+    canUndo: history.past.length > 0,
+    canRedo: history.future.length > 0,
+    act,
+    undo,
+    redo,
+  };
+}
+
+/** All of the recipe but for what is changed by hand. */
+function keyOf({ changed: _changed, ...recipe }: Entries, sheet: number): string {
+  return JSON.stringify([recipe, sheet]);
+}
+
+function withCode(entries: Entries, sheet: number, { edits }: Handwork, code: string): Entries {
+  const { changed: before, ...recipe } = entries;
+  const others = changedBut(before, sheet);
+  const all = edits.length === 0 ? others : [...others, changedText(sheet, code)];
+  return all.length === 0 ? recipe : { ...recipe, changed: all };
+}
+
+/** Ctrl or Cmd with Z takes back, with Shift as well it does again; not while words are written. */
+function useKeys(isOn: boolean, undo: () => void, redo: () => void): void {
+  useEffect(() => {
+    if (!isOn) return undefined;
+    const press = (event: KeyboardEvent) => {
+      const isZ = event.key.toLowerCase() === 'z' && (event.ctrlKey || event.metaKey);
+      if (!isZ || event.target instanceof HTMLInputElement) return;
+      event.preventDefault();
+      if (event.shiftKey) redo();
+      else undo();
+    };
+    window.addEventListener('keydown', press);
+    return () => window.removeEventListener('keydown', press);
+  }, [isOn, undo, redo]);
+}

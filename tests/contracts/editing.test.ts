@@ -1,0 +1,151 @@
+// Every activity can be changed by hand: its figures are found on the page, and what is offered can be printed.
+import { describe, expect, test } from 'vitest';
+import { ACTIVITY_IDS, activityOf, type Task } from '../../src/activities/index.ts';
+import { type Random, randomFrom } from '../../src/base/index.ts';
+import {
+  changed,
+  type Deed,
+  doDeed,
+  drawnTask,
+  type Ground,
+  type Handwork,
+  historyOf,
+  judge,
+  lyingTask,
+  NO_HANDWORK,
+  offersAt,
+  placesIn,
+  redone,
+  shapeOffersAt,
+  smallestRepair,
+  tracedTask,
+  undone,
+} from '../../src/editing/index.ts';
+import type { Group, SceneNode } from '../../src/page/index.ts';
+import { makeSheet, readCode } from '../../src/sheets/index.ts';
+import { testSeed } from '../seed.ts';
+
+const SEED = testSeed('editing');
+
+function groundAt(id: (typeof ACTIVITY_IDS)[number], step: number): Ground {
+  const activity = activityOf(id);
+  const values = activity.ladder[step - 1]?.values ?? {};
+  return { activity, values, style: { print: 'colour' } };
+}
+
+function placesDrawn(node: SceneNode): readonly number[] {
+  if (node.kind !== 'group') return [];
+  return [...(node.place === undefined ? [] : [node.place]), ...node.children.flatMap(placesDrawn)];
+}
+
+function drawnFor({ activity, style }: Ground, task: Task): Group {
+  const traced = { ...task, printed: tracedTask(task.printed) };
+  return activity.draw(traced, activity.room(task.printed), style, false);
+}
+
+/** A deed that a hand might do: any offered value, a swap, something added or taken away, a lock. */
+function anyDeed(ground: Ground, printed: unknown, before: Task, random: Random): Deed {
+  const places = placesIn(printed);
+  const standing = places.flatMap(({ figure }, place) => (figure ? [place] : []));
+  const at = { task: 0, place: random.pick(standing) };
+  const kind = random.int(0, 9);
+  if (kind === 0) return { kind: 'lock', at };
+  if (kind <= 2) return { kind: 'swap', at, with: random.pick(standing) };
+  if (kind === 3) {
+    const shapes = shapeOffersAt(ground, printed, before, at.place);
+    if (shapes.length > 0) return { kind: 'shape', at, change: random.pick(shapes).change };
+  }
+  const offers = offersAt(ground, printed, at.place).flatMap((group) => group.offers);
+  return { kind: 'become', at, figure: random.pick(offers).figure };
+}
+
+describe.each(ACTIVITY_IDS.map((id) => [id] as const))('%s', (id) => {
+  const steps = activityOf(id).ladder.map((_, index) => index + 1);
+
+  test('every figure that is printed is found on the page by its place, at every step', () => {
+    for (const step of steps) {
+      const ground = groundAt(id, step);
+      const task = drawnTask(ground, SEED + step);
+      const standing = placesIn(task.printed).flatMap(({ figure }, place) =>
+        figure ? [place] : [],
+      );
+      const found = new Set(placesDrawn(drawnFor(ground, task)));
+      expect(
+        [...found].sort((one, other) => one - other),
+        `step ${step}`,
+      ).toEqual(standing);
+    }
+  });
+
+  test('every value that is offered is one that the activity prints and draws', () => {
+    const random = randomFrom(SEED);
+    for (const step of steps) {
+      const ground = groundAt(id, step);
+      const task = drawnTask(ground, SEED + step);
+      const places = placesIn(task.printed);
+      const place = random.pick(places.flatMap(({ figure }, index) => (figure ? [index] : [])));
+      const offers = offersAt(ground, task.printed, place).flatMap((group) => group.offers);
+      expect(offers.length).toBeGreaterThan(1);
+      for (const { figure } of random.sample(offers, Math.min(5, offers.length))) {
+        const deed = { kind: 'become', at: { task: 0, place }, figure } as const;
+        const done = doDeed(ground, [task], NO_HANDWORK, deed);
+        expect(done.ok, `step ${step}, place ${place}: ${JSON.stringify(figure)}`).toBe(true);
+      }
+    }
+  });
+
+  test('what was changed, printed and read back by its code is the same; undone it is as it was', () => {
+    const random = randomFrom(SEED);
+    for (const step of [2, steps.length]) {
+      const spec = {
+        activity: id,
+        step,
+        values: {},
+        seed: SEED % 1000,
+        page: { paper: 'A4', orientation: 'portrait' },
+        print: 'colour',
+      } as const;
+      const plain = makeSheet(spec);
+      if (!plain.ok) throw new Error(JSON.stringify(plain.refusals));
+      const ground = groundAt(id, step);
+      let history = historyOf<Handwork>(NO_HANDWORK);
+      for (let count = 0; count < 6; count++) {
+        const { printed, before } = lyingTask(ground, plain.value.tasks, history.now, 0);
+        const deed = anyDeed(ground, printed, before, random);
+        const done = doDeed(ground, plain.value.tasks, history.now, deed);
+        if (!done.ok) continue;
+        const made = makeSheet({ ...plain.value.spec, edits: done.value.edits });
+        if (!made.ok) continue;
+        history = changed(history, done.value);
+        const read = readCode(made.value.code);
+        if (!read.ok) throw new Error(`${made.value.code}: ${JSON.stringify(read.refusals)}`);
+        expect(makeSheet(read.value)).toEqual(made);
+      }
+      const last = JSON.stringify(history.now);
+      const steps = history.past.length;
+      for (let count = 0; count < steps; count++) history = undone(history);
+      expect(makeSheet({ ...plain.value.spec, edits: history.now.edits })).toEqual(plain);
+      for (let count = 0; count < steps; count++) history = redone(history);
+      expect(JSON.stringify(history.now)).toBe(last);
+    }
+  }, 60_000);
+
+  test('a repair is proven, and leaves what is kept as it is', () => {
+    const random = randomFrom(SEED);
+    for (const step of [3, 6]) {
+      const ground = groundAt(id, step);
+      const before = drawnTask(ground, SEED + step);
+      const deed = anyDeed(ground, before.printed, before, random);
+      const done = doDeed(ground, [before], NO_HANDWORK, deed);
+      if (!done.ok) continue;
+      const { printed } = lyingTask(ground, [before], done.value, 0);
+      if (judge(ground.activity, printed, before).state !== 'uncertain') continue;
+      const kept = done.value.last?.places ?? [];
+      const repair = smallestRepair(ground, printed, { before, kept });
+      if (!repair) continue;
+      expect(judge(ground.activity, repair.printed, before).state).not.toBe('uncertain');
+      const [was, is] = [placesIn(printed), placesIn(repair.printed)];
+      for (const place of kept) expect(is[place]?.figure).toEqual(was[place]?.figure);
+    }
+  }, 60_000);
+});
