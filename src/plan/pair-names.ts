@@ -9,7 +9,10 @@ import {
   formOf,
   stanceOf,
 } from '../figures/index.ts';
-import type { Language } from '../languages/index.ts';
+import { inEachLanguage, type Language, sayIn } from '../languages/index.ts';
+import { MESSAGES } from './messages-en.ts';
+
+const SAYS = inEachLanguage((language) => sayIn(language, 'pairs', MESSAGES));
 
 type Way = 'colour' | 'form' | 'count' | 'size' | 'fill' | 'stance';
 
@@ -51,7 +54,7 @@ function nameBy(way: Way, figure: Figure, other: Figure, language: Language): st
     case 'count':
       return WORDINGS[language].number(figure.count ?? 1);
     case 'size':
-      return (figure.size ?? 1) < (other.size ?? 1) ? 'smaller' : 'bigger';
+      return SAYS[language]((figure.size ?? 1) < (other.size ?? 1) ? 'smaller' : 'bigger');
     case 'fill':
       return fillName(figure.fill ?? 'solid', language);
     case 'stance': {
