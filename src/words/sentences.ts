@@ -1,117 +1,134 @@
 // A refusal as whole sentences: where, what was expected, what came, what to do.
-import type { Got, Refusal, StorageFault } from '../base/index.ts';
+import type { Got, Refusal } from '../base/index.ts';
+import type { Language } from '../languages/index.ts';
 import { nearestOf } from './nearest.ts';
-import { houseFact } from './not-in-the-house.ts';
+import { houseSentences } from './not-in-the-house.ts';
 import { plainText } from './plain-text.ts';
+import { inCommas, SAYS, type SayRefusal } from './say-refusal.ts';
 
 /** The refusal in English, on one line. */
 export function sentenceOf(refusal: Refusal): string {
-  return plainText(`${refusal.at}: ${factOf(refusal)}`);
+  return sentenceIn('en', refusal);
 }
 
-function factOf(refusal: Refusal): string {
+/** The refusal on one line. What the refusal itself carries as text, such as why or what to do, stays English. */
+export function sentenceIn(language: Language, refusal: Refusal): string {
+  return plainText(sentencesOf(refusal, language).join(' '));
+}
+
+function sentencesOf(refusal: Refusal, language: Language): readonly string[] {
+  const say = SAYS[language];
+  const { at } = refusal;
+  const got = 'got' in refusal ? quoted(say, refusal.got) : '';
   switch (refusal.code) {
     case 'out-of-range':
-      return rangeFact(refusal);
+      return rangeSentences(say, refusal, got);
     case 'not-a-choice':
-      return `expected ${listed(refusal.choices)}, got ${quoted(refusal.got)}${because(refusal)}.${question(refusal)}`;
+      return choiceSentences(say, refusal, got);
     case 'wrong-type':
-      return `expected ${refusal.expected}, got ${quoted(refusal.got)}.`;
-    case 'missing':
-      return `expected ${refusal.expected}, got nothing.`;
-    case 'unknown-field':
-      return `${quoted(refusal.got)} is not known here.${question(refusal) || known(refusal.choices)}`;
-    case 'too-big':
-      return `expected at most ${refusal.max} ${refusal.unit}, got ${refusal.got}.`;
     case 'unreadable':
-      return `expected ${refusal.expected}, got ${quoted(refusal.got)}.`;
-    case 'wrong-check':
-      return (
-        `${quoted(refusal.got)} has a wrong, missing or extra character, or two swapped. ` +
-        'Compare it with the code on the sheet.'
-      );
-    case 'unknown-version':
-      return (
-        `made by version ${refusal.got}; this program reads ${versions(refusal.known)}. ` +
-        'Get a newer Samewise to read it.'
-      );
+      return [say('expected', { at, expected: refusal.expected, got })];
+    case 'missing':
+      return [say('missing', { at, expected: refusal.expected })];
+    case 'unknown-field': {
+      const nearest = nearestSentences(say, refusal);
+      return [
+        say('unknown', { at, got }),
+        ...(nearest.length > 0 ? nearest : [knownSentence(say, refusal.choices)]),
+      ];
+    }
+    case 'too-big':
+      return [mostSentence(say, refusal)];
     case 'does-not-fit':
-      return `expected at most ${refusal.max} ${refusal.unit}, got ${refusal.got}. ${sentence(refusal.advice)}`;
+      return [mostSentence(say, refusal), sentence(refusal.advice)];
+    case 'wrong-check':
+      return [say('check', { at, got })];
+    case 'unknown-version': {
+      const known = inCommas(say, refusal.known.map(String));
+      const version = String(refusal.got);
+      return [say('version', { at, got: version, count: refusal.known.length, known })];
+    }
     case 'not-in-the-house':
-      return houseFact(refusal);
+      return houseSentences(refusal, language);
     case 'not-proven':
-      return `not proven: ${refusal.reason}. Nothing was written.`;
+      return [say('proof', { at, reason: refusal.reason })];
     case 'not-correctable':
-      return correctionFact(refusal);
+      return [correctionSentence(say, refusal)];
     case 'unwritable':
-      return `cannot be written: ${refusal.reason}.`;
+      return [say('unwritable', { at, reason: refusal.reason })];
     case 'storage':
-      return STORAGE_FACTS[refusal.fault];
+      return [say(`storage.${refusal.fault}`, { at })];
   }
 }
 
-const STORAGE_FACTS: Readonly<Record<StorageFault, string>> = {
-  denied:
-    'this browser keeps nothing for this page, as in some private windows or with site data blocked. ' +
-    'Nothing was saved. Open the page in an ordinary window, or allow it to keep data.',
-  full:
-    'this browser has no room left. This was not saved; what was saved before is still there. ' +
-    'Make a backup, free some space on this device, then try again.',
-  blocked:
-    'an older Samewise is still open in another tab or window. Nothing was changed. ' +
-    'Close the other one, then try again.',
-  failed:
-    'the browser gave up in the middle, so nothing was changed. Reload the page and try again.',
-};
+type Of<C extends Refusal['code']> = Extract<Refusal, { readonly code: C }>;
 
-function rangeFact(refusal: Extract<Refusal, { readonly code: 'out-of-range' }>): string {
-  const { got, min, max } = refusal;
-  const range = min === max ? `${min}` : `${min} to ${max}`;
-  const nearest = typeof got === 'number' ? ` Use ${got < min ? min : max}.` : '';
-  return `expected ${range}, got ${quoted(got)}${because(refusal)}.${nearest}`;
+function rangeSentences(
+  say: SayRefusal,
+  { at, got, min, max, because }: Of<'out-of-range'>,
+  quotedGot: string,
+): readonly string[] {
+  const key = min === max ? 'range.one' : 'range';
+  const told = { at, min, max, got: quotedGot };
+  return [
+    because === undefined ? say(key, told) : say(`${key}.because`, { ...told, because }),
+    ...(typeof got === 'number' ? [say('range.use', { nearest: got < min ? min : max })] : []),
+  ];
 }
 
-function correctionFact(refusal: Extract<Refusal, { readonly code: 'not-correctable' }>): string {
-  const { got, least, most, paper } = refusal;
-  const advice = 'choose “100 %” or “actual size” in the print window, and measure a new print.';
+function choiceSentences(
+  say: SayRefusal,
+  refusal: Of<'not-a-choice'>,
+  got: string,
+): readonly string[] {
+  const { at, because } = refusal;
+  const told = { at, choices: choicesText(say, refusal.choices), got };
+  return [
+    because === undefined ? say('choice', told) : say('choice.because', { ...told, because }),
+    ...nearestSentences(say, refusal),
+  ];
+}
+
+function mostSentence(
+  say: SayRefusal,
+  { at, got, max, unit }: Of<'too-big' | 'does-not-fit'>,
+): string {
+  return say('most', { at, max, unit, got });
+}
+
+function correctionSentence(
+  say: SayRefusal,
+  { at, got, least, most, paper }: Of<'not-correctable'>,
+): string {
   return paper === undefined
-    ? `a 50 mm line that measures ${got} mm cannot be put right here: only ${least} to ${most} mm can. ` +
-        `The print window may be scaling the page: ${advice}`
-    : `on ${paper}, at least ${least} mm can be put right, got ${got} mm: enlarged further, the page ` +
-        `would run over the edge of the paper. Do not correct it; ${advice}`;
+    ? say('correction', { at, got, least, most })
+    : say('correction.paper', { at, got, least, paper });
 }
 
-function because({ because: reason }: { readonly because?: string }): string {
-  return reason === undefined ? '' : ` (${reason})`;
-}
-
-/** The nearest choice as a question, with a space before it; empty where none is near. */
-function question(refusal: {
-  readonly got: Got;
-  readonly choices: readonly string[];
-  readonly nearest?: string;
-}): string {
+/** The nearest choice as a question; none where none is near. */
+function nearestSentences(
+  say: SayRefusal,
+  refusal: Of<'not-a-choice' | 'unknown-field'>,
+): readonly string[] {
   const nearest = refusal.nearest ?? nearestOf(String(refusal.got), refusal.choices);
-  return nearest === undefined ? '' : ` Did you mean ${nearest}?`;
+  return nearest === undefined ? [] : [say('choice.nearest', { nearest })];
 }
 
-function known(choices: readonly string[]): string {
-  return choices.length === 0 ? ' Take it out.' : ` Known are ${choices.join(', ')}.`;
+function knownSentence(say: SayRefusal, choices: readonly string[]): string {
+  if (choices.length === 0) return say('unknown.nothing');
+  return say('unknown.choices', { choices: inCommas(say, choices) });
 }
 
 /** More choices than this are no help in one sentence, and a few of them stand for all. */
 const MOST_LISTED = 30;
 const SHOWN_OF_MANY = 5;
 
-function listed(choices: readonly string[]): string {
-  if (choices.length === 1) return `${choices[0]}`;
-  return choices.length <= MOST_LISTED
-    ? `one of ${choices.join(', ')}`
-    : `one of ${choices.length} that are known, such as ${choices.slice(0, SHOWN_OF_MANY).join(', ')}`;
-}
-
-function versions(known: readonly number[]): string {
-  return `${known.length === 1 ? 'version' : 'versions'} ${known.join(', ')}`;
+function choicesText(say: SayRefusal, choices: readonly string[]): string {
+  const count = choices.length;
+  const isMany = count > MOST_LISTED;
+  const shown = inCommas(say, isMany ? choices.slice(0, SHOWN_OF_MANY) : choices);
+  if (count === 1) return say('choices.one', { choices: shown });
+  return say(isMany ? 'choices.many' : 'choices.some', { count, choices: shown });
 }
 
 function sentence(advice: string): string {
@@ -119,8 +136,8 @@ function sentence(advice: string): string {
 }
 
 /** Text in quotation marks; numbers and kinds of things as they are. */
-function quoted(got: Got): string {
+function quoted(say: SayRefusal, got: Got): string {
   const isKind =
     typeof got === 'string' && /^(nothing|an? (list|object)\b.*|number \d+)$/.test(got);
-  return typeof got === 'string' && !isKind ? `"${got}"` : String(got);
+  return typeof got === 'string' && !isKind ? say('got.text', { got }) : String(got);
 }
