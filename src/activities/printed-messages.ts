@@ -7,6 +7,8 @@ export const MESSAGES = {
   'empty.circle': 'empty circle',
   'empty.sticker': 'empty circle for a sticker',
   'empty.outline': 'empty outline',
+  // Where a piece of a field is missing.
+  hole: 'hole',
   // What stands in a table is as big as what is drawn there.
   thatSize: 'that size',
   'thatSize.colour': '{colour}, that size',

@@ -10,6 +10,7 @@ const WORDS = inEachLanguage((language) => {
     emptyCircle: say('empty.circle'),
     emptyForSticker: say('empty.sticker'),
     emptyOutline: say('empty.outline'),
+    hole: say('hole'),
     thatSize: say('thatSize'),
     thatSizeIn: (colour: string) => say('thatSize.colour', { colour }),
   };

@@ -21,6 +21,7 @@ import {
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { ANSWER_LINE_MM, drawInCell, ringPath } from '../placing.ts';
+import { printedWords } from '../printed-words.ts';
 import { leastSize, type PagePlan, planPage } from './page-plan.ts';
 import { type Answer, type Piece, type Printed, responseTo } from './task.ts';
 
@@ -59,7 +60,7 @@ function drawField(
     widthMm: STRONG_MM,
   });
   const around = stroked(outlineOf(frame), { colour: FAINT_INK, widthMm: FINE_MM });
-  const hollow = group('hole', [empty], 'hole');
+  const hollow = group('hole', [empty], printedWords(style.language).hole);
   return offered
     ? asModel(group('field', [around, ...figures, hollow]))
     : group('field', [around, ...figures, asPlace(hollow)]);
