@@ -1,6 +1,4 @@
 // A further language is a catalogue and no code: with all messages in other letters, nothing is said in Latin ones.
-import { readdirSync } from 'node:fs';
-import { IntlMessageFormat } from 'intl-messageformat';
 import { describe, expect, test, vi } from 'vitest';
 import {
   ACTIVITY_IDS,
@@ -16,9 +14,11 @@ import { everyTask, saidAtOnce, saidOf } from '../every-task.ts';
 const OTHER = vi.hoisted(() => 'de');
 
 vi.mock('../../src/languages/language.ts', () => ({ LANGUAGES: ['en', OTHER] }));
-vi.mock('../../src/languages/catalogues.ts', async () => ({
-  CATALOGUES: { [OTHER]: await catalogue() },
-}));
+vi.mock('../../src/languages/catalogues.ts', async () => {
+  const { inOtherLetters } = await import('../other-letters.ts');
+  const CATALOGUES: Readonly<Record<string, unknown>> = { [OTHER]: inOtherLetters() };
+  return { CATALOGUES, catalogueOf: (language: string) => CATALOGUES[language] ?? {} };
+});
 
 const other = OTHER as Language;
 
@@ -43,54 +43,3 @@ test('why a task is hard is said in no other words than those of messages', () =
 
 /** Single letters are spoken of: they are what some tasks are about. */
 const LATIN_WORD = /[A-Za-z]{2}/;
-
-type Element = ReturnType<IntlMessageFormat['getAst']>[number];
-
-type Messages = Readonly<Record<string, string>>;
-
-/** All English messages, their letters made others. */
-async function catalogue(): Promise<Record<string, Messages>> {
-  const shared: Readonly<Record<string, Messages>> = {
-    wording: (await import('../../src/activities/wording-messages.ts')).MESSAGES,
-    figures: (await import('../../src/figures/messages-en.ts')).MESSAGES,
-    learner: (await import('../../src/learner/messages-en.ts')).MESSAGES,
-  };
-  const entries = readdirSync(new URL('../../src/activities/', import.meta.url), {
-    withFileTypes: true,
-  });
-  const own = entries
-    .filter((entry) => entry.isDirectory())
-    .map(async ({ name }): Promise<[string, Messages]> => {
-      const { MESSAGES } = await import(`../../src/activities/${name}/messages-en.ts`);
-      return [name, MESSAGES];
-    });
-  const all = [...Object.entries(shared), ...(await Promise.all(own))];
-  return Object.fromEntries(all.map(([space, messages]) => [space, inOtherLetters(messages)]));
-}
-
-function inOtherLetters(messages: Messages): Messages {
-  return Object.fromEntries(
-    Object.entries(messages).map(([key, message]) => [key, foreign(message)]),
-  );
-}
-
-function foreign(message: string): string {
-  return printed(new IntlMessageFormat(message, 'en').getAst());
-}
-
-function printed(elements: readonly Element[]): string {
-  return elements.map(printedElement).join('');
-}
-
-function printedElement(element: Element): string {
-  if ('options' in element) {
-    const kind = 'pluralType' in element ? 'plural' : 'select';
-    const options = Object.entries(element.options).map(
-      ([key, option]) => `${key} {${printed(option.value)}}`,
-    );
-    return `{${element.value}, ${kind}, ${options.join(' ')}}`;
-  }
-  if (!('value' in element)) return '#';
-  const isText = element.type === (new IntlMessageFormat('text').getAst()[0] ?? element).type;
-  return isText ? element.value.replace(/[A-Za-z]/g, 'ж') : `{${element.value}}`;
-}

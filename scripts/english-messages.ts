@@ -1,0 +1,38 @@
+/// <reference types="vite/client" />
+// All English messages of the core, the pattern of a further language: `node scripts/run.mjs scripts/english-messages.ts`
+// prints them as one catalogue.
+
+export type Messages = Readonly<Record<string, string>>;
+
+/** What says the messages of a file outside the folders of activities, by the file's path from `src`. */
+const SPACES: Readonly<Record<string, string>> = {
+  'activities/wording-messages.ts': 'wording',
+  'activities/printed-messages.ts': 'printed',
+  'figures/messages-en.ts': 'figures',
+  'learner/messages-en.ts': 'learner',
+  'sheets/messages-en.ts': 'pages',
+  'sheets/messages-adult-en.ts': 'adult',
+  'sheets/messages-goals-en.ts': 'goals',
+  'by-hand/messages-en.ts': 'by-hand',
+  'plan/messages-en.ts': 'pairs',
+  'words/messages-en.ts': 'refusals',
+};
+const FOUND = import.meta.glob<{ readonly MESSAGES: Messages }>(
+  ['../src/**/*messages*.ts', '!../src/web/**', '!../src/**/*.test.ts'],
+  { eager: true },
+);
+
+/** By the name of what says them. Throws for a file of messages that no one says. */
+export function englishMessages(): Readonly<Record<string, Messages>> {
+  const spaces = Object.entries(FOUND).map(([path, { MESSAGES }]) => {
+    const file = path.replace('../src/', '');
+    const space = SPACES[file] ?? /^activities\/([^/]+)\/messages-en\.ts$/.exec(file)?.[1];
+    if (space === undefined) throw new Error(`${file}: expected what says its messages`);
+    return [space, MESSAGES] as const;
+  });
+  return Object.fromEntries(spaces);
+}
+
+export function main(): void {
+  process.stdout.write(`${JSON.stringify(englishMessages(), null, 2)}\n`);
+}
