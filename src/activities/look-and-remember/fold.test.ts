@@ -43,7 +43,7 @@ test('a solid mark stands at either edge of the fold, level with the dashed line
   const lines = (fold?.children ?? []).filter((node) => node.kind === 'shape');
   const solid = lines.filter(({ stroke }) => stroke && stroke.dashMm === undefined).map(boundsOf);
   const dashed = lines.filter(({ stroke }) => stroke?.dashMm).map(boundsOf);
-  expect(solid.map(({ left, right }) => [Math.abs(Math.floor(left)), Math.ceil(right)])).toEqual([
+  expect(solid.map(({ left, right }) => [Math.abs(Math.round(left)), Math.round(right)])).toEqual([
     [0, 6],
     [180, 186],
   ]);
