@@ -27,6 +27,8 @@ export interface Wording {
   readonly ordinal: (place: number, agreeing?: Values) => string;
   /** Such as "red, blue and green". */
   readonly list: (names: readonly string[]) => string;
+  /** What a size is called among sizes, by its rank: such as "small", "biggest". */
+  readonly size: (sizes: readonly number[], size: number) => string;
   /** The figure's name; `the`: as the one that is meant, such as "the red circle". */
   readonly figure: (figure: Figure, as?: FigureCase) => string;
   /** The figure's name, with its size by its rank among the sizes of `all`, where sizes differ. */
@@ -42,24 +44,26 @@ export interface Wording {
 
 export const WORDINGS: Readonly<Record<Language, Wording>> = inEachLanguage(wordingIn);
 
-const MOST_NUMBER_WORDS = 20;
-const MOST_ORDINALS = 10;
-
 function wordingIn(language: Language): Wording {
   const say: Say = sayIn(language, 'wording', MESSAGES);
   const figures = FIGURE_WORDS[language];
-  const ordinal = (place: number, agreeing: Values = {}) =>
-    place < MOST_ORDINALS
-      ? say(`ordinal.${place + 1}`, { gender: 'none', ...agreeing })
-      : say('ordinal.more', { ...agreeing, place: place + 1 });
+  const ordinal = (place: number, agreeing: Values = {}) => {
+    const key = `ordinal.${place + 1}`;
+    const values = { gender: 'none', ...agreeing };
+    return say.has(key) ? say(key, values) : say('ordinal.more', { ...values, place: place + 1 });
+  };
   return {
     language,
-    number: (count, agreeing = {}) =>
-      count <= MOST_NUMBER_WORDS
-        ? say(`number.${count}`, { gender: 'none', ...agreeing })
-        : String(count),
+    number: (count, agreeing = {}) => {
+      const key = `number.${count}`;
+      return say.has(key) ? say(key, { gender: 'none', ...agreeing }) : String(count);
+    },
     ordinal,
     list: (names) => listed(say, names),
+    size: (sizes, size) => {
+      const { key, rank } = rankedIn(sizes, size);
+      return say(`size.${key}`, { ordinal: ordinal(rank) });
+    },
     figure: (figure, as = 'name') => figureName(figure, language, as),
     among: (all, figure, as = 'name') => amongText(say, { language, ordinal }, all, figure, as),
     form: figures.form,
@@ -87,16 +91,22 @@ function amongText(
   { size = 1, ...rest }: Figure,
   as: FigureCase,
 ): string {
-  const sizes = [...new Set(all.map((figure) => figure.size ?? 1))].sort((a, b) => a - b);
-  if (sizes.length < 2) return figureName(rest, language, as);
-  const rank = sizes.indexOf(size);
+  const sizes = all.map((figure) => figure.size ?? 1);
+  if (new Set(sizes).size < 2) return figureName(rest, language, as);
+  const { key, rank } = rankedIn(sizes, size);
   const gender = FIGURE_WORDS[language].gender(formOf(rest));
-  return say(`among.${as === 'the' ? 'the.' : ''}${sizeKey(rank, sizes.length)}`, {
+  return say(`among.${as === 'the' ? 'the.' : ''}${key}`, {
     name: figureName(rest, language),
     nameThe: figureName(rest, language, 'the'),
     ordinal: ordinal(rank, { gender }),
     gender,
   });
+}
+
+function rankedIn(sizes: readonly number[], size: number) {
+  const ranks = [...new Set(sizes)].sort((a, b) => a - b);
+  const rank = ranks.indexOf(size);
+  return { rank, key: sizeKey(rank, ranks.length) };
 }
 
 function sizeKey(rank: number, count: number): string {

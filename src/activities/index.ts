@@ -4,9 +4,10 @@ export { chanceAmong, chanceEachTime, chanceOfLaying, MOST_CHANCE } from './chan
 export type { Decision, Option } from './decision.ts';
 export * from './features.ts';
 export { DEEDS, type Deed, handLevel, hardestHand } from './hand.ts';
+export { WORDINGS, type Wording } from './in-words.ts';
 export { withNearestContent } from './nearest-content.ts';
 export * from './parameters.ts';
 export type { Piece } from './pieces.ts';
 export * from './registry.ts';
 export { SKILLS, type Skill } from './skills.ts';
-export { capitalised, counted, listOf, numberWord } from './wording.ts';
+export { capitalised } from './wording.ts';

@@ -36,6 +36,13 @@ export const MESSAGES = {
   'list.comma': '{before}, {next}',
   'list.last': '{before} and {last}',
   mm: '{mm} mm',
+  // A size by itself, among others.
+  'size.small': 'small',
+  'size.big': 'big',
+  'size.smallest': 'smallest',
+  'size.biggest': 'biggest',
+  'size.middle': 'middle-sized',
+  'size.rank': '{ordinal} smallest',
   // A figure by its size among others.
   'among.small': 'small {name}',
   'among.big': 'big {name}',

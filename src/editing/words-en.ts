@@ -1,6 +1,8 @@
 // English sentences about a task that was changed by hand.
-import { capitalised, listOf, numberWord } from '../activities/index.ts';
+import { capitalised, WORDINGS } from '../activities/index.ts';
 import type { DotLayout } from '../figures/index.ts';
+
+const { list, number } = WORDINGS.en;
 
 /** Answers told in full; more are counted. */
 const MOST_TOLD = 3;
@@ -44,11 +46,11 @@ export const editingWords = {
   changed: (come: readonly string[], gone: readonly string[], answer: string) => {
     const says =
       come.length > 0 && gone.length > 0
-        ? `The answer was ${listOf(gone)} and is now ${listOf(come)}.`
+        ? `The answer was ${list(gone)} and is now ${list(come)}.`
         : come.length > 0
-          ? `${capitalised(listOf(come))} ${come.length === 1 ? 'is' : 'are'} now an answer too.`
+          ? `${capitalised(list(come))} ${come.length === 1 ? 'is' : 'are'} now an answer too.`
           : gone.length > 0
-            ? `${capitalised(listOf(gone))} ${gone.length === 1 ? 'is' : 'are'} no longer an answer.`
+            ? `${capitalised(list(gone))} ${gone.length === 1 ? 'is' : 'are'} no longer an answer.`
             : '';
     return says === '' ? answer : `${says} ${answer}`;
   },
@@ -66,7 +68,7 @@ export const editingWords = {
   size: (share: number) => (share === 1 ? 'full size' : `${Math.round(share * 100)} %`),
   turn: (degrees: number) => TURNS[degrees] ?? `${degrees}°`,
   mirrored: (isMirrored: boolean) => (isMirrored ? 'mirrored' : 'not mirrored'),
-  count: (dots: number) => numberWord(dots),
+  count: (dots: number) => number(dots),
   layouts: LAYOUTS,
   add: (thing: string) => `Add another ${thing}`,
   take: (thing: string) => `Take this ${thing} away`,

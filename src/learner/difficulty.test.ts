@@ -5,7 +5,7 @@ import { testSeed } from '../../tests/seed.ts';
 import { activityOf, FEATURE_NAMES, type Features } from '../activities/index.ts';
 import { randomFrom } from '../base/index.ts';
 import { difficultyFrom, difficultyOf, sheetDifficulty } from './difficulty.ts';
-import { explainDifficulty } from './explain.ts';
+import { explainDifficulty, reasonText } from './explain.ts';
 import { BASE_LOGITS, WEIGHTS } from './weights.ts';
 
 const features: fc.Arbitrary<Features> = fc.dictionary(
@@ -26,7 +26,7 @@ describe('the table', () => {
   test('says each feature as a plain clause, whatever its amount', () => {
     for (const name of FEATURE_NAMES) {
       for (const amount of [0, 0.3, 1, 2.5, 5]) {
-        expect(WEIGHTS[name].phrase(amount), name).toMatch(/^[a-z0-9][a-z0-9 ,-]*[a-z]$/);
+        expect(reasonText(name, amount, 'en'), name).toMatch(/^[a-z0-9][a-z0-9 ,-]*[a-z]$/);
       }
     }
   });

@@ -1,16 +1,20 @@
 // How hard a task is and why, in plain words for an adult.
-import type { FeatureName, Language } from '../activities/index.ts';
+import { type FeatureName, type Language, WORDINGS } from '../activities/index.ts';
+import { inEachLanguage, sayIn } from '../languages/index.ts';
 import type { Difficulty, DifficultyPart } from './difficulty.ts';
+import { MESSAGES } from './messages-en.ts';
 import { WEIGHTS } from './weights.ts';
 
 /** Names for logits, from a least value up. A child at 0 is right about 12, 32, 68 and 88 times in 100 there. */
-const LEVELS: readonly (readonly [least: number, name: string])[] = [
-  [2, 'Very hard'],
-  [0.75, 'Hard'],
-  [-0.75, 'Middling'],
-  [-2, 'Easy'],
-  [Number.NEGATIVE_INFINITY, 'Very easy'],
-];
+const LEVELS = [
+  [2, 'level.5'],
+  [0.75, 'level.4'],
+  [-0.75, 'level.3'],
+  [-2, 'level.2'],
+] as const;
+const LOWEST = 'level.1';
+
+const SAYS = inEachLanguage((language) => sayIn(language, 'learner', MESSAGES));
 
 const MOST_REASONS = 3;
 /** Less than this above an easiest sheet is not what makes a task hard; logits. */
@@ -30,20 +34,26 @@ interface Reason {
  * or two sentences.
  */
 export function explainDifficulty({ logits, parts }: Difficulty, language: Language): string {
-  return SENTENCES[language](levelOf(logits), reasonsIn(parts));
+  const say = SAYS[language];
+  const level = say(LEVELS.find(([least]) => logits >= least)?.[1] ?? LOWEST);
+  const [first, second, third] = reasonsIn(parts).map(({ feature, amount }) =>
+    reasonText(feature, amount, language),
+  );
+  if (first === undefined) return say('nothing', { level });
+  if (second === undefined) return say('because.1', { level, first });
+  if (third === undefined) return say('because.2', { level, first, second });
+  return say('because.3', { level, first, second, third });
 }
 
-const SENTENCES: Readonly<Record<Language, (level: string, reasons: readonly Reason[]) => string>> =
-  {
-    en: (level, reasons) => {
-      if (reasons.length === 0) return `${level}. Nothing makes it harder than a first sheet.`;
-      const phrases = reasons.map(({ feature, amount }) => WEIGHTS[feature].phrase(amount));
-      return `${level}. What makes it harder than a first sheet: ${listed(phrases)}.`;
-    },
-  };
-
-function levelOf(logits: number): string {
-  return LEVELS.find(([least]) => logits >= least)?.[1] ?? '';
+/** Why a task is hard, told of an amount of the feature in its unit: a clause. */
+export function reasonText(feature: FeatureName, amount: number, language: Language): string {
+  const { number, grade } = WEIGHTS[feature];
+  const count = number?.(amount) ?? 0;
+  return SAYS[language](feature, {
+    count,
+    number: WORDINGS[language].number(count),
+    grade: grade?.(amount) ?? '',
+  });
 }
 
 function reasonsIn(parts: readonly DifficultyPart[]): readonly Reason[] {
@@ -69,10 +79,4 @@ function isToldWith(feature: FeatureName, part: DifficultyPart): boolean {
 function aboveUsual({ feature, logits }: DifficultyPart): number {
   const { usual = 0, logits: weight } = WEIGHTS[feature];
   return logits - usual * weight;
-}
-
-function listed(phrases: readonly string[]): string {
-  const last = phrases.at(-1) ?? '';
-  if (phrases.length < 3) return phrases.join(' and ');
-  return `${phrases.slice(0, -1).join(', ')}, and ${last}`;
 }

@@ -1,6 +1,5 @@
-// The one table of difficulty: what each feature weighs in logits, from which source, and how it is said.
+// The one table of difficulty: what each feature weighs in logits, from which source, and what is told of it.
 import type { FeatureName } from '../activities/index.ts';
-import { counted, numberWord } from '../activities/index.ts';
 
 export interface Weight {
   /** Logits for each unit of the feature; 0 or more. */
@@ -11,17 +10,21 @@ export interface Weight {
   readonly usual?: number;
   /** The feature in whose phrase this one is told. */
   readonly toldWith?: FeatureName;
-  /** Why a task is hard, in English, told of an amount of the feature in its unit. */
-  readonly phrase: (amount: number) => string;
+  /** The number in the feature's phrase, of its amount; absent: none. */
+  readonly number?: (amount: number) => number;
+  /** Which of several phrases is said of an amount; absent: there is one. */
+  readonly grade?: (amount: number) => string;
 }
 
-function handPhrase(level: number): string {
-  if (level >= 5) return 'the hand has slanted or cornered marks to draw';
-  return level >= 3 ? 'the hand has to draw' : 'the hand has to colour in or draw lines';
+function handGrade(level: number): string {
+  if (level >= 5) return 'slants';
+  return level >= 3 ? 'draws' : 'colours';
 }
 
 /** How many things a natural logarithm stands for. */
 const things = (amount: number) => Math.round(Math.exp(amount));
+const thingsButOne = (amount: number) => things(amount) - 1;
+const thingsMore = (amount: number) => Math.max(1, thingsButOne(amount));
 
 const PRACTICE = 'common practice, no source';
 const DUNCAN_HUMPHREYS = 'Duncan & Humphreys 1989, Psychol. Rev. 96(3) 433–458';
@@ -44,187 +47,165 @@ export const WEIGHTS: Readonly<Record<FeatureName, Weight>> = {
     logits: 0.9,
     usual: Math.log(6),
     source: `${TREISMAN_GELADE}: search time grows with the number of figures`,
-    phrase: (amount) => `there are ${counted(things(amount), 'figure', 'figures')} to compare`,
+    number: things,
   },
   answers: {
     logits: 1,
     source: PRACTICE,
-    phrase: (amount) => `${counted(things(amount), 'answer has', 'answers have')} to be found`,
+    number: things,
   },
   nearMisses: {
     logits: 0.8,
     source: `${DUNCAN_HUMPHREYS}: distractors like the target are harder`,
-    phrase: (amount) => `${counted(things(amount) - 1, 'figure is', 'figures are')} nearly right`,
+    number: thingsButOne,
   },
   likeness: {
     logits: 1.5,
     source: `${DUNCAN_HUMPHREYS}: distractors like the target are harder`,
-    phrase: (amount) =>
-      amount >= 0.4
-        ? 'the figures are easily taken for each other'
-        : 'some figures look like each other',
+    grade: (amount) => (amount >= 0.4 ? 'much' : 'little'),
   },
   mixed: {
     logits: 0.4,
     usual: 0.6,
     source: `${DUNCAN_HUMPHREYS}: distractors that differ among themselves are harder`,
-    phrase: () => 'the wrong figures are of many kinds',
   },
   quantities: {
     logits: 0.5,
     source: 'Halberda & Feigenson 2008, Dev. Psychol. 44(5) 1457–1465: closer ratios are harder',
-    phrase: () => 'quantities have to be told apart',
   },
   mirrored: {
     logits: 0.3,
     source: `${RUDEL_TEUBER}; Uehara 2013, Psychology 4, 736–740: left-right harder than up-down`,
-    phrase: () => 'left and right have to be told apart',
   },
   oblique: {
     logits: 0.4,
     source: `${RUDEL_TEUBER}; Corballis & Zalik 1977, J. Exp. Child Psychol. 24, 516`,
-    phrase: () => 'some things lie at a slant',
   },
   conjunction: {
     logits: 0.3,
     source: `${TREISMAN_GELADE}; Gerhardstein & Rovee-Collier 2002, J. Exp. Child Psychol. 81(2) 194–215`,
-    phrase: (amount) => `${numberWord(Math.round(amount) + 1)} things matter at once`,
+    number: (amount) => Math.round(amount) + 1,
   },
   conjunctionCompared: {
     logits: 0.2,
     source: `${TREISMAN_GELADE}: search for joined features grows faster with the number of figures`,
     toldWith: 'conjunction',
-    phrase: () => 'every figure must be checked for two things',
   },
   idle: {
     logits: 0.4,
     source: `${DUNCAN_HUMPHREYS}: variation that says nothing adds to the differences`,
-    phrase: (amount) =>
-      `${counted(Math.round(amount), 'thing changes', 'things change')} that must be left out of mind`,
+    number: Math.round,
   },
   keySize: {
     logits: 0.8,
     usual: Math.log(2),
     source: PRACTICE,
-    phrase: (amount) => `the key has ${counted(things(amount), 'entry', 'entries')}`,
+    number: things,
   },
   rule: {
     logits: 0.45,
     usual: 1,
     source:
       'Halford, Wilson & Phillips 1998, Behav. Brain Sci. 21, 803–831 (from memory): more things related at once come later',
-    phrase: () => 'the rule brings several things together',
   },
   elements: {
     logits: 0.8,
     usual: Math.log(2),
     source: PRACTICE,
-    phrase: (amount) => `the pattern has ${counted(things(amount), 'part', 'parts')}`,
+    number: things,
   },
   places: {
     logits: 0.7,
     usual: Math.log(4),
     source: PRACTICE,
-    phrase: (amount) => `each part can go to ${counted(things(amount), 'place', 'places')}`,
+    number: things,
   },
   kinds: {
     logits: 0.3,
     source: PRACTICE,
-    phrase: (amount) =>
-      `the pattern is made of ${counted(things(amount), 'kind', 'kinds')} of parts`,
+    number: things,
   },
   repeats: {
     logits: 0.35,
     source: PRACTICE,
-    phrase: (amount) => `it is to be made ${counted(things(amount), 'time', 'times')}`,
+    number: things,
   },
   begun: {
     logits: 0.3,
     source: PRACTICE,
-    phrase: () => 'what is missing has to be found first',
   },
   asymmetry: {
     logits: 0.7,
     source:
       'Bornstein, Ferdinandsen & Gross 1981, Dev. Psychol. 17, 82–86 (from memory): mirror patterns are taken in more easily',
-    phrase: () => 'the pattern has no symmetry to hold on to',
   },
   levelLine: {
     logits: 0.35,
     source:
       'Bornstein, Ferdinandsen & Gross 1981, Dev. Psychol. 17, 82–86 (from memory): symmetry about an upright line is seen sooner',
-    phrase: () => 'the mirror line lies level',
   },
   apart: {
     logits: 0.4,
     source: PRACTICE,
-    phrase: (amount) => `the pattern falls into ${counted(things(amount), 'piece', 'pieces')}`,
+    number: things,
   },
   disorder: {
     logits: 0.45,
     source: PRACTICE,
-    phrase: () => 'the figures do not stand in rows',
   },
   period: {
     logits: 0.8,
     source:
       'Rittle-Johnson et al. 2013, J. Cogn. Dev.: copying and extending come before naming the unit',
-    phrase: (amount) => `the part that repeats is ${numberWord(things(amount))} long`,
+    number: things,
   },
   hidden: {
     logits: 1.5,
     source: PRACTICE,
-    phrase: () => 'much of the outlines cannot be seen',
   },
   overlaid: {
     logits: 1.5,
     source:
       'Ghent 1956, Am. J. Psychol. 69, 575–587 (from memory): overlapping outlines are seen apart later than separate ones',
-    phrase: () => 'the outlines lie over one another',
   },
   turned: {
     logits: 0.6,
     source:
       'Shepard & Metzler 1971, Science 171, 701–703 (from memory): time grows with the angle, in adults',
-    phrase: () => 'the match is turned',
   },
   resized: {
     logits: 0.5,
     source: PRACTICE,
-    phrase: () => 'the match has another size',
   },
   crossings: {
     logits: 0.6,
     source: PRACTICE,
-    phrase: (amount) =>
-      `the lines cross ${counted(Math.max(1, things(amount) - 1), 'time', 'times')}`,
+    number: thingsMore,
   },
   inferred: {
     logits: 0.8,
     source: PRACTICE,
-    phrase: (amount) => `${counted(things(amount), 'thought', 'thoughts')} follow one another`,
+    number: things,
   },
   absence: {
     logits: 0.5,
     source: `${TREISMAN_GELADE}, Table 1 (from memory): to find that something is nowhere takes about twice as long`,
-    phrase: () => 'something may be nowhere',
   },
   memory: {
     logits: 0.9,
     source: PRACTICE,
-    phrase: (amount) =>
-      `${counted(Math.max(1, things(amount) - 1), 'thing has', 'things have')} to be kept in mind`,
+    number: thingsMore,
   },
   hand: {
     logits: 0.15,
     usual: 1,
     source:
       'Order of copying ages in the Gesell tradition (sources differ by a year or more): circle, cross, square, triangle',
-    phrase: handPhrase,
+    grade: handGrade,
   },
   movements: {
     logits: 0.2,
     source: PRACTICE,
-    phrase: (amount) => `the hand has ${numberWord(things(amount))} different things to do`,
+    number: things,
   },
 };

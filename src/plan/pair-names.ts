@@ -1,5 +1,5 @@
 // What two figures are called beside each other: by what sets them apart alone, such as red and orange, b and d.
-import { numberWord } from '../activities/index.ts';
+import { WORDINGS } from '../activities/index.ts';
 import {
   colourName,
   type Figure,
@@ -43,11 +43,13 @@ function waysOf(one: Figure, other: Figure): readonly Way[] {
 function nameBy(way: Way, figure: Figure, other: Figure, language: Language): string {
   switch (way) {
     case 'colour':
-      return figure.colour === undefined ? figureName(figure) : colourName(figure.colour, language);
+      return figure.colour === undefined
+        ? figureName(figure, language)
+        : colourName(figure.colour, language);
     case 'form':
       return formName(formOf(figure), language);
     case 'count':
-      return numberWord(figure.count ?? 1);
+      return WORDINGS[language].number(figure.count ?? 1);
     case 'size':
       return (figure.size ?? 1) < (other.size ?? 1) ? 'smaller' : 'bigger';
     case 'fill':

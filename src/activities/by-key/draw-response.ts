@@ -28,9 +28,9 @@ import {
   WHITE,
 } from '../../page/index.ts';
 import { type ColourName, contrastOf, greyOf, hexOf, initialOf } from '../../palette/index.ts';
+import { responseName } from './response-name.ts';
 import { STICKER_SPARE_MM } from './room.ts';
 import type { Response } from './task.ts';
-import { responseName } from './words.ts';
 
 /** A ring as thick as a crayon's line, edged with ink so that yellow shows on white; widths in mm. */
 export const RING_WIDTH_MM = 1.8;

@@ -7,7 +7,7 @@ import { draw, room } from './draw.ts';
 import { LADDER } from './ladder.ts';
 import { materials } from './materials.ts';
 import { COLOUR, GREY, goodValues, type Made, made, valuesAt } from './tasks-to-test.ts';
-import { ENGLISH } from './words.ts';
+import { WORDS } from './words.ts';
 
 const A4_PORTRAIT = { widthMm: 186, heightMm: 254 };
 
@@ -140,20 +140,20 @@ describe('words', () => {
     const first = LADDER.findIndex(({ values }) => values.vary === 'size') + 1;
     const steady = made(valuesAt(first - 1), 1).printed;
     const varied = made(valuesAt(first), 1).printed;
-    expect(ENGLISH.say(steady).join(' ')).not.toMatch(/Never mind/);
-    expect(ENGLISH.say(varied).join(' ')).toMatch(/Never mind the size/);
+    expect(WORDS.en.say(steady).join(' ')).not.toMatch(/Never mind/);
+    expect(WORDS.en.say(varied).join(' ')).toMatch(/Never mind the size/);
   });
 
   test('the description does not say what the figures get', () => {
     const { printed } = made(valuesAt(2), 1);
     for (const { response } of printed.key) {
       if (response.kind !== 'colour-in') throw new Error('step 2 colours in');
-      expect(ENGLISH.describe(printed)).not.toContain(response.colour);
+      expect(WORDS.en.describe(printed)).not.toContain(response.colour);
     }
   });
 
   test('two sizes are called big and small', () => {
     const { printed, answer } = made(valuesAt(2, { content: 'sizes', response: 'ring' }), 1);
-    expect(ENGLISH.answer(printed, answer)).toMatch(/big .*small|small .*big/);
+    expect(WORDS.en.answer(printed, answer)).toMatch(/big .*small|small .*big/);
   });
 });

@@ -11,7 +11,7 @@ import { materials } from './materials.ts';
 import { PARAMETERS } from './parameters.ts';
 import { solve } from './solve.ts';
 import { answerSchema, printedSchema, sameAnswer } from './task.ts';
-import { ENGLISH } from './words.ts';
+import { WORDS } from './words.ts';
 
 export const byKey = defineActivity({
   id: 'by-key',
@@ -31,5 +31,5 @@ export const byKey = defineActivity({
   room,
   draw,
   materials,
-  words: { en: ENGLISH },
+  words: WORDS,
 });

@@ -60,4 +60,30 @@ export const MESSAGES = {
   'set.stickerMm.label': 'Sticker size',
   'set.stickerMm.help':
     'How wide the dots are where stickers are used. Choose the size of your stickers.',
+  'say.look': 'Look along the row from here to there.',
+  'say.next': 'What comes next?',
+  'say.missing': 'What is missing in the row?',
+  'say.point':
+    '{count, plural, one {Point to the right one below.} other {Point to the right ones below, one after the other.}}',
+  'say.ring': 'Draw a ring round the right one below.',
+  'say.sticker':
+    '{count, plural, one {Put the right sticker on the empty circle.} other {Put the right sticker on each empty circle.}}',
+  'say.colour-in':
+    '{count, plural, one {Colour in the empty one.} other {Colour in the empty ones.}}',
+  'say.draw':
+    '{count, plural, one {Draw it in the empty place.} other {Draw them in the empty places.}}',
+  show: 'Say the row aloud together from its beginning, pointing to each, and go on saying it.',
+  'show.sticker': 'Lay out stickers of all colours of the row.',
+  'help.1': 'Say the row aloud with a beat, and stop at the empty place.',
+  'help.2': 'Lay a finger under the part that repeats, then under the next: they are the same.',
+  easier:
+    'Say the row up to the empty place yourself, and let the child only say what comes there.',
+  harder: 'Ask what would come after that, and how the child knows.',
+  'lookFor.1':
+    'Taking the same as the neighbour, or the first one again, may come from looking at two and not at the whole row.',
+  'describe.row': 'A row: {places}.',
+  'describe.empty': 'empty place',
+  'describe.choices': 'To choose from: {names}.',
+  'answer.next': '{count, plural, one {Next: {names}.} other {Next: {names}.}}',
+  'answer.missing': '{count, plural, one {Missing: {names}.} other {Missing: {names}.}}',
 } as const;

@@ -1,37 +1,36 @@
-// The pattern and the boxes of a task in English words: where every dot, cell and line is.
-import { colourName, type Figure, figureName } from '../../figures/index.ts';
+// The pattern and the boxes of a task in words: where every dot, cell and line is.
+import type { Figure } from '../../figures/index.ts';
+import type { Say } from '../../languages/index.ts';
+import type { Wording } from '../in-words.ts';
+import type { MESSAGES } from './messages-en.ts';
 import { placesOf } from './places.ts';
 import { readingOf } from './reading.ts';
 import type { Cells, Content, Model, Printed } from './task.ts';
 
-/** Such as "dot", "dots". */
-export function nounsOf(content: Content): readonly [one: string, several: string] {
+type SayCopy = Say<typeof MESSAGES>;
+
+/** What a model of the content is made of. */
+export function nounOf(content: Content) {
   switch (content) {
     case 'dots':
     case 'colours':
-      return ['dot', 'dots'];
+      return 'dot';
     case 'filled-cells':
-      return ['filled cell', 'filled cells'];
+      return 'cell';
     case 'lines':
-      return ['line', 'lines'];
+      return 'line';
     case 'numerals':
-      return ['number', 'numbers'];
+      return 'numeral';
     case 'signs':
-      return ['sign', 'signs'];
+      return 'sign';
     case 'shapes':
     case 'directions':
     case 'shapes-and-colours':
     case 'directions-and-colours':
-      return ['shape', 'shapes'];
+      return 'shape';
     default:
-      return ['letter', 'letters'];
+      return 'letter';
   }
-}
-
-/** Such as "1 line", "4 dots". */
-export function counted(count: number, content: Content): string {
-  const [one, several] = nounsOf(content);
-  return `${count} ${count === 1 ? one : several}`;
 }
 
 /** How many of the places hold something. */
@@ -40,56 +39,71 @@ export function elementCount(cells: Cells): number {
 }
 
 /** The whole task: the model place by place, then each box. */
-export function describeTask(printed: Printed): string {
+export function describeTask(say: SayCopy, wording: Wording, printed: Printed): string {
   const { content } = readingOf(printed);
   const { model, boxes } = printed;
-  const { rows, columns } = model;
-  const net =
+  const placesIn = (cells: Cells) =>
     content === 'lines'
-      ? `${rows} rows of ${columns} points, ${counted(elementCount(model.cells), content)}`
-      : `${rows} rows of ${columns} cells`;
+      ? linesInWords(say, cells, model)
+      : cellsInWords(say, wording, cells, model, content);
   const states = boxes.map(({ cells }, index) => {
-    const isEmpty = elementCount(cells) === 0;
-    return `Box ${index + 1} ${isEmpty ? 'is empty' : `has ${placesInWords(cells, model, content)}`}.`;
+    const place = index + 1;
+    return elementCount(cells) === 0
+      ? say('describe.box.empty', { place })
+      : say('describe.box', { place, places: placesIn(cells) });
   });
-  const shown = placesInWords(model.cells, model, content);
-  return [`Model: ${net}: ${shown}.`, ...states].join(' ');
+  const { rows, columns, cells } = model;
+  const shown = say(content === 'lines' ? 'describe.lines' : 'describe.cells', {
+    rows,
+    columns,
+    count: elementCount(cells),
+    places: placesIn(cells),
+  });
+  return [shown, ...states].join(' ');
 }
 
-function placesInWords(cells: Cells, model: Model, content: Content): string {
-  return content === 'lines' ? linesInWords(cells, model) : cellsInWords(cells, model, content);
-}
-
-function cellsInWords(cells: Cells, { rows, columns }: Model, content: Content): string {
+function cellsInWords(
+  say: SayCopy,
+  wording: Wording,
+  cells: Cells,
+  { rows, columns }: Model,
+  content: Content,
+): string {
   const lines = Array.from({ length: rows }, (_, row) => {
     const names = cells
       .slice(row * columns, (row + 1) * columns)
-      .map((figure) => (figure ? elementName(figure, content) : 'empty'));
-    return `row ${row + 1} ${names.join(', ')}`;
+      .map((figure) =>
+        figure ? elementName(say, wording, figure, content) : say('describe.empty'),
+      );
+    return say('describe.row', { place: row + 1, names: names.join(', ') });
   });
   return lines.join('; ');
 }
 
-function elementName({ fill, ...figure }: Figure, content: Content): string {
-  const { colour } = figure;
-  switch (content) {
-    case 'dots':
-    case 'colours':
-    case 'filled-cells': {
-      const noun = content === 'filled-cells' ? 'cell' : 'dot';
-      return colour === undefined ? noun : `${colourName(colour)} ${noun}`;
-    }
-    default:
-      return figureName(fill === 'outline' ? figure : { ...figure, ...(fill ? { fill } : {}) });
+function elementName(say: SayCopy, wording: Wording, figure: Figure, content: Content): string {
+  const { fill, ...rest } = figure;
+  const noun = nounOf(content);
+  if (noun !== 'dot' && noun !== 'cell') {
+    return wording.figure(fill === undefined || fill === 'outline' ? rest : figure);
   }
+  const { colour } = figure;
+  return colour === undefined
+    ? say(`element.${noun}`)
+    : say(`element.${noun}.coloured`, { key: colour, colour: wording.colour(colour) });
 }
 
-function linesInWords(cells: Cells, model: Model): string {
-  const { columns } = model;
-  const pointName = (point: number) =>
-    `row ${Math.floor(point / columns) + 1} point ${(point % columns) + 1}`;
+function linesInWords(say: SayCopy, cells: Cells, model: Model): string {
+  const rowOf = (point: number) => Math.floor(point / model.columns) + 1;
+  const pointOf = (point: number) => (point % model.columns) + 1;
   return placesOf('lattice', model)
     .filter((_, place) => cells[place])
-    .map(({ from, to }) => `from ${pointName(from)} to ${pointName(to)}`)
+    .map(({ from, to }) =>
+      say('describe.line', {
+        fromRow: rowOf(from),
+        fromPoint: pointOf(from),
+        toRow: rowOf(to),
+        toPoint: pointOf(to),
+      }),
+    )
     .join('; ');
 }

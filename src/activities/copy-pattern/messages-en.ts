@@ -62,4 +62,62 @@ export const MESSAGES = {
   'set.slanted.help': 'Whether some of the lines are slanted. Hard before five.',
   'set.stickerMm.label': 'Sticker size',
   'set.stickerMm.help': 'How wide the stickers are. The circles are drawn at this size.',
+  'say.boxes':
+    '{count, plural, one {Make the same in the box.} other {Make the same in every box.}}',
+  'say.sticker': 'Put a sticker wherever this one has a dot, in the same colour.',
+  'say.colour-in': 'Colour in what is coloured here, in the same colour.',
+  'say.draw-line': 'Draw the lines that this one has, from point to point.',
+  // {look} is coloured where the model has colours.
+  'say.draw.dot': 'Draw a dot wherever this one has a dot.',
+  'say.draw.numeral':
+    '{look, select, coloured {Draw a number wherever this one has a number, in the same colour.} other {Draw a number wherever this one has a number, just like it.}}',
+  'say.draw.sign':
+    '{look, select, coloured {Draw a sign wherever this one has a sign, in the same colour.} other {Draw a sign wherever this one has a sign, just like it.}}',
+  'say.draw.shape':
+    '{look, select, coloured {Draw a shape wherever this one has a shape, in the same colour.} other {Draw a shape wherever this one has a shape, just like it.}}',
+  'say.draw.letter':
+    '{look, select, coloured {Draw a letter wherever this one has a letter, in the same colour.} other {Draw a letter wherever this one has a letter, just like it.}}',
+  'say.begun': 'A part is there already. What is missing?',
+  'say.place': 'Each one goes in the very same place.',
+  show: 'Point to one filled place of the model on the grey plate, then to the same place in the box, and do that one together.',
+  'show.lines':
+    'Point to one line of the model on the grey plate, then to the same points in the box, and do that one together.',
+  'show.lookalikes':
+    'What is printed in {boxes} would also fit a mirrored or turned copy: if one comes, lay a finger on the same corner of model and box.',
+  'show.box': 'box {place}',
+  'help.1': 'Cover all but the top of the model and of the box, and go on bit by bit.',
+  'help.2': 'Put one finger on a place of the model and one on the same place in the box.',
+  easier: 'Put in the first two yourself, and let the child finish.',
+  harder: 'Let the child look well, cover the model, finish a box, and uncover it to compare.',
+  'lookFor.1':
+    'The right things in wrong places: the place may have been lost on the way to the box.',
+  'lookFor.2': 'If a copy is turned or mirrored, compare one corner at a time.',
+  'describe.cells': 'Model: {rows} rows of {columns} cells: {places}.',
+  'describe.lines':
+    '{count, plural, one {Model: {rows} rows of {columns} points, {count} line: {places}.} other {Model: {rows} rows of {columns} points, {count} lines: {places}.}}',
+  'describe.box': 'Box {place} has {places}.',
+  'describe.box.empty': 'Box {place} is empty.',
+  'describe.row': 'row {place} {names}',
+  'describe.empty': 'empty',
+  'describe.line': 'from row {fromRow} point {fromPoint} to row {toRow} point {toPoint}',
+  // What stands in a place. {key} is the colour's name in English, {colour} what it is called.
+  'element.dot': 'dot',
+  'element.dot.coloured': '{colour} dot',
+  'element.cell': 'cell',
+  'element.cell.coloured': '{colour} cell',
+  // How many there are.
+  'count.dot': '{count, plural, one {{count} dot} other {{count} dots}}',
+  'count.cell': '{count, plural, one {{count} filled cell} other {{count} filled cells}}',
+  'count.line': '{count, plural, one {{count} line} other {{count} lines}}',
+  'count.numeral': '{count, plural, one {{count} number} other {{count} numbers}}',
+  'count.sign': '{count, plural, one {{count} sign} other {{count} signs}}',
+  'count.shape': '{count, plural, one {{count} shape} other {{count} shapes}}',
+  'count.letter': '{count, plural, one {{count} letter} other {{count} letters}}',
+  'answer.even':
+    'Every box becomes the model: {elements} in the same places, {most} of them to be added in each.',
+  'answer.uneven':
+    'Every box becomes the model: {elements} in the same places, {least} to {most} of them to be added in each.',
+  'symmetry.mirror': 'The model has a mirror line.',
+  'symmetry.turn': 'The model looks the same turned half round.',
+  'symmetry.none': 'Mirrored or turned, the model would look different.',
 } as const;

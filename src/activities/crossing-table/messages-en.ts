@@ -53,4 +53,31 @@ export const MESSAGES = {
   'set.heads.none': 'none',
   'set.extra.label': 'Left over',
   'set.extra.help': 'How many of the figures below the table belong into no cell.',
+  'say.rows': 'The picture beside a row shows what all in that row have.',
+  'say.rows.hidden': 'Find out what all in a row have in common.',
+  'say.columns': 'The picture above a column shows what all in that column have.',
+  'say.columns.hidden': 'Find out what all in a column have in common.',
+  'say.point': 'Where does each one below belong? Point to its place.',
+  'say.join': 'Draw a line from each one below to its place.',
+  'say.cut': 'Cut out the pieces below and stick each in its place.',
+  'say.draw': 'Draw into each empty place what belongs there.',
+  'say.extra': 'Not every one has a place.',
+  show: 'Put one finger on a row and one on a column, move them until they meet, and ask what has both.',
+  'show.cut': 'Lay out scissors and glue, and let all pieces lie loose first.',
+  'help.1':
+    'Cover all rows but one, and ask what all in it have; then do the same with the columns.',
+  easier: 'Show the row yourself, and let the child find the column.',
+  harder: 'Point to any cell and ask what belongs there, before looking at what there is.',
+  'lookFor.1':
+    'Right row and wrong column, or the other way round: one thing was minded and the other left out.',
+  // {down} and {across} are the numbers as words.
+  'describe.table':
+    'A table of {down} {rows, plural, one {row} other {rows}} and {across} {columns, plural, one {column} other {columns}}.',
+  'describe.heads': 'Above the columns: {heads}.',
+  'describe.row': 'Row {place}: {names}.',
+  'describe.row.about': 'Row {place} ({head}): {names}.',
+  'describe.empty': 'empty',
+  'describe.below': 'Below: {names}.',
+  answer: 'Into the empty cells go: {cells}.',
+  'answer.cell': '{name} in the {row} row, {column} column',
 } as const;

@@ -45,4 +45,26 @@ export const MESSAGES = {
   'set.layout.help': 'How the figures below the fold stand.',
   'set.layout.rows': 'in rows',
   'set.layout.loose': 'out of line',
+  'say.look':
+    '{count, plural, one {Look well at the one in the frame.} other {Look well at all of them in the frame.}}',
+  'say.fold': 'Now I fold the paper.',
+  'say.which': '{count, plural, one {Which one did you see?} other {Which ones did you see?}}',
+  'say.point': '{count, plural, one {Put your finger on it.} other {Put your finger on each.}}',
+  'say.sticker': '{count, plural, one {Put a sticker on it.} other {Put a sticker on each.}}',
+  'say.ring': '{count, plural, one {Draw a ring round it.} other {Draw a ring round each.}}',
+  'say.cross': '{count, plural, one {Draw a cross on it.} other {Draw a cross on each.}}',
+  show: 'Keep the part below the dashed line covered while the child looks for about {seconds} seconds, and name together what is there; then fold the upper part to the back. When all is done, unfold and compare.',
+  'help.1': 'Cover all to choose from but one, and ask: did you see this? Then the next.',
+  'help.2': 'Unfold for one more short look, and fold again.',
+  easier: 'Let the child look twice as long, or cover some that were not in the frame.',
+  harder: 'Let the child look for a shorter time, or sing a short song before the question.',
+  'lookFor.1':
+    'One that is alike in most things may be chosen: perhaps only a part of it was kept.',
+  'lookFor.2': 'If there are several, the first or the last may be kept and the others lost.',
+  guide:
+    'Fold the upper half back along the dashed line, from edge mark to edge mark, then turn the paper so that the child sees the lower half alone.',
+  describe: 'In the frame: {set}. Below the fold: {choices}.',
+  answer:
+    '{count, plural, one {Counted along the rows, {number} was in the frame: {found}.} other {Counted along the rows, {number} were in the frame: {found}.}}',
+  'answer.found': 'the {ordinal}, {name}',
 } as const;

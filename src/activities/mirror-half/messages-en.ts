@@ -58,4 +58,40 @@ export const MESSAGES = {
   'set.wrong.copied': 'one shifted, one turned, the others with one thing wrong',
   'set.stickerMm.label': 'Sticker size',
   'set.stickerMm.help': 'How wide the stickers are. The circles are drawn at this size.',
+  'say.line':
+    '{axis, select, both {The thick lines are mirrors.} other {The thick line is a mirror.}}',
+  'say.sticker': 'Put a sticker wherever you would see one in the mirror.',
+  'say.colour-in': 'Colour in what you would see in the mirror.',
+  'say.draw': 'Draw what you would see in the mirror.',
+  'say.point': 'Put your finger on the half that you would see in the mirror.',
+  'say.ring': 'Draw a ring round the half that you would see in the mirror.',
+  show: 'Stand a small mirror on the thick line and look into it together, then take it away.',
+  'show.make':
+    'Point to one thing, count how far it is from the line, count as far on the other side, and make that one together.',
+  'show.choose':
+    'Point to what lies nearest to the line, and ask of each half below whether it has the same just as near.',
+  'help.1': 'Leave the mirror standing on the line, and look into it for one thing at a time.',
+  'help.choose': 'Cover all halves but two, the right one among them.',
+  easier: 'Make the ones nearest to the line yourself, and let the child go on.',
+  'easier.choose': 'Cover some of the wrong halves.',
+  harder: 'Keep the mirror away until the end, and then look whether it was so.',
+  'lookFor.1':
+    'Moved across but not turned over: what is near the line must be near it on both sides.',
+  'lookFor.2': 'On the right row but too far from the line: count the places together.',
+  'describe.upright.left': 'Given left of an upright line: {rows}.',
+  'describe.upright.right': 'Given right of an upright line: {rows}.',
+  'describe.level.upper': 'Given above a level line: {rows}.',
+  'describe.level.lower': 'Given below a level line: {rows}.',
+  'describe.both.first': 'Given at the upper left of two lines that cross: {rows}.',
+  'describe.both.second': 'Given at the lower right of two lines that cross: {rows}.',
+  'describe.both.upper-right': 'Given at the upper right of two lines that cross: {rows}.',
+  'describe.rest': 'The rest is empty.',
+  'describe.half': '{ordinal} half: {rows}.',
+  'describe.row': 'row {place} {names}',
+  'describe.empty': 'empty',
+  'answer.half':
+    '{count, plural, one {The {ordinal} of the {number} half finishes the picture.} other {The {ordinal} of the {number} halves finishes the picture.}}',
+  'answer.made':
+    '{count, plural, one {Still to be made: {number} thing.} other {Still to be made: {number} things.}}',
+  'answer.whole': 'The whole picture: {rows}.',
 } as const;

@@ -50,4 +50,29 @@ export const MESSAGES = {
     'Whether the wrong pieces are quite unlike the right one, or like it and like the pattern.',
   'set.likeness.far': 'quite unlike the right one',
   'set.likeness.near': 'rather like the right one',
+  'say.look': 'Look, the pattern has a hole.',
+  'say.which': 'Which piece finishes the pattern?',
+  'say.point': 'Put your finger on the piece that fits.',
+  'say.ring': 'Draw a ring round the piece that fits.',
+  'say.join': 'Draw a line from the piece that fits to the hole.',
+  'say.draw': 'Draw what belongs there.',
+  show: 'Run a finger along a row and say what comes, then down a column, until you come to the hole, and ask what belongs there. Hold each piece in mind over the hole and ask whether the pattern goes on.',
+  'help.1': 'Say the row aloud up to the hole, then the column.',
+  'help.2':
+    '{response, select, draw {Ask about one thing at a time: what is it, and what does it look like?} other {Point to one piece at a time, and ask whether the row would go on like this.}}',
+  easier:
+    '{response, select, draw {Name two things that it could be, and let the child choose.} other {Cover all pieces but two, the right one among them.}}',
+  harder:
+    '{response, select, draw {Ask what would come next if the pattern went on.} other {Ask what is wrong with each of the other pieces.}}',
+  'lookFor.1':
+    'What stands next to the hole may be taken again if the row is not yet read as a pattern.',
+  'lookFor.2':
+    'If it fits along the row and not down the column, go down the column with a finger.',
+  'describe.field':
+    '{count, plural, one {A pattern in {number} row: {rows}.} other {A pattern in {number} rows: {rows}.}}',
+  'describe.hole': 'the hole',
+  'describe.choices': 'To choose from: {pieces}.',
+  'describe.piece': '{place} {names}',
+  'answer.piece': 'The {ordinal} piece fits: {names}.',
+  'answer.drawn': 'Missing: {names}.',
 } as const;

@@ -52,4 +52,37 @@ export const MESSAGES = {
   'set.mirrors.label': 'Left and right',
   'set.mirrors.help':
     'What points, points left and right, or slants like in a mirror. Very hard: children of four do not find the odd one yet. On no step.',
+  'say.which': 'Which one does not belong?',
+  'say.looks': 'Look at all of them: only one has no other like it.',
+  'say.kinds': 'Look at all of them: only one is something else than all the others.',
+  'say.point': 'Put your finger on it.',
+  'say.sticker': 'Put a sticker on it.',
+  'say.ring': 'Draw a ring round it.',
+  'say.cross': 'Cross it out.',
+  show: 'Point to one after the other and say what it is. Stop at the one of which there is no other, and ask why it does not belong.',
+  'show.several':
+    'Point to two that are alike in everything and say “these two are the same”. Go on until one is left that has no other like it.',
+  'help.1': 'Point to one and ask: is there another that goes with it? Go on until one has none.',
+  easier: 'Cover some, so that two that go together and the odd one are left.',
+  harder: 'Ask what would have to change so that the odd one belongs.',
+  'lookFor.1': 'A favourite, or the last in the row, may be chosen without comparing.',
+  'lookFor.2': 'If several things change, one that merely stands out may be taken for the odd one.',
+  'describe.row':
+    '{count, plural, one {{number} in a row: {names}.} other {{number} in a row: {names}.}}',
+  'describe.rows':
+    '{count, plural, one {{number} in rows: {names}.} other {{number} in rows: {names}.}}',
+  // Why one does not belong, by what it alone has.
+  'answer.kind': 'Number {place}, {name}, does not belong: it is of another kind.',
+  'answer.picture': 'Number {place}, {name}, does not belong: there is no other of this picture.',
+  'answer.numeral': 'Number {place}, {name}, does not belong: there is no other of this number.',
+  'answer.letter': 'Number {place}, {name}, does not belong: there is no other of this letter.',
+  'answer.shape': 'Number {place}, {name}, does not belong: there is no other of this shape.',
+  'answer.direction':
+    'Number {place}, {name}, does not belong: there is no other of this direction.',
+  'answer.dots':
+    'Number {place}, {name}, does not belong: there is no other of this number of dots.',
+  'answer.texture': 'Number {place}, {name}, does not belong: there is no other of this texture.',
+  'answer.colour': 'Number {place}, {name}, does not belong: there is no other of this colour.',
+  'answer.size': 'Number {place}, {name}, does not belong: there is no other of this size.',
+  'answer.alone': 'Number {place}, {name}, does not belong: it has no other like it.',
 } as const;

@@ -7,123 +7,33 @@ import {
   isOwnColoured,
   isPicture,
 } from '../../figures/index.ts';
-import type { Language } from '../../languages/index.ts';
-import type { ActivityWords } from '../activity.ts';
-import { CONTENT_PHRASES, capitalised, nameAmong, numberWord } from '../wording.ts';
+import type { Say } from '../../languages/index.ts';
+import { inAllLanguages, type Spoken, type Wording } from '../in-words.ts';
+import { capitalised } from '../wording.ts';
+import { MESSAGES } from './messages-en.ts';
 import { aloneIn, changingTraits, type Trait } from './solve-looks.ts';
-import { answerSchema, type PARAMETERS, type Printed, type Response } from './task.ts';
+import { answerSchema, PARAMETERS, type Printed } from './task.ts';
 
-type Words = ActivityWords<typeof PARAMETERS, Printed>;
+type SayOdd = Say<typeof MESSAGES>;
 
-const STEPS: readonly string[] = [
-  'three in a row, one of another colour',
-  'three in a row become four',
-  'the odd one looks more like the others',
-  'colours become shapes',
-  'four in a row become five',
-  'pointing becomes drawing a ring',
-  'five in a row become six',
-  'colours change too and mean nothing',
-  'the row becomes loose',
-  'six become seven',
-  'the ring becomes crossing out',
-  'shape, colour or size may be odd, the others change',
-  'the pictures all differ, and one is of another kind',
-];
+export const WORDS = inAllLanguages('odd-one-out', MESSAGES, PARAMETERS, spoken);
 
-const PARAMETER_WORDS: Words['parameters'] = {
-  content: {
-    label: 'Look at',
-    help: 'What the figures are, and what one of them is odd in.',
-    choices: {
-      ...CONTENT_PHRASES,
-      'picture-kinds': 'pictures of one kind',
-    },
-  },
-  response: {
-    label: 'The child',
-    help: 'What the child does with the odd one, the easiest for the hand first.',
-    choices: {
-      point: 'points and tells',
-      sticker: 'puts a sticker',
-      ring: 'draws a ring',
-      cross: 'crosses it out',
-    },
-  },
-  figures: { label: 'Figures', help: 'How many there are to compare, the odd one among them.' },
-  odd: {
-    label: 'Odd in',
-    help: 'What the odd one alone has, where more than one thing could be odd.',
-    choices: {
-      any: 'any of them',
-      colour: 'colour',
-      form: 'shape',
-      size: 'size',
-      turn: 'direction',
-      count: 'number',
-      fill: 'texture',
-    },
-  },
-  vary: {
-    label: 'Something else changes too',
-    help: 'The others differ too, but each of them has its like. It is to be looked past. From five figures on; pictures of one kind always differ.',
-  },
-  likeness: {
-    label: 'The odd one looks',
-    help: 'How different the odd one is. What is nearly like is still far enough apart to be fair.',
-    choices: { far: 'quite different', near: 'nearly like the others' },
-  },
-  layout: {
-    label: 'Laid out',
-    help: 'How the figures stand.',
-    choices: { row: 'in a row', grid: 'in two rows', loose: 'loosely' },
-  },
-  mirrors: {
-    label: 'Left and right',
-    help: 'What points, points left and right, or slants like in a mirror. Very hard: children of four do not find the odd one yet. On no step.',
-  },
-};
-
-const DOING: Readonly<Record<Response, string>> = {
-  point: 'Put your finger on it.',
-  sticker: 'Put a sticker on it.',
-  ring: 'Draw a ring round it.',
-  cross: 'Cross it out.',
-};
-
-const ENGLISH: Words = {
-  name: 'odd one out',
-  about: 'Compares figures with each other and finds the one that does not belong.',
-  steps: STEPS,
-  parameters: PARAMETER_WORDS,
-  say,
-  show: ({ figures }) =>
-    changingTraits(figures).length > 1 && isOfLooks(figures)
-      ? 'Point to two that are alike in everything and say “these two are the same”. Go on until one is left that has no other like it.'
-      : 'Point to one after the other and say what it is. Stop at the one of which there is no other, and ask why it does not belong.',
-  help: () => [
-    'Point to one and ask: is there another that goes with it? Go on until one has none.',
-  ],
-  easierNow: () => 'Cover some, so that two that go together and the odd one are left.',
-  harderNow: () => 'Ask what would have to change so that the odd one belongs.',
-  lookFor: () => [
-    'A favourite, or the last in the row, may be chosen without comparing.',
-    'If several things change, one that merely stands out may be taken for the odd one.',
-  ],
-  describe,
-  answer,
-};
-
-export const WORDS: Readonly<Record<Language, Words>> = { en: ENGLISH };
-
-function say({ figures, response = 'point' }: Printed): readonly string[] {
-  return [
-    'Which one does not belong?',
-    isOfLooks(figures)
-      ? 'Look at all of them: only one has no other like it.'
-      : 'Look at all of them: only one is something else than all the others.',
-    DOING[response],
-  ];
+function spoken(say: SayOdd, wording: Wording): Spoken<Printed> {
+  return {
+    say: ({ figures, response = 'point' }) => [
+      say('say.which'),
+      say(isOfLooks(figures) ? 'say.looks' : 'say.kinds'),
+      say(`say.${response}`),
+    ],
+    show: ({ figures }) =>
+      say(changingTraits(figures).length > 1 && isOfLooks(figures) ? 'show.several' : 'show'),
+    help: () => say.all('help'),
+    easierNow: () => say('easier'),
+    harderNow: () => say('harder'),
+    lookFor: () => say.all('lookFor'),
+    describe: (printed) => description(say, wording, printed),
+    answer: (printed, key) => answerText(say, wording, printed, key),
+  };
 }
 
 /** Whether some figures look alike; else they are of one kind but for one. */
@@ -131,42 +41,45 @@ function isOfLooks(figures: readonly Figure[]): boolean {
   return new Set(figures.map((figure) => JSON.stringify(figure))).size < figures.length;
 }
 
-function describe({ figures, columns = figures.length }: Printed): string {
-  const names = figures.map((figure) => nameAmong(figures, figure));
-  const rows = columns < figures.length ? 'in rows' : 'in a row';
-  return `${capitalised(numberWord(figures.length))} ${rows}: ${names.join(', ')}.`;
+function description(say: SayOdd, wording: Wording, printed: Printed): string {
+  const { figures, columns = figures.length } = printed;
+  const count = figures.length;
+  const names = figures.map((figure) => wording.among(figures, figure)).join(', ');
+  const stand = columns < count ? 'describe.rows' : 'describe.row';
+  return capitalised(say(stand, { count, number: wording.number(count), names }));
 }
 
-function answer({ figures }: Printed, key: unknown): string {
+function answerText(say: SayOdd, wording: Wording, { figures }: Printed, key: unknown): string {
   const { odd } = answerSchema.parse(key);
-  const figure = figures[odd];
-  if (!figure) return 'None does not belong.';
-  const traits = changingTraits(figures).filter((trait) => aloneIn(figures, [trait]).includes(odd));
-  const traitName = traits.map((trait) => traitWord(figure, trait)).find((name) => name !== '');
-  const reason =
-    traitName === undefined ? 'it has no other like it' : `there is no other of this ${traitName}`;
-  const name = nameAmong(figures, figure);
-  const why = traits.includes('kind') && !isOfLooks(figures) ? 'it is of another kind' : reason;
-  return `Number ${odd + 1}, the ${name}, does not belong: ${why}.`;
+  const figure = figures[odd] ?? {};
+  const name = wording.among(figures, figure, 'the');
+  return say(`answer.${reasonFor(figures, odd)}`, { place: odd + 1, name });
 }
 
-/** What a child calls the trait; empty where it has no plain name. */
-function traitWord(figure: Figure, trait: Trait): string {
+function reasonFor(figures: readonly Figure[], odd: number) {
+  const figure = figures[odd] ?? {};
+  const traits = changingTraits(figures).filter((trait) => aloneIn(figures, [trait]).includes(odd));
+  if (traits.includes('kind') && !isOfLooks(figures)) return 'kind';
+  return traits.map((trait) => sayableTrait(figure, trait)).find(Boolean) ?? 'alone';
+}
+
+/** What a child calls the trait; undefined where it has no plain name. */
+function sayableTrait(figure: Figure, trait: Trait) {
   const form = formOf(figure);
   switch (trait) {
     case 'form':
       if (isPicture(form)) return 'picture';
-      if (isNumeral(form)) return 'number';
+      if (isNumeral(form)) return 'numeral';
       return isLetter(form) ? 'letter' : 'shape';
     case 'turn':
       return 'direction';
     case 'count':
-      return 'number of dots';
+      return 'dots';
     case 'fill':
       return 'texture';
     case 'colour':
-      return isOwnColoured(figure) ? '' : 'colour';
+      return isOwnColoured(figure) ? undefined : 'colour';
     default:
-      return trait === 'size' ? 'size' : '';
+      return trait === 'size' ? 'size' : undefined;
   }
 }

@@ -1,169 +1,71 @@
 // What one-of-each says to the adult and, through the adult, to the child.
-import { type Figure, formOf, isLetter, isNumeral } from '../../figures/index.ts';
-import type { Language } from '../../languages/index.ts';
-import type { ActivityWords } from '../activity.ts';
+import { formOf, isLetter, isNumeral } from '../../figures/index.ts';
+import type { Say } from '../../languages/index.ts';
 import { areTextures } from '../drawing-deed.ts';
-import {
-  CONTENT_PHRASES,
-  capitalised,
-  listOf,
-  nameAmong,
-  numberWord,
-  ordinalWord,
-} from '../wording.ts';
-import { answerSchema, type PARAMETERS, type Printed, STICKER_SIZES } from './task.ts';
+import { inAllLanguages, type Spoken, type Wording } from '../in-words.ts';
+import { capitalised } from '../wording.ts';
+import { MESSAGES } from './messages-en.ts';
+import { answerSchema, PARAMETERS, type Printed } from './task.ts';
 
-type Words = ActivityWords<typeof PARAMETERS, Printed>;
+type SayEach = Say<typeof MESSAGES>;
 
-const PARAMETER_WORDS: Words['parameters'] = {
-  content: {
-    label: 'Fill with',
-    help: 'What the grid is filled with. Of shapes in colours, no two share their shape or their colour.',
-    choices: CONTENT_PHRASES,
-  },
-  response: {
-    label: 'The child',
-    help: 'What the child does with each empty cell. Stickers, counters and colouring in go with colours only. Counters are small parts and not for children under three.',
-    choices: {
-      point: 'points to what is missing',
-      sticker: 'puts a sticker',
-      counters: 'lays a counter',
-      'colour-in': 'colours in',
-      draw: 'draws or writes it',
-      cut: 'cuts pieces out and sticks them in',
-    },
-  },
-  order: {
-    label: 'Rows and columns',
-    help: 'How many rows, columns and different figures there are.',
-  },
-  empty: { label: 'Empty cells', help: 'How many cells are to be filled.' },
-  logic: {
-    label: 'Thought needed',
-    help: 'The hardest thought that the grid asks for. It never has to be guessed.',
-    choices: {
-      'one-gap': 'only one is missing in a row or column',
-      'row-and-column': 'look along the row and down the column together',
-      elsewhere: 'find the only cell of a row or column that can take a figure',
-    },
-  },
-  chain: {
-    label: 'One after the other',
-    help: 'Some cells can be told only when others have been filled. If not, all can be told at once, in any order.',
-  },
-  boxes: {
-    label: 'Blocks',
-    help: 'With four rows and columns, each of the four blocks within thick lines has one of each, too.',
-  },
-  stickerMm: {
-    label: 'Sticker size',
-    help: 'How wide the dots are where stickers are used. Choose the size of your stickers.',
-    choices: Object.fromEntries(STICKER_SIZES.map((size) => [size, `${size} mm`])),
-  },
-};
+export const WORDS = inAllLanguages('one-of-each', MESSAGES, PARAMETERS, spoken);
 
-const STEPS: readonly string[] = [
-  'two rows of two colours, and one cell is empty',
-  'one empty cell becomes two',
-  'two rows and colours become three',
-  'two empty cells become three',
-  'three empty cells become four',
-  'some cells can be told only when others are filled',
-  'three rows and colours become four',
-  'four empty cells become six',
-  'row and column must be looked at together',
-  'six empty cells become eight',
-  'eight empty cells become ten',
-  'each block has one of each, too',
-  'ten empty cells become twelve',
-];
-
-const ENGLISH: Words = {
-  name: 'one of each',
-  about: 'Looks along rows and columns to find what each of them still lacks.',
-  steps: STEPS,
-  parameters: PARAMETER_WORDS,
-  say: (printed) => [
-    'Use the ones at the top.',
-    printed.boxes
-      ? 'Each row, each column and each block has one of each.'
-      : 'Each row and each column has one of each.',
-    deedSentence(printed),
-  ],
-  show,
-  help: () => [
-    'Cover all but one row that has one gap.',
-    'Point to each one at the top and ask: is it in this row already?',
-  ],
-  easierNow: () => 'Fill some gaps yourself, until each row has only one.',
-  harderNow: () => 'Ask which gap can be known first, and why.',
-  lookFor: () => [
-    'One that fits its row but stands in its column already, or the other way round: one of the two was left out.',
-    'Filling in without looking may mean that the rule is not clear yet.',
-  ],
-  describe,
-  answer,
-};
-
-export const WORDS: Readonly<Record<Language, Words>> = { en: ENGLISH };
-
-function deedSentence({ response = 'point', figures }: Printed): string {
-  switch (response) {
-    case 'point':
-      return 'What is missing in each empty cell? Point to it at the top and say it.';
-    case 'sticker':
-      return 'Put the right sticker on each empty circle.';
-    case 'counters':
-      return 'Lay the right counter on each empty circle.';
-    case 'colour-in':
-      return 'Colour in the empty ones.';
-    case 'cut':
-      return 'Cut out the pieces at the bottom and stick each where it belongs.';
-    case 'draw':
-      return drawSentence(figures);
-  }
+function spoken(say: SayEach, wording: Wording): Spoken<Printed> {
+  return {
+    say: (printed) => [
+      say('say.use'),
+      say(printed.boxes ? 'say.blocks' : 'say.lines'),
+      say(`say.${deedOf(printed)}`),
+    ],
+    show: ({ response }) =>
+      response === 'counters' || response === 'cut' || response === 'sticker'
+        ? `${say('show')} ${say(`show.${response}`)}`
+        : say('show'),
+    help: () => say.all('help'),
+    easierNow: () => say('easier'),
+    harderNow: () => say('harder'),
+    lookFor: () => say.all('lookFor'),
+    describe: (printed) => description(say, wording, printed),
+    answer: (printed, key) => answerText(say, wording, printed, key),
+  };
 }
 
-function drawSentence(figures: readonly Figure[]): string {
-  if (areTextures(figures)) return 'Fill in the empty ones with the right pattern.';
-  const isWritten = figures.every(
-    (figure) => isLetter(formOf(figure)) || isNumeral(formOf(figure)),
-  );
-  return isWritten
-    ? 'Write the right one in each empty cell.'
-    : 'Draw the right one in each empty cell.';
+/** What the child does; to draw a letter is to write, and a pattern is filled in. */
+function deedOf({ response = 'point', figures }: Printed) {
+  if (response !== 'draw') return response;
+  if (areTextures(figures)) return 'fill';
+  const forms = figures.map(formOf);
+  return forms.every((form) => isLetter(form) || isNumeral(form)) ? 'write' : 'draw';
 }
 
-function show({ response }: Printed): string {
-  const how =
-    'Run a finger along a row with one gap and name what is there; then ask which one is missing, and do the same down a column.';
-  if (response === 'counters') {
-    return `${how} Counters are small parts: keep them from children under three.`;
-  }
-  if (response === 'cut')
-    return `${how} Lay out scissors and glue, and let all pieces lie loose first.`;
-  return response === 'sticker' ? `${how} Lay out stickers of all colours.` : how;
-}
-
-function describe(printed: Printed): string {
+function description(say: SayEach, wording: Wording, printed: Printed): string {
   const { rows, figures, boxes } = printed;
-  const count = numberWord(rows.length);
-  const lines = rows.map((row, index) => {
-    const names = row.map((figure) => (figure ? nameAmong(figures, figure) : 'empty'));
-    return `${capitalised(ordinalWord(index))} row: ${names.join(', ')}.`;
+  const count = rows.length;
+  const lines = rows.map((row, place) => {
+    const names = row.map((figure) =>
+      figure ? wording.among(figures, figure) : say('describe.empty'),
+    );
+    const line = { place: place + 1, ordinal: wording.ordinal(place), names: names.join(', ') };
+    return capitalised(say('describe.row', line));
   });
-  const names = figures.map((figure) => nameAmong(figures, figure));
-  const blocks = boxes ? ' Thick lines make four blocks of four cells.' : '';
-  return `A grid of ${count} rows and ${count} columns.${blocks} To use: ${listOf(names)}. ${lines.join(' ')}`;
+  const names = figures.map((figure) => wording.among(figures, figure));
+  return [
+    say('describe.grid', { count, number: wording.number(count) }),
+    ...(boxes ? [say('describe.blocks')] : []),
+    say('describe.figures', { names: wording.list(names) }),
+    ...lines,
+  ].join(' ');
 }
 
 /** What each row lacks, from left to right. */
-function answer({ rows, figures }: Printed, key: unknown): string {
+function answerText(say: SayEach, wording: Wording, { rows, figures }: Printed, key: unknown) {
   const missing = [...answerSchema.parse(key).figures];
-  const lines = rows.flatMap((row, index) => {
+  const lines = rows.flatMap((row, place) => {
     const filled = missing.splice(0, row.filter((figure) => figure === null).length);
-    const names = filled.map((figure) => nameAmong(figures, figure));
-    return names.length > 0 ? [`${ordinalWord(index)} row ${listOf(names)}`] : [];
+    if (filled.length === 0) return [];
+    const names = wording.list(filled.map((figure) => wording.among(figures, figure)));
+    return [say('answer.row', { place: place + 1, ordinal: wording.ordinal(place), names })];
   });
-  return `From left to right, the empty cells take: ${lines.join('; ')}.`;
+  return say('answer', { rows: lines.join('; ') });
 }

@@ -47,4 +47,35 @@ export const MESSAGES = {
   'set.mirrors.none': 'none',
   'set.mirrors.left-right': 'pointing left and right',
   'set.mirrors.slanted': 'slanted both ways',
+  'say.boxes': 'There are two in every box.',
+  'say.look': 'Look at one box at a time: are these two the same?',
+  'say.point': 'Point to every box where the two are just the same.',
+  'say.dot': 'Where the two are just the same, put a dot in the little circle.',
+  'say.ring': 'Draw a ring round every box where the two are just the same.',
+  'say.cross': 'Cross out every box where the two are not the same.',
+  'say.signs': 'Put a dot in the little circle for the same, and a line for not the same.',
+  show: 'Cover all boxes but one. Point to one of the two, then to the other, and ask: is everything the same? Where it is not, say together what is different.',
+  'help.1': 'Cover all boxes but one.',
+  'help.2': 'Name one of the two, then the other, one thing at a time: is this the same, and this?',
+  easier: 'Do one row of boxes today, and cover the rest.',
+  harder: 'Ask what would have to change so that two that differ become the same.',
+  'lookFor.1': 'Calling all pairs the same may come from looking at one of the two only.',
+  'lookFor.2':
+    'If two that are the same are called different, show once more what “the same” means.',
+  describe:
+    '{count, plural, one {{number} box with two figures: {boxes}.} other {{number} boxes with two figures each: {boxes}.}}',
+  'describe.box': 'box {place}, {one} and {other}',
+  'answer.same':
+    '{count, plural, one {Counted along the rows, the two are the same in box {boxes}.} other {Counted along the rows, the two are the same in boxes {boxes}.}}',
+  'answer.others':
+    '{count, plural, one {They are not in box {boxes}.} other {They are not in boxes {boxes}.}}',
+  'answer.box': '{place} ({reason})',
+  // In what the two of a box differ.
+  'reason.form': 'another form',
+  'reason.count': 'another number',
+  'reason.colour': 'another colour',
+  'reason.fill': 'another texture',
+  'reason.turn': 'another direction',
+  'reason.size': 'another size',
+  'reason.unclear': 'not quite the same',
 } as const;

@@ -49,4 +49,25 @@ export const MESSAGES = {
   'set.mirrors.none': 'none',
   'set.mirrors.left-right': 'pointing left and right',
   'set.mirrors.slanted': 'slanted both ways',
+  'say.look':
+    '{count, plural, one {Look at the one in the frame.} other {Each one in a frame has a shadow below.}}',
+  'say.which': 'Which shadow is its own?',
+  'say.spare': 'Some shadows belong to nobody.',
+  'say.point': 'Put your finger on it.',
+  'say.ring': 'Draw a ring round it.',
+  'say.join': 'Draw a line to it, from dot to dot.',
+  show: 'Go round the edge of the figure with your finger, then round the edge of a shadow, and ask: is it the same all round? Where it is not, say together what sticks out or is missing.',
+  'help.1': 'Cover all shadows but two, the right one among them.',
+  'help.2': 'Look for one thing that sticks out, and find it in a shadow.',
+  easier: 'Do one figure only, and cover the shadows that are most like its own.',
+  harder: 'Cover the figure after a good look, and let the child find its shadow from memory.',
+  'lookFor.1':
+    'If eyes, stripes or colours are missed in a shadow, the inside was looked at: a shadow shows the edge alone.',
+  'lookFor.2': 'The one straight below may be chosen for its place.',
+  'describe.models': '{count, plural, one {In the frame: {names}.} other {In frames: {names}.}}',
+  'describe.shadows':
+    '{count, plural, one {{number} shadow: {names}.} other {{number} shadows: {names}.}}',
+  'describe.shadow': '{place} {name}',
+  answer: 'Of the shadows, counted along the rows, {shadows}.',
+  'answer.shadow': 'the {ordinal} is that of {name}',
 } as const;

@@ -44,4 +44,52 @@ export const MESSAGES = {
     'On one line heights can be compared at a glance; higher and lower they cannot. Cards to cut out and cards with dots have no ground line.',
   'set.layout.ground': 'on one line',
   'set.layout.loose': 'higher and lower',
+  // {look} is what the order is by: dots or sizes. {asked} is biggest, smallest, middle or order.
+  'say.biggest':
+    '{look, select, dots {Which card has the most dots?} other {Which is the biggest?}}',
+  'say.smallest':
+    '{look, select, dots {Which card has the fewest dots?} other {Which is the smallest?}}',
+  'say.middle':
+    '{look, select, dots {Which card has more dots than {number} and fewer than {number}?} other {{count, plural, =1 {Which is bigger than one and smaller than the other?} other {Which is bigger than {number} of them and smaller than {number} of them?}}}}',
+  'say.point': 'Put your finger on it.',
+  'say.ring': 'Draw a ring round it.',
+  'order.point':
+    '{look, select, dots {Point to them one after the other, from the fewest dots to the most.} other {Point to them one after the other, from the smallest to the biggest.}}',
+  'order.dots':
+    '{look, select, dots {Put one dot in the box under the card with the fewest dots.} other {Put one dot in the box under the smallest.}}',
+  'order.dots.next': 'Put two dots under the next, then three, and so on.',
+  'order.join':
+    '{look, select, dots {Find the fewest dots and draw a line from them to the smallest box.} other {Find the smallest and draw a line from it to the smallest box.}}',
+  'order.join.next':
+    '{look, select, dots {Go on from box to box, up to the most.} other {Go on from box to box, up to the biggest.}}',
+  'order.cut': 'Cut them all out.',
+  'order.cut.next':
+    '{look, select, dots {Stick them in the frame, from the fewest dots to the most.} other {Stick them in the frame, from the smallest to the biggest.}}',
+  show: '{look, select, dots {Look at two cards at a time and ask which has more dots; let the child tell at a glance or count, as it likes.} other {Look at two at a time and ask which is bigger; lay a finger across from the top of one to the other.}}',
+  'show.order': 'Find the first together, cover it, and look for the first of those that are left.',
+  'help.1':
+    '{look, select, dots {Cover all but two, and ask which has more.} other {Cover all but two, and ask which is bigger.}}',
+  'help.2':
+    '{look, select, dots {Touch one dot here and one dot there together, until one card has none left.} other {Mark the height of one on a strip of paper, and hold the strip against the next.}}',
+  easier:
+    '{asked, select, order {Cover one or two in between, and let the child only point to the others in order.} other {Cover those that come nearest to the one you ask for.}}',
+  harder:
+    '{asked, select, order {Ask for the order the other way round as well.} other {Ask which one comes next, and which after that.}}',
+  'lookFor.1':
+    '{look, select, dots {Dots that lie far apart may be taken for more.} other {The brightest, or the one nearest to hand, may be taken for the biggest.}}',
+  'lookFor.2':
+    '{asked, select, order {If only neighbours are in order, look together for the first of all that are left.} other {The first that seems right may be taken before all were compared.}}',
+  'describe.cards':
+    '{count, plural, one {{number} card.} other {{number} cards, each with another number of dots.}}',
+  'describe.one-name': 'From left to right, each in another size: {number} times {name}.',
+  'describe.names': 'From left to right, each in another size: {names}.',
+  'answer.order':
+    '{look, select, dots {From the fewest dots to the most, counted from the left: {places}.} other {From the smallest to the biggest, counted from the left: {places}.}}',
+  'answer.place': 'the {ordinal}',
+  'answer.biggest':
+    '{look, select, dots {The one with the most dots is the {ordinal} from the left.} other {The biggest is the {ordinal} from the left.}}',
+  'answer.smallest':
+    '{look, select, dots {The one with the fewest dots is the {ordinal} from the left.} other {The smallest is the {ordinal} from the left.}}',
+  'answer.middle':
+    '{look, select, dots {The one between in number is the {ordinal} from the left.} other {The one between in size is the {ordinal} from the left.}}',
 } as const;

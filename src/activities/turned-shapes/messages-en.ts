@@ -62,4 +62,33 @@ export const MESSAGES = {
   'set.layout.help': 'How the figures to choose from stand.',
   'set.layout.row': 'in one row',
   'set.layout.grid': 'in two rows from four up',
+  'say.which':
+    '{count, plural, one {Which has the same shape as the one in the frame?} other {Which {number} have the same shape as the one in the frame?}}',
+  'say.point': '{count, plural, one {Put your finger on it.} other {Put your finger on them.}}',
+  'say.ring': '{count, plural, one {Draw a ring round it.} other {Draw a ring round each.}}',
+  'say.cross': '{count, plural, one {Draw a cross on it.} other {Draw a cross on each.}}',
+  'say.turned':
+    '{count, plural, one {It may be turned, and bigger or smaller.} other {It may be turned, and bigger or smaller.}}',
+  'say.mirrors':
+    '{count, plural, one {But it must not be turned over, as in a mirror.} other {But it must not be turned over, as in a mirror.}}',
+  show: 'Trace the one in the frame on thin paper, lay it on each of the others, and turn it round without turning it over: does it fit? Where it is bigger or smaller, say together what is the same about it.',
+  'help.1': 'Turn the sheet round and look again.',
+  'help.2':
+    'Say what the framed one has, such as a corner, a long side or a hole, and look for that.',
+  easier: 'Cover some of the wrong ones.',
+  harder: 'Ask which way it would have to be turned, before anything is traced.',
+  'lookFor.1':
+    'One that lies like the framed one, or has its colour or size, may be chosen for that alone.',
+  'lookFor.2': 'Slants are hard before five, so a slip there says little.',
+  describe: 'In the frame: {model}. To choose from: {choices}.',
+  'describe.choice': '{place} {name}',
+  answer:
+    '{count, plural, one {Counted along the rows, {places} has the shape of the one in the frame.} other {Counted along the rows, {places} have the shape of the one in the frame.}}',
+  // Those that have the shape, by how they lie.
+  'place.as-framed': 'the {ordinal}',
+  'place.turned': 'the {ordinal} (turned)',
+  'place.bigger': 'the {ordinal} (bigger)',
+  'place.smaller': 'the {ordinal} (smaller)',
+  'place.turned-bigger': 'the {ordinal} (turned and bigger)',
+  'place.turned-smaller': 'the {ordinal} (turned and smaller)',
 } as const;

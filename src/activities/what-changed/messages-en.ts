@@ -44,4 +44,31 @@ export const MESSAGES = {
   'set.layout.help': 'How the figures stand, the same in both pictures.',
   'set.layout.grid': 'in straight rows',
   'set.layout.loose': 'a little out of line',
+  'say.look': 'Look at both pictures.',
+  'say.swaps':
+    '{pairs, plural, =1 {In the second picture two have changed places.} other {In the second picture {number} pairs have changed places.}}',
+  'say.places':
+    '{count, plural, one {The second picture is different in {number} place.} other {The second picture is different in {number} places.}}',
+  'say.point':
+    '{count, plural, one {Put your finger on it, in the second picture.} other {Put your finger on each of them.}}',
+  'say.ring':
+    '{count, plural, one {Draw a ring round it, in the second picture.} other {Draw a ring round each of them.}}',
+  'say.cross':
+    '{count, plural, one {Cross it out in the second picture.} other {Cross out each of them in the second picture.}}',
+  show: 'Put one finger on a place in the first picture and one on the same place in the second, and ask: is it the same here and there? Go on like this from place to place; an empty place counts too.',
+  'help.1': 'Cover all but one row, the same in both pictures, and go on row by row.',
+  'help.2':
+    'Say what is in a place of the first picture, and let the child say what is there in the second.',
+  easier: 'Say in which row to look.',
+  harder:
+    'Let the child look well at the first picture, cover it, and say from memory what is different.',
+  'lookFor.1':
+    'Naming things in the second picture alone may mean that the two are not compared place by place.',
+  'lookFor.2': 'An empty place is easily missed: ask what was there.',
+  describe: 'The first picture, row by row: {first}. The second picture: {second}.',
+  'describe.empty': 'an empty place',
+  answer:
+    '{count, plural, one {{number} place is different, counted along the rows: {places}.} other {{number} places are different, counted along the rows: {places}.}}',
+  'answer.place': 'the {ordinal} (first {before}, then {after})',
+  'answer.nothing': 'nothing',
 } as const;

@@ -1,0 +1,77 @@
+// Messages of activities: each can be read as ICU MessageFormat, and each is said somewhere.
+import { IntlMessageFormat } from 'intl-messageformat';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
+import { ACTIVITY_IDS, type ActivityId, activityOf } from '../../src/activities/index.ts';
+import { MESSAGES as SHARED } from '../../src/activities/wording-messages.ts';
+import type * as Saying from '../../src/languages/say.ts';
+import { everyTask, saidAtOnce, saidOf } from '../every-task.ts';
+
+/** All that was said in this file, as "by-key › say.look". */
+const said = vi.hoisted(() => new Set<string>());
+
+vi.mock('../../src/languages/say.ts', async (importActual) => {
+  const actual = await importActual<typeof Saying>();
+  const sayIn: typeof actual.sayIn = (language, space, english) => {
+    const say = actual.sayIn(language, space, english);
+    const noted: typeof say = Object.assign(
+      (...[key, values]: Parameters<typeof say>) => {
+        said.add(`${space} › ${key}`);
+        return say(key, values);
+      },
+      {
+        all: (prefix: string) => {
+          for (const place of say.all(prefix).keys()) said.add(`${space} › ${prefix}.${place + 1}`);
+          return say.all(prefix);
+        },
+        has: say.has,
+      },
+    );
+    return noted;
+  };
+  return { ...actual, sayIn };
+});
+
+/** Enough for whatever comes by chance, such as what an odd one is odd in. */
+const FREELY = 300;
+
+/** What is said only of pages that are written by hand, by activity: no generator makes them. */
+const BY_HAND: Readonly<Partial<Record<ActivityId, readonly string[]>>> = {
+  'in-every-box': ['attribute.fill', 'attribute.count', 'attribute.layout', 'item.ink'],
+  'by-key': ['gets.checks', 'gets.bricks'],
+  'copy-pattern': ['element.cell', 'answer.uneven'],
+  'odd-one-out': ['answer.alone'],
+  'same-or-different': ['reason.unclear'],
+  'turned-shapes': ['place.as-framed'],
+};
+
+describe.each(ACTIVITY_IDS)('%s', (id) => {
+  let messages: Readonly<Record<string, string>> = {};
+  beforeAll(async () => {
+    messages = (await import(`../../src/activities/${id}/messages-en.ts`)).MESSAGES;
+  });
+
+  test('every message can be read', () => {
+    expect(Object.keys(messages).length).toBeGreaterThan(0);
+    for (const [key, message] of Object.entries(messages)) expectReadable(key, message);
+  });
+
+  test('every message is said: of the activity, of a task, or of a page that is written by hand', () => {
+    const activity = activityOf(id);
+    const words = activity.words.en;
+    const all = saidAtOnce(words);
+    const ofTasks = [...everyTask(activity, FREELY)].flatMap((task) => saidOf(words, task));
+    for (const sentence of [...all, ...ofTasks]) expect(sentence).toMatch(/^\S(.*\S)?$/);
+    const unsaid = Object.keys(messages).filter((key) => !said.has(`${id} › ${key}`));
+    expect(unsaid.toSorted()).toEqual((BY_HAND[id] ?? []).toSorted());
+  });
+});
+
+test('every message that activities share can be read', () => {
+  for (const [key, message] of Object.entries(SHARED)) expectReadable(key, message);
+});
+
+/** Quotes beside braces would hide what is between them. */
+function expectReadable(key: string, message: string): void {
+  expect(message, key).not.toContain("'");
+  expect(() => new IntlMessageFormat(message, 'en'), `${key}: ${message}`).not.toThrow();
+}
