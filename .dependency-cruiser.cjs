@@ -9,6 +9,7 @@ const LADDER = [
   'learner',
   'sheets',
   'press',
+  'shaping',
   'records',
   'supplies',
   'plan',

@@ -35,6 +35,7 @@ export {
   type PicturePart,
   picturesOf,
 } from './pictures.ts';
+export { pathFromText } from './path-text.ts';
 export * from './pools.ts';
 export * from './room.ts';
 export { SIGN_WIDTH_SHARE } from './sign-lines.ts';

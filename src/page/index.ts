@@ -1,5 +1,6 @@
 export * from './blocks.ts';
 export * from './check-line.ts';
+export * from './faces.ts';
 export * from './figure-drawing.ts';
 export * from './fit-text.ts';
 export * from './furniture.ts';
@@ -11,4 +12,5 @@ export * from './print-style.ts';
 export * from './printable.ts';
 export * from './qr.ts';
 export * from './scene.ts';
+export * from './setting.ts';
 export * from './type.ts';

@@ -1,7 +1,16 @@
-// One line of text set letter by letter, without kerning or ligatures, so that every press sets it alike.
-import { type Path, polygonPath, type Transform } from '../base/index.ts';
+// One line of text set letter by letter, or by glyphs where its script needs it, so that every press sets it alike.
+import { moveBy, type Path, polygonPath, type Transform, transformPath } from '../base/index.ts';
 import { glyphOf } from '../figures/index.ts';
-import { type Text, textWidthMm } from '../page/index.ts';
+import {
+  type Face,
+  fromTheLeft,
+  isSetPlainly,
+  plainEm,
+  type SetRun,
+  setLine,
+  type Text,
+  textWidthMm,
+} from '../page/index.ts';
 
 export interface Letter {
   readonly character: string;
@@ -11,6 +20,19 @@ export interface Letter {
   readonly outline: Path;
   /** Whether the font has it; if not, its outline is an empty box. */
   readonly known: boolean;
+  /** For a line that is not read from left to right letter by letter: the run it is part of, the same for all of it. */
+  readonly run?: SetRun;
+  /** For a glyph of a shaped run; `character` is empty then. */
+  readonly glyph?: Glyph;
+}
+
+export interface Glyph {
+  readonly face: Face;
+  readonly id: number;
+  /** From the baseline up. */
+  readonly riseMm: number;
+  /** UTF-16 units before its characters in the words of the run. */
+  readonly cluster: number;
 }
 
 /** Stands for a character that the font lacks: an empty box, in ems. */
@@ -29,15 +51,65 @@ const MISSING: Path = [
   ]),
 ];
 
-/** The letters of a line where its anchor and the widths of its letters put them. */
-export function lettersOf({ text, xMm, emMm, weight, anchor }: Text): readonly Letter[] {
+/** The letters of a line where its anchor and the widths of its letters put them; runs as they are read. */
+export function lettersOf(line: Text): readonly Letter[] {
+  return isSetPlainly(line.text, line.direction) ? plainLetters(line) : setLetters(line);
+}
+
+const SHARES = { start: 0, middle: 0.5, end: 1 } as const;
+
+function plainLetters({ text, xMm, emMm, weight, anchor }: Text): readonly Letter[] {
   const words = text.normalize('NFC');
-  const share = { start: 0, middle: 0.5, end: 1 }[anchor];
-  let x = xMm - share * textWidthMm(words, emMm, weight);
+  let x = xMm - SHARES[anchor] * textWidthMm(words, emMm, weight);
   return [...words].map((character) => {
-    const glyph = glyphOf(character, weight);
-    const letter = { character, xMm: x, outline: glyph?.path ?? MISSING, known: Boolean(glyph) };
+    const letter = plainLetter(character, x, weight);
     x += textWidthMm(character, emMm, weight);
+    return letter;
+  });
+}
+
+function plainLetter(character: string, xMm: number, weight: Text['weight']): Letter {
+  const glyph = glyphOf(character, weight);
+  return { character, xMm, outline: glyph?.path ?? MISSING, known: Boolean(glyph) };
+}
+
+function setLetters({ text, xMm, emMm, weight, anchor, direction }: Text): readonly Letter[] {
+  const { runs, widthEm } = setLine(text, weight, direction);
+  const share = direction === 'rtl' ? 1 - SHARES[anchor] : SHARES[anchor];
+  const left = xMm - share * widthEm * emMm;
+  return runs.flatMap((run) =>
+    run.shaped
+      ? shapedLetters(run, run.shaped, left, emMm)
+      : letterByLetter(run, left, emMm, weight),
+  );
+}
+
+function shapedLetters(
+  run: SetRun,
+  { face, glyphs }: NonNullable<SetRun['shaped']>,
+  left: number,
+  emMm: number,
+): readonly Letter[] {
+  return glyphs.map(({ id, xEm, yEm, cluster }) => ({
+    character: '',
+    xMm: left + (run.xEm + xEm) * emMm,
+    outline: transformPath(face.outline(id), moveBy(0, -yEm)),
+    known: true,
+    run,
+    glyph: { face, id, riseMm: yEm * emMm, cluster },
+  }));
+}
+
+function letterByLetter(
+  run: SetRun,
+  left: number,
+  emMm: number,
+  weight: Text['weight'],
+): readonly Letter[] {
+  let x = left + run.xEm * emMm;
+  return fromTheLeft(run).map((character) => {
+    const letter = { ...plainLetter(character, x, weight), run };
+    x += plainEm(character, weight) * emMm;
     return letter;
   });
 }
