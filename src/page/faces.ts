@@ -15,6 +15,8 @@ export interface PlacedGlyph {
   readonly id: number;
   readonly xEm: number;
   readonly yEm: number;
+  /** How far it moves the next one on; marks do not. */
+  readonly advanceEm: number;
   /** Where in the run's words, in UTF-16 units, the characters begin that it stands for. */
   readonly cluster: number;
 }

@@ -5,6 +5,7 @@ import {
   type Face,
   fromTheLeft,
   isSetPlainly,
+  type PlacedGlyph,
   plainEm,
   type SetRun,
   setLine,
@@ -20,8 +21,8 @@ export interface Letter {
   readonly outline: Path;
   /** Whether the font has it; if not, its outline is an empty box. */
   readonly known: boolean;
-  /** For a line that is not read from left to right letter by letter: the run it is part of, the same for all of it. */
-  readonly run?: SetRun;
+  /** For what is not read from left to right letter by letter: the piece it is part of, the same for all of it. */
+  readonly piece?: Piece;
   /** For a glyph of a shaped run; `character` is empty then. */
   readonly glyph?: Glyph;
 }
@@ -31,8 +32,12 @@ export interface Glyph {
   readonly id: number;
   /** From the baseline up. */
   readonly riseMm: number;
-  /** UTF-16 units before its characters in the words of the run. */
-  readonly cluster: number;
+}
+
+/** Letters or glyphs that are read as one. */
+export interface Piece {
+  /** What they read; absent: what they show. */
+  readonly reads?: string;
 }
 
 /** Stands for a character that the font lacks: an empty box, in ems. */
@@ -51,7 +56,7 @@ const MISSING: Path = [
   ]),
 ];
 
-/** The letters of a line where its anchor and the widths of its letters put them; runs as they are read. */
+/** The letters of a line where its anchor and the widths of its letters put them; in the order in which they are read. */
 export function lettersOf(line: Text): readonly Letter[] {
   return isSetPlainly(line.text, line.direction) ? plainLetters(line) : setLetters(line);
 }
@@ -90,14 +95,41 @@ function shapedLetters(
   left: number,
   emMm: number,
 ): readonly Letter[] {
-  return glyphs.map(({ id, xEm, yEm, cluster }) => ({
+  const pieceOf = piecesOf(run, glyphs);
+  const letterOf = (glyph: PlacedGlyph): Letter => ({
     character: '',
-    xMm: left + (run.xEm + xEm) * emMm,
-    outline: transformPath(face.outline(id), moveBy(0, -yEm)),
+    xMm: left + (run.xEm + glyph.xEm) * emMm,
+    outline: transformPath(face.outline(glyph.id), moveBy(0, -glyph.yEm)),
     known: true,
-    run,
-    glyph: { face, id, riseMm: yEm * emMm, cluster },
-  }));
+    piece: pieceOf(glyph),
+    glyph: { face, id: glyph.id, riseMm: glyph.yEm * emMm },
+  });
+  if (!run.isLeftward) return glyphs.map(letterOf);
+  // Readers of PDF take a letter to reach from the first glyph of its piece to the last: marks would shift it.
+  const isLetter = ({ advanceEm }: PlacedGlyph) => advanceEm > 0;
+  return [...glyphs.filter(isLetter), ...glyphs.filter((each) => !isLetter(each))].map(letterOf);
+}
+
+/**
+ * What glyphs read. A run to the right is one piece, since signs in it may stand before what they are read after. In one
+ * to the left each letter is its own, since readers of PDF turn such words round by places; its marks read nothing more.
+ */
+function piecesOf(
+  { words, isLeftward }: SetRun,
+  glyphs: readonly PlacedGlyph[],
+): (glyph: PlacedGlyph) => Piece {
+  const whole: Piece = { reads: words };
+  if (!isLeftward) return () => whole;
+  const starts = [...new Set(glyphs.map(({ cluster }) => cluster))].sort((a, b) => a - b);
+  const pieces = new Map(
+    starts.map((start, place) => [start, { reads: words.slice(start, starts[place + 1]) }]),
+  );
+  const marks: Piece = { reads: '' };
+  const lettered = new Set(
+    glyphs.filter(({ advanceEm }) => advanceEm > 0).map(({ cluster }) => cluster),
+  );
+  return ({ cluster, advanceEm }) =>
+    advanceEm > 0 || !lettered.has(cluster) ? (pieces.get(cluster) ?? whole) : marks;
 }
 
 function letterByLetter(
@@ -107,10 +139,16 @@ function letterByLetter(
   weight: Text['weight'],
 ): readonly Letter[] {
   let x = left + run.xEm * emMm;
-  return fromTheLeft(run).map((character) => {
-    const letter = { ...plainLetter(character, x, weight), run };
+  const letters = fromTheLeft(run).map((character) => {
+    const letter = plainLetter(character, x, weight);
     x += plainEm(character, weight) * emMm;
     return letter;
+  });
+  if (!run.isLeftward) return letters;
+  const read = [...run.words].reverse();
+  return letters.map((letter, place) => {
+    const reads = read[place] ?? letter.character;
+    return { ...letter, piece: reads === letter.character ? {} : { reads } };
   });
 }
 

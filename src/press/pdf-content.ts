@@ -93,13 +93,11 @@ function runContent(
 ): string {
   const [first] = run;
   if (!first?.known) return missingRun(run, text, transform);
-  const { glyph, run: set } = first;
-  const content = glyph
-    ? glyphRun(run, text, transform, lettering)
-    : knownRun(run, text, transform, lettering);
-  if (!glyph && !set?.isLeftward) return content;
-  const isFollowed = run.at(-1)?.character === ' ' && glyph;
-  return `/Span <</ActualText <${utf16(`${set?.words}${isFollowed ? ' ' : ''}`)}>>> BDC\n${content}\nEMC`;
+  const content = (first.glyph ? glyphRun : knownRun)(run, text, transform, lettering);
+  const reads = first.piece?.reads;
+  if (reads === undefined) return content;
+  const space = run.at(-1)?.character === ' ' ? ' ' : '';
+  return `/Span <</ActualText <${utf16(reads + space)}>>> BDC\n${content}\nEMC`;
 }
 
 /** A text string of a PDF file in hexadecimal digits (ISO 32000, 7.9.2.2). */
@@ -113,7 +111,7 @@ function runsOf(letters: readonly Letter[], isFollowed: boolean): readonly (read
   const runs: Letter[][] = [];
   for (const letter of letters) {
     const last = runs.at(-1);
-    if (last?.[0]?.known === letter.known && last[0].run === letter.run) last.push(letter);
+    if (last?.[0]?.known === letter.known && last[0].piece === letter.piece) last.push(letter);
     else runs.push([letter]);
   }
   const end = letters.at(-1);

@@ -40,6 +40,7 @@ function placed(buffer: Buffer, unitsPerEm: number): ReturnType<Face['layout']> 
       id: codepoint,
       xEm: (at + xOffset) / unitsPerEm,
       yEm: yOffset / unitsPerEm,
+      advanceEm: xAdvance / unitsPerEm,
       cluster,
     };
     at += xAdvance;
