@@ -12,6 +12,7 @@ import {
   type Text,
   textWidthMm,
 } from '../page/index.ts';
+import { leftwardPieces, type Piece } from './reading.ts';
 
 export interface Letter {
   readonly character: string;
@@ -27,17 +28,11 @@ export interface Letter {
   readonly glyph?: Glyph;
 }
 
-export interface Glyph {
+interface Glyph {
   readonly face: Face;
   readonly id: number;
   /** From the baseline up. */
   readonly riseMm: number;
-}
-
-/** Letters or glyphs that are read as one. */
-export interface Piece {
-  /** What they read; absent: what they show. */
-  readonly reads?: string;
 }
 
 /** Stands for a character that the font lacks: an empty box, in ems. */
@@ -95,41 +90,19 @@ function shapedLetters(
   left: number,
   emMm: number,
 ): readonly Letter[] {
-  const pieceOf = piecesOf(run, glyphs);
-  const letterOf = (glyph: PlacedGlyph): Letter => ({
+  const letterOf = ({ id, xEm, yEm }: PlacedGlyph, piece: Piece): Letter => ({
     character: '',
-    xMm: left + (run.xEm + glyph.xEm) * emMm,
-    outline: transformPath(face.outline(glyph.id), moveBy(0, -glyph.yEm)),
+    xMm: left + (run.xEm + xEm) * emMm,
+    outline: piece.isHidden ? [] : transformPath(face.outline(id), moveBy(0, -yEm)),
     known: true,
-    piece: pieceOf(glyph),
-    glyph: { face, id: glyph.id, riseMm: glyph.yEm * emMm },
+    piece,
+    glyph: { face, id, riseMm: yEm * emMm },
   });
-  if (!run.isLeftward) return glyphs.map(letterOf);
-  // Readers of PDF take a letter to reach from the first glyph of its piece to the last: marks would shift it.
-  const isLetter = ({ advanceEm }: PlacedGlyph) => advanceEm > 0;
-  return [...glyphs.filter(isLetter), ...glyphs.filter((each) => !isLetter(each))].map(letterOf);
-}
-
-/**
- * What glyphs read. A run to the right is one piece, since signs in it may stand before what they are read after. In one
- * to the left each letter is its own, since readers of PDF turn such words round by places; its marks read nothing more.
- */
-function piecesOf(
-  { words, isLeftward }: SetRun,
-  glyphs: readonly PlacedGlyph[],
-): (glyph: PlacedGlyph) => Piece {
-  const whole: Piece = { reads: words };
-  if (!isLeftward) return () => whole;
-  const starts = [...new Set(glyphs.map(({ cluster }) => cluster))].sort((a, b) => a - b);
-  const pieces = new Map(
-    starts.map((start, place) => [start, { reads: words.slice(start, starts[place + 1]) }]),
-  );
-  const marks: Piece = { reads: '' };
-  const lettered = new Set(
-    glyphs.filter(({ advanceEm }) => advanceEm > 0).map(({ cluster }) => cluster),
-  );
-  return ({ cluster, advanceEm }) =>
-    advanceEm > 0 || !lettered.has(cluster) ? (pieces.get(cluster) ?? whole) : marks;
+  if (!run.isLeftward) {
+    const whole: Piece = { reads: run.words };
+    return glyphs.map((glyph) => letterOf(glyph, whole));
+  }
+  return leftwardPieces(run.words, glyphs).map(({ glyph, piece }) => letterOf(glyph, piece));
 }
 
 function letterByLetter(

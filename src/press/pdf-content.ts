@@ -147,9 +147,12 @@ function glyphRun(
     const matrix = [...[a, b, c, d].map(factorText), mmText(x), mmText(y)].join(' ');
     return `${matrix} Tm <${lettering.shaped(glyph.face, glyph.id)}> Tj`;
   });
-  const face = run[0]?.glyph?.face;
+  const [first] = run;
+  const face = first?.glyph?.face;
   const font = face && `/${lettering.faceName(face)} ${factorText(emMm)} Tf`;
-  return `BT ${[font, ...shown].filter((operator) => operator).join(' ')} ET`;
+  const modes = first?.piece?.isHidden ? { before: '3 Tr', after: '0 Tr' } : {};
+  const all = [font, modes.before, ...shown, modes.after];
+  return `BT ${all.filter((operator) => operator).join(' ')} ET`;
 }
 
 function missingRun(run: readonly Letter[], text: Text, transform: Transform): string {
