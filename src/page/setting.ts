@@ -80,6 +80,9 @@ interface Stretch {
   readonly level: number;
 }
 
+/** Says how words are ordered and is not seen (Unicode Standard Annex #9, 2). */
+const ORDER_SIGN = /^[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]$/;
+
 function stretchesOf(words: string, direction: Direction | undefined): readonly Stretch[] {
   const ordering = orderingOrNone();
   const levels = ordering?.levels(words, direction);
@@ -88,6 +91,7 @@ function stretchesOf(words: string, direction: Direction | undefined): readonly 
   for (const cluster of clustersOf(words)) {
     const level = levels?.[at] ?? 0;
     at += cluster.length;
+    if (ORDER_SIGN.test(cluster)) continue;
     const script = scriptOf(cluster);
     const shown =
       script === undefined && level % 2 === 1
