@@ -44,12 +44,16 @@ function printableLine(line: string): Printable {
 
 /** The word less the signs that no font has; `undefined` where a letter is missing. */
 function knownPart(word: string): string | undefined {
-  const pieces = clustersOf(word).flatMap((cluster) =>
-    isShaped(cluster) ? [cluster] : [...cluster],
+  const parts = clustersOf(word).map((cluster) =>
+    isShaped(cluster) ? cluster : plainPart([...cluster]),
   );
-  const missing = pieces.filter((piece) => !GLYPHS.has(piece) && !isShaped(piece));
+  return parts.includes(undefined) ? undefined : parts.join('');
+}
+
+function plainPart(characters: readonly string[]): string | undefined {
+  const missing = characters.filter((character) => !GLYPHS.has(character));
   if (missing.some((character) => !LEFT_OUT.test(character))) return undefined;
-  return pieces.filter((piece) => !missing.includes(piece)).join('');
+  return characters.filter((character) => GLYPHS.has(character)).join('');
 }
 
 /** Whether there is a font of another script that has all that can be seen of it. */
