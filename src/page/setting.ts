@@ -73,6 +73,11 @@ export function glyphPath(face: Face, { id, xEm, yEm }: PlacedGlyph): Path {
   return transformPath(face.outline(id), moveBy(xEm, -yEm));
 }
 
+/** A name among other words, so that it is ordered by itself whichever way it runs. */
+export function isolated(name: string): string {
+  return isPlain(name) ? name : `\u2068${name}\u2069`;
+}
+
 interface Stretch {
   readonly words: string;
   readonly shown: string;
