@@ -9,6 +9,8 @@ export function shapedFace(file: Uint8Array, tag?: string): Face {
   const face = new FontFace(new Blob(Uint8Array.from(file).buffer));
   const font = new Font(face);
   const unitsPerEm = face.upem;
+  // One for all: the shaper's memory would be given back only between the pages of a pack.
+  const buffer = new Buffer();
   const outlines = new Map<number, Path>();
   return {
     file,
@@ -19,7 +21,7 @@ export function shapedFace(file: Uint8Array, tag?: string): Face {
       return path;
     },
     layout: (words, direction) => {
-      const buffer = new Buffer();
+      buffer.reset();
       buffer.addText(words);
       buffer.guessSegmentProperties();
       if (tag !== undefined) buffer.setScript(tag);
