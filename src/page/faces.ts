@@ -123,3 +123,30 @@ const CLUSTER = new RegExp(
 export function clustersOf(words: string): readonly string[] {
   return BEYOND.test(words) ? (words.match(CLUSTER) ?? []) : [...words];
 }
+
+/** Scripts of languages beyond the table's own letters (CLDR, likely subtags; from memory). */
+const SCRIPT_OF_LANGUAGE: Readonly<Record<string, Script>> = {
+  ar: 'arabic',
+  fa: 'arabic',
+  ur: 'arabic',
+  he: 'hebrew',
+  hi: 'devanagari',
+  mr: 'devanagari',
+  ne: 'devanagari',
+  el: 'greek',
+  bg: 'extended',
+  ru: 'extended',
+  uk: 'extended',
+};
+
+/** The scripts whose fonts a page in a language needs for its own words; `language` is a BCP 47 tag. */
+export function scriptsOfLanguage(language: string): readonly Script[] {
+  const script = SCRIPT_OF_LANGUAGE[language.split('-')[0] ?? ''];
+  return script === undefined ? [] : [script];
+}
+
+/** Which way paragraphs in a language run; `language` is a BCP 47 tag. */
+export function directionOf(language: string): Direction {
+  const leftward: readonly Script[] = ['arabic', 'hebrew'];
+  return scriptsOfLanguage(language).some((script) => leftward.includes(script)) ? 'rtl' : 'ltr';
+}
