@@ -8,6 +8,7 @@ const LADDER = [
   'activities',
   'learner',
   'sheets',
+  'by-hand',
   'press',
   'shaping',
   'records',

@@ -8,7 +8,10 @@ import { MOST_CHANCE } from './chance.ts';
 import { type Limits, refusalsWithColours } from './colours-at-hand.ts';
 import type { Decision } from './decision.ts';
 import type { Features } from './features.ts';
+import { styleForTask } from './ink-saving.ts';
 import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './parameters.ts';
+import type { Piece } from './pieces.ts';
+import type { Size } from './size.ts';
 import type { Skill } from './skills.ts';
 
 /** The age, in years, that a step is a first guess for; the child decides. */
@@ -44,9 +47,12 @@ export type Material =
   | { readonly kind: 'scissors' }
   | { readonly kind: 'glue' };
 
-export interface Size {
-  readonly widthMm: number;
-  readonly heightMm: number;
+export type { Size } from './size.ts';
+
+/** A line for the adult with a small drawing beside it, which goes from (0, 0) to the size. */
+export interface Guide extends Size {
+  readonly words: string;
+  readonly drawing: Group;
 }
 
 /** What an activity says, in one language. */
@@ -80,6 +86,8 @@ export interface ActivityWords<S extends ParameterSpecs = ParameterSpecs, P = un
   readonly harderNow: (printed: P) => string;
   /** Slips to look for and what they may come from, never a diagnosis: one or two sentences. */
   readonly lookFor: (printed: P) => readonly string[];
+  /** How the paper itself is to be handled, with a small drawing, where it is more than laid down; absent: it is not. */
+  readonly guide?: (printed: P) => Guide;
   /** The task in words, for someone who cannot see the page; does not give the answer away. */
   readonly describe: (printed: P) => string;
   /** The answer in words, for the proof line and the adult: "Blue and red are in all 4 boxes." */
@@ -114,11 +122,22 @@ export interface ActivityParts<Id extends string, S extends ParameterSpecs, P, A
   readonly chance: (printed: P) => number;
   /** Where a choice in the printed task shows what was chosen; absent: nowhere. */
   readonly decisions?: (printed: P, answer: A) => readonly Decision[];
-  /** The least room one task needs, furniture of the sheet not counted. */
-  readonly room: (printed: P) => Size;
+  /** The least room one task needs, furniture of the sheet not counted; without a style, as for the right hand. */
+  readonly room: (printed: P, style?: PrintStyle) => Size;
   /** The task from (0, 0) to `size`, which is at least its room; with `answer`, the answer drawn in. */
   readonly draw: (printed: P, size: Size, style: PrintStyle, answer?: A) => Group;
+  /**
+   * Whether what is asked hangs on how figures are filled, beyond what the figures say (`styleForTask`), so that they
+   * are never outlines to save ink; absent: it does not.
+   */
+  readonly hangsOnFilling?: (printed: P) => boolean;
   readonly materials: (printed: P, answer: A) => readonly Material[];
+  /**
+   * The figures of the answer as pieces to cut out and stick into the task's empty places, in the order of the answer,
+   * for the task as it is drawn at this size; then pieces that belong nowhere, where the task offers such figures.
+   * Absent, or none: no figure goes into an empty place.
+   */
+  readonly pieces?: (printed: P, answer: A, size: Size, style: PrintStyle) => readonly Piece[];
   readonly words: Readonly<Record<Language, ActivityWords<S, P>>>;
 }
 
@@ -161,9 +180,11 @@ export interface Activity {
   readonly chance: (printed: unknown) => number;
   /** Where the child decides between things of which a wrong one can be noted; `draw` marks all that they name. */
   readonly decisions: (task: Task) => readonly Decision[];
-  readonly room: (printed: unknown) => Size;
+  readonly room: (printed: unknown, style?: PrintStyle) => Size;
   readonly draw: (task: Task, size: Size, style: PrintStyle, withAnswer: boolean) => Group;
   readonly materials: (task: Task) => readonly Material[];
+  /** Pieces to cut out for the task as it is drawn at this size; none where no figure goes into an empty place. */
+  readonly pieces: (task: Task, size: Size, style: PrintStyle) => readonly Piece[];
 }
 
 /** Closes the typed parts of an activity into the form that knows no types of its own. */
@@ -200,10 +221,18 @@ export function defineActivity<const Id extends string, const S extends Paramete
     features: (printed) => parts.features(printed as P),
     chance: (printed) => Math.min(MOST_CHANCE, parts.chance(printed as P)),
     decisions: (task) => parts.decisions?.(task.printed as P, task.answer as A) ?? [],
-    room: (printed) => parts.room(printed as P),
-    draw: (task, size, style, withAnswer) =>
-      parts.draw(task.printed as P, size, style, ...(withAnswer ? [task.answer as A] : [])),
+    room: (printed, style) => parts.room(printed as P, style),
+    draw: (task, size, style, withAnswer) => {
+      const printed = task.printed as P;
+      const inked = styleForTask(printed, style, parts.hangsOnFilling?.(printed));
+      return parts.draw(printed, size, inked, ...(withAnswer ? [task.answer as A] : []));
+    },
     materials: (task) => parts.materials(task.printed as P, task.answer as A),
+    pieces: (task, size, style) => {
+      const printed = task.printed as P;
+      const inked = styleForTask(printed, style, parts.hangsOnFilling?.(printed));
+      return parts.pieces?.(printed, task.answer as A, size, inked) ?? [];
+    },
   };
 }
 

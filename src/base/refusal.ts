@@ -9,6 +9,14 @@ export type Got = string | number | boolean | null;
  */
 export type StorageFault = 'denied' | 'full' | 'blocked' | 'failed';
 
+/** A thing to make sheets with: stickers of a colour and size, a crayon of a colour, or a tool by its name. */
+export interface Thing {
+  readonly what: 'sticker' | 'crayon' | 'pencil' | 'scissors' | 'glue' | 'counters' | 'pockets';
+  readonly colour?: string;
+  readonly diameterMm?: number;
+  readonly count?: number;
+}
+
 /** Why a request is refused: a code, where (`in-every-box › boxes`), and what the sentence needs. */
 export type Refusal = { readonly at: string } & (
   | {
@@ -44,7 +52,29 @@ export type Refusal = { readonly at: string } & (
       readonly unit: string;
       readonly advice: string;
     }
+  | {
+      readonly code: 'not-in-the-house';
+      /** Sheets that are told of: all that were asked for, or the first of very many. */
+      readonly sheets: number;
+      /** How many were asked for, where that is more; then more must be added, too. */
+      readonly of?: number;
+      /** Fewer sheets that can be had; 0: not known, or none. */
+      readonly possible: number;
+      readonly needs: readonly Thing[];
+      /** What there is of the kinds that are needed. */
+      readonly has: readonly Thing[];
+      /** With these as well, all sheets could be had. */
+      readonly add: readonly Thing[];
+    }
   | { readonly code: 'not-proven'; readonly reason: string }
+  | {
+      /** What the 50 mm line measured, and what can be corrected, in mm; with a paper, on that paper. */
+      readonly code: 'not-correctable';
+      readonly got: number;
+      readonly least: number;
+      readonly most: number;
+      readonly paper?: string;
+    }
   | { readonly code: 'unwritable'; readonly reason: string }
   | { readonly code: 'storage'; readonly fault: StorageFault }
 );

@@ -1,28 +1,54 @@
 // Where a pack is to go, and whether it can go there; asked before anything is made.
 import { resolve } from 'node:path';
-import { Refused } from './failure.ts';
+import { measureRefusals, type PageChoice, readMeasure } from '../page/index.ts';
+import { printedPapers } from '../sheets/index.ts';
+import type { CutOptions } from './cut-options.ts';
+import { accepted, Refused } from './failure.ts';
+import type { MadeOptions } from './made-options.ts';
 import { refuseUnwritableFile, refuseUnwritableFolder } from './targets.ts';
 
 /** Where a pack goes; `out` may be `-`, standard output. */
-export interface Outputs {
+export interface Outputs extends CutOptions, MadeOptions {
   readonly out?: string;
   readonly json?: string;
   readonly svg?: string;
   /** A folder for one PDF for each child of a group. */
   readonly perChild?: string;
+  /** Sheets of A5 on pages of their own, not two on one A4. */
+  readonly single?: boolean;
+  /** What the 50 mm line measured on the printer that this is for, as it was typed. */
+  readonly measured?: string;
   readonly answers: boolean;
   readonly adultPage: boolean;
 }
 
 export const STANDARD_OUTPUT = '-';
+const MEASURED = '--measured';
 
-/** Refuses places that nothing can be written to, so that no long pack is made in vain. */
-export function checkOutputs({ out, json, svg, perChild }: Outputs): void {
+/**
+ * Refuses places that nothing can be written to, and a measure that sheets with this page cannot be corrected for, so
+ * that no long pack is made in vain.
+ */
+export function checkOutputs(outputs: Outputs, page: PageChoice): void {
+  const { out, json, svg, perChild } = outputs;
+  refuseMeasure(outputs, page);
   refuseSamePlace([out, json, svg, perChild]);
   if (out !== undefined && out !== STANDARD_OUTPUT) refuseUnwritableFile(out);
   if (json !== undefined) refuseUnwritableFile(json);
   if (svg !== undefined) refuseUnwritableFolder(svg);
   if (perChild !== undefined) refuseUnwritableFolder(perChild);
+}
+
+/** What the 50 mm line measured, in mm; absent: pages are printed as they are. */
+export function measureOf({ measured }: Outputs): number | undefined {
+  return measured === undefined ? undefined : accepted(readMeasure(measured, MEASURED));
+}
+
+function refuseMeasure(outputs: Outputs, page: PageChoice): void {
+  const measuredMm = measureOf(outputs);
+  if (measuredMm === undefined) return;
+  const refusals = measureRefusals(printedPapers([page], outputs.single), measuredMm, MEASURED);
+  if (refusals.length > 0) throw new Refused(...refusals);
 }
 
 function refuseSamePlace(given: readonly (string | undefined)[]): void {

@@ -1,8 +1,12 @@
 // `samewise pack`: from options or a recipe file to a proven pack on disk.
 import { getRandomValues } from 'node:crypto';
-import { makePack, type Pack, type Recipe } from '../sheets/index.ts';
+import { type MadeWishes, quickRecipe } from '../by-hand/index.ts';
+import type { Pack, Recipe } from '../sheets/index.ts';
+import { makePackAtHand } from '../supplies/index.ts';
 import { shellWords } from '../words/index.ts';
+import { refuseNothingToCut, withCutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
+import { isQuick, madeOf, refuseStickers } from './made-options.ts';
 import { checkOutputs, type Outputs } from './outputs.ts';
 import { type RecipeOptions, recipeOf } from './recipe-options.ts';
 import { showProgress, tell } from './terminal.ts';
@@ -12,13 +16,16 @@ export type PackOptions = RecipeOptions & Outputs;
 const words = shellWords('en');
 
 export async function runPack(options: PackOptions): Promise<void> {
-  const recipe = recipeOf(options);
+  const asked = withCutOptions(recipeOf(options), options);
+  const wishes = madeOf(options, asked);
+  const recipe = isQuick(options, asked, wishes) ? quickRecipe(asked) : asked;
   refuseNoGroup(recipe, options);
-  checkOutputs(options);
+  checkOutputs(options, recipe.page);
   const seed = recipe.seed ?? chosenSeed();
-  const pack = accepted(makePack({ ...recipe, seed }, showProgress(words.proving)));
+  const pack = accepted(makePackAtHand({ ...recipe, seed }, showProgress(words.proving)));
+  refuseNothingToCut(pack);
   if (recipe.seed === undefined) tell(words.seedChosen(seed));
-  await writeProven(pack, options, 'pack');
+  await writeProven(pack, options, 'pack', wishes);
 }
 
 /** One PDF for each child needs children. */
@@ -29,10 +36,20 @@ function refuseNoGroup({ children }: Recipe, { perChild }: Outputs): void {
 }
 
 /** Tells what was proven and writes it. What writes PDF is loaded only here: it is half of the start. */
-export async function writeProven(pack: Pack, outputs: Outputs, usual: string): Promise<void> {
+export async function writeProven(
+  pack: Pack,
+  outputs: Outputs,
+  usual: string,
+  wishes: MadeWishes,
+): Promise<void> {
+  refuseStickers(pack, wishes);
   tell(packLine(pack));
-  const { writePack } = await import('./write-pack.ts');
-  await writePack(pack, outputs, usual);
+  const [{ inkLine }, { writePack }] = await Promise.all([
+    import('./ink-line.ts'),
+    import('./write-pack.ts'),
+  ]);
+  if ((wishes.made ?? 'printed') === 'printed') tell(inkLine(pack));
+  await writePack(pack, { ...outputs, wishes }, usual);
 }
 
 function packLine({ sheets }: Pack): string {

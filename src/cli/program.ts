@@ -8,6 +8,7 @@ import { Refused } from './failure.ts';
 import type { Outputs } from './outputs.ts';
 import { type PackOptions, runPack } from './pack-command.ts';
 import { packageVersion } from './package-files.ts';
+import { type RulerOptions, runRuler } from './ruler-command.ts';
 import { runSchema } from './schema-command.ts';
 import { tell } from './terminal.ts';
 
@@ -50,6 +51,7 @@ function programOf(setExitCode: (code: number) => void): Command {
   addPack(program);
   addCheck(program, setExitCode);
   addAgain(program);
+  addRuler(program);
   addActivities(program);
   addSchema(program);
   return program;
@@ -83,9 +85,11 @@ function addPack(program: Command): void {
     .option('--set <name=value>', options.set, collect, [])
     .option('--goals <names>', options.goals)
     .option('--recipe <file>', options.recipe)
+    .option('--stock <file>', options.stock)
     .option('--children <names>', options.children)
     .option('--sorted <by>', options.sorted)
-    .option('--per-child <folder>', options.perChild);
+    .option('--per-child <folder>', options.perChild)
+    .option('--quick', options.quick);
   addOutputs(pack).action((given: PackOptions) => runPack(given));
 }
 
@@ -105,13 +109,30 @@ function addAgain(program: Command): void {
   addOutputs(again).action((code: string[], given: Outputs) => runAgain(code.join(' '), given));
 }
 
+function addRuler(program: Command): void {
+  program
+    .command('ruler')
+    .description(commands.ruler)
+    .option('--paper <name>', options.paper)
+    .option('--out <file>', options.out)
+    .action((given: RulerOptions) => runRuler(given));
+}
+
 function addOutputs(command: Command): Command {
   return command
     .option('--out <file>', options.out)
     .option('--json <file>', options.json)
     .option('--svg <folder>', options.svg)
+    .option('--pieces', options.pieces)
+    .option('--key-card', options.keyCard)
+    .option('--cards', options.cards)
+    .option('--single', options.single)
+    .option('--measured <mm>', options.measured)
     .option('--no-answers', options.noAnswers)
-    .option('--no-adult-page', options.noAdultPage);
+    .option('--no-adult-page', options.noAdultPage)
+    .option('--by-hand', options.byHand)
+    .option('--half-made', options.halfMade)
+    .option('--sticker <mm>', options.sticker);
 }
 
 function addActivities(program: Command): void {

@@ -27,6 +27,7 @@ import {
   SIZES,
   stepForAge,
   styleOf,
+  toCutField,
   valuesOf,
   writtenChoices,
 } from '../sheets/index.ts';
@@ -42,6 +43,7 @@ import {
   wholeOf,
 } from './option-values.ts';
 import { readText } from './read-text.ts';
+import { stockOf } from './stock-option.ts';
 import { tell } from './terminal.ts';
 
 /** The options that say what to make, as they are typed. */
@@ -64,6 +66,7 @@ export interface RecipeOptions extends GroupOptions {
   readonly set: readonly string[];
   readonly goals?: string;
   readonly recipe?: string;
+  readonly stock?: string;
 }
 
 const AGES = { min: 3, max: 5 } as const;
@@ -83,7 +86,11 @@ export function recipeOf(options: RecipeOptions): Recipe {
     ...(seed === undefined ? {} : { seed }),
     parts: base?.parts ?? [partOf(options, style)],
     ...(goals === undefined ? {} : { goals }),
+    ...toCutField(base?.toCut),
     ...groupOf(options, base),
+    ...stockOf(options.stock, base),
+    ...(base?.made === undefined ? {} : { made: base.made }),
+    ...(base?.quick === undefined ? {} : { quick: base.quick }),
   };
 }
 

@@ -1,9 +1,9 @@
-// `samewise schema`: the JSON Schema of the pack file, of the recipe, or of both by name.
+// `samewise schema`: the JSON Schema of the pack file, of the recipe or of the stock, or of all by name.
 import { SCHEMAS } from '../sheets/index.ts';
 import { choiceOf } from './option-values.ts';
 import { print } from './terminal.ts';
 
-const NAMES = ['pack', 'recipe'] as const;
+const NAMES = ['pack', 'recipe', 'stock'] as const;
 
 export function runSchema(name: string | undefined): void {
   const schema = name === undefined ? SCHEMAS : SCHEMAS[choiceOf(name, 'schema', NAMES)];

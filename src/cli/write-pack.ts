@@ -1,20 +1,20 @@
 // Writing a proven pack to the files that were asked for: all of them, or none.
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page, Pages } from '../page/index.ts';
+import { type MadeWishes, pagesMade } from '../by-hand/index.ts';
+import { corrected, correctedPages, type Page, type Pages } from '../page/index.ts';
 import { svgOf, writePdf } from '../press/index.ts';
 import {
   childFileName,
   PACK_CHARACTERS,
   type Pack,
   packFileText,
-  packPages,
   packsOfChildren,
 } from '../sheets/index.ts';
 import { shellWords } from '../words/index.ts';
-import { Refused } from './failure.ts';
+import { accepted, Refused } from './failure.ts';
 import { namedPages } from './named-pages.ts';
-import { type Outputs, STANDARD_OUTPUT } from './outputs.ts';
+import { measureOf, type Outputs, STANDARD_OUTPUT } from './outputs.ts';
 import { readFonts } from './package-files.ts';
 import { loadScriptsOf } from './script-fonts.ts';
 import { openStaging, type Staging } from './staging.ts';
@@ -22,8 +22,11 @@ import { print, showProgress, tell } from './terminal.ts';
 
 const words = shellWords('en');
 
+/** Where a pack goes, and how its sheets come about. */
+type Wanted = Outputs & { readonly wishes: MadeWishes };
+
 /** Writes the pack; without any output to the first free name of `usual` (`pack.pdf`, `pack-2.pdf`, …). */
-export async function writePack(pack: Pack, given: Outputs, usual: string): Promise<void> {
+export async function writePack(pack: Pack, given: Wanted, usual: string): Promise<void> {
   const isNowhere = (given.out ?? given.json ?? given.svg ?? given.perChild) === undefined;
   await loadScriptsOf(pack.sheets.map(({ child }) => child?.name ?? '').join('\n'));
   const outputs = isNowhere ? { ...given, out: freeName(usual) } : given;
@@ -39,13 +42,14 @@ export async function writePack(pack: Pack, given: Outputs, usual: string): Prom
   if (outputs.out === STANDARD_OUTPUT) await writePdf(pagesOf(pack, outputs), readFonts(), print);
 }
 
-function freeName(usual: string): string {
+/** The first name of `usual.pdf`, `usual-2.pdf` and so on that nothing has yet. */
+export function freeName(usual: string): string {
   let name = `${usual}.pdf`;
   for (let number = 2; existsSync(name); number++) name = `${usual}-${number}.pdf`;
   return name;
 }
 
-async function writeAside(pack: Pack, outputs: Outputs, staging: Staging): Promise<string[]> {
+async function writeAside(pack: Pack, outputs: Wanted, staging: Staging): Promise<string[]> {
   const { out, json, svg, perChild } = outputs;
   if (json !== undefined) await writeJson(pack, json, staging);
   if (svg !== undefined) await writeSvgs(pack, outputs, svg, staging);
@@ -58,9 +62,12 @@ async function writeAside(pack: Pack, outputs: Outputs, staging: Staging): Promi
   return [pdf, json, svg, perChild].filter((path) => path !== undefined);
 }
 
-function pagesOf(pack: Pack, { answers, adultPage }: Outputs): Pages {
-  const pages = packPages(pack, { withAnswers: answers, withAdultPage: adultPage });
-  return { ...pages, pages: countedPages(pages.pages, pack.sheets.length) };
+function pagesOf(pack: Pack, outputs: Wanted): Pages {
+  const { answers, adultPage, single = false, wishes } = outputs;
+  const options = { withAnswers: answers, withAdultPage: adultPage, isSingle: single };
+  const pages = accepted(pagesMade(pack, wishes, options));
+  const scaled = correctedPages(pages.pages, measureOf(outputs));
+  return { ...pages, pages: countedPages(scaled, pack.sheets.length) };
 }
 
 /** Pages that show progress as they are taken; the few besides the sheets do not count. */
@@ -86,7 +93,7 @@ async function writeJson(pack: Pack, path: string, staging: Staging): Promise<vo
 /** Numbered in the order of the group; of the name what is safe in a file's name anywhere. */
 async function writePerChild(
   pack: Pack,
-  outputs: Outputs,
+  outputs: Wanted,
   folder: string,
   staging: Staging,
 ): Promise<void> {
@@ -101,13 +108,16 @@ async function writePerChild(
 
 async function writeSvgs(
   pack: Pack,
-  outputs: Outputs,
+  outputs: Wanted,
   folder: string,
   staging: Staging,
 ): Promise<void> {
   staging.folder(folder);
+  const measuredMm = measureOf(outputs);
   for (const { name, page } of namedPages(pack, outputs)) {
     const path = join(folder, `${name}.svg`);
-    await staging.write(path, async (write) => write(Buffer.from(svgOf(page))));
+    await staging.write(path, async (write) =>
+      write(Buffer.from(svgOf(corrected(page, measuredMm)))),
+    );
   }
 }

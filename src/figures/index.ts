@@ -27,6 +27,7 @@ export {
   turnedOutlineShare,
 } from './outline-distance.ts';
 export { isOwnColoured, type Paint as FigurePaint, paintOf } from './paint.ts';
+export { pathFromText } from './path-text.ts';
 export {
   categoryOf,
   PICTURE_CATEGORIES,
@@ -35,7 +36,6 @@ export {
   type PicturePart,
   picturesOf,
 } from './pictures.ts';
-export { pathFromText } from './path-text.ts';
 export * from './pools.ts';
 export * from './room.ts';
 export { SIGN_WIDTH_SHARE } from './sign-lines.ts';

@@ -6,10 +6,13 @@ import { DOT_LAYOUTS, FILLS, type Figure, FORMS, isSign, SHAPES } from '../figur
 import { COLOUR_NAMES, contrastOf, greyOf, hexOf } from '../palette/index.ts';
 import { drawFigure, OUTLINE_MM } from './figure-drawing.ts';
 import { INK, WHITE } from './ink.ts';
+import type { PrintStyle } from './print-style.ts';
 import type { Group, SceneNode, Shape } from './scene.ts';
 
 const COLOUR = { print: 'colour' } as const;
 const GREY = { print: 'grey' } as const;
+const SAVING = { print: 'colour', ink: 'saving' } as const;
+const SAVING_GREY = { print: 'grey', ink: 'saving' } as const;
 
 /** All shapes of a drawing with the clips that they are under. */
 function shapesOf(
@@ -70,7 +73,7 @@ describe('drawFigure', () => {
     fc.assert(
       fc.property(
         figures,
-        fc.constantFrom(COLOUR, GREY),
+        fc.constantFrom<PrintStyle>(COLOUR, GREY, SAVING, SAVING_GREY),
         fc.constantFrom(10, 14, 22),
         (figure, style, cellMm) => {
           const drawing = drawFigure(figure, 50, 80, cellMm, style);
@@ -214,6 +217,76 @@ describe('drawFigure in grey print', () => {
         ({ x, y }) => x > markBox.left - clear && y > markBox.top - clear,
       );
       if (isBeside) expect(touching, JSON.stringify(figure)).toEqual([]);
+    }
+  });
+});
+
+describe('drawFigure to save ink', () => {
+  /** The colour of the line along the outline, and its width where it shows, in mm. */
+  function lineOf(figure: Figure, cellMm: number, style: PrintStyle) {
+    const shapes = shapesOf(drawFigure(figure, 0, 0, cellMm, style));
+    const isColoured = figure.colour !== undefined;
+    const [line] = shapes.filter(
+      ([{ stroke }, clips]) => stroke && clips.length > 0 === isColoured,
+    );
+    const { colour = '', widthMm = 0 } = line?.[0].stroke ?? {};
+    return { colour, widthMm: isColoured ? widthMm / 2 : widthMm };
+  }
+
+  it('leaves the inside of every shape white, its line in the very colour that it was filled with', () => {
+    for (const form of SHAPES) {
+      for (const colour of COLOUR_NAMES.filter((name) => name !== 'white')) {
+        const figure = { form, colour };
+        const drawing = drawFigure(figure, 0, 0, 16, SAVING);
+        const edge = colour === 'black' ? hexOf('black') : INK;
+        expect(paintsOf(drawing)).toEqual(new Set([WHITE, hexOf(colour), edge]));
+        const fills = shapesOf(drawing).flatMap(([{ fill }]) => (fill ? [fill] : []));
+        expect(fills, `${colour} ${form}`).toEqual([WHITE]);
+        expect(lineOf(figure, 16, SAVING).colour).toBe(hexOf(colour));
+      }
+    }
+  });
+
+  it('draws a line of at least 1 mm at every size that figures are printed in, and of 2 mm in colour on large ones', () => {
+    for (const cellMm of [14.5, 16, 20, 40]) {
+      expect(lineOf({ form: 'star' }, cellMm, SAVING).widthMm).toBeGreaterThanOrEqual(1);
+      expect(lineOf({ form: 'star', colour: 'red' }, cellMm, SAVING).widthMm).toBeGreaterThan(1.7);
+    }
+    expect(lineOf({ form: 'star', colour: 'red' }, 20, SAVING).widthMm).toBeGreaterThan(2);
+  });
+
+  it('holds a colour that is lighter than 3:1 on white by a line of ink round it', () => {
+    const light = COLOUR_NAMES.filter((name) => contrastOf(hexOf(name), WHITE) < 3);
+    expect(light).toEqual(expect.arrayContaining(['yellow', 'pink', 'orange']));
+    for (const colour of light.filter((name) => name !== 'white')) {
+      const drawing = drawFigure({ form: 'heart', colour }, 0, 0, 16, SAVING);
+      const [outer] = shapesOf(drawing)
+        .filter(([, clips]) => clips.length === 0)
+        .slice(-1);
+      expect(outer?.[0].stroke?.colour, colour).toBe(INK);
+    }
+  });
+
+  it('keeps the initials of grey print, in ink on the white inside', () => {
+    for (const colour of COLOUR_NAMES.filter((name) => name !== 'white')) {
+      const mark = partOf(drawFigure({ form: 'circle', colour }, 0, 0, 14, SAVING_GREY), 'mark');
+      expect(mark && shapesOf(mark)[0]?.[0].fill, colour).toBe(INK);
+    }
+  });
+
+  it('draws what is a line already, and what tells by its filling, as ever', () => {
+    const figures: readonly Figure[] = [
+      { form: 'capital-A' },
+      { form: 'numeral-3', colour: 'red' },
+      { form: 'sign-tick', colour: 'blue' },
+      { form: 'dots', count: 3 },
+      { form: 'circle', colour: 'white' },
+      { form: 'heart', fill: 'outline', colour: 'red' },
+      { form: 'star', fill: 'checks' },
+    ];
+    for (const figure of figures) {
+      const saving = drawFigure(figure, 0, 0, 14, SAVING);
+      expect(saving, JSON.stringify(figure)).toEqual(drawFigure(figure, 0, 0, 14, COLOUR));
     }
   });
 });

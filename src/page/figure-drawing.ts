@@ -20,7 +20,7 @@ import {
 import { contrastOf, greyOf, hexOf } from '../palette/index.ts';
 import { drawMark, markSpot } from './colour-mark.ts';
 import { INK, WHITE } from './ink.ts';
-import { filled, group, stroked } from './nodes.ts';
+import { filled, group, showing, stroked } from './nodes.ts';
 import { drawPicture } from './picture-drawing.ts';
 import type { PrintStyle } from './print-style.ts';
 import type { Group, Paint, SceneNode, Stroke } from './scene.ts';
@@ -36,6 +36,17 @@ export const DOT_OUTLINE_MM = 0.3;
 
 /** Width in mm of the coloured band inside a figure that is outlined in a colour. */
 const BAND_MM = 1.4;
+
+/**
+ * To save ink, the line of a figure in cell sides, and the most of it in mm: widest where it alone shows a colour; in
+ * grey print it leaves the room to the mark.
+ */
+const SAVING = {
+  colour: { share: 0.12, mostMm: 2.2 },
+  grey: { share: 0.06, mostMm: 1.2 },
+  ink: { share: 0.07, mostMm: 1.4 },
+};
+const SAVING_EDGE_MM = 0.3;
 
 /** The line round a figure takes at most this part of its side, however small it is printed. */
 const MOST_EDGES = 6;
@@ -53,6 +64,8 @@ interface Look {
   readonly colour: Paint | undefined;
   readonly fill: Fill;
   readonly edge: Stroke;
+  /** Of the coloured band of an outline, in mm. */
+  readonly bandMm: number;
 }
 
 /**
@@ -68,18 +81,19 @@ export function drawFigure(
   style: PrintStyle,
 ): Group {
   const cell = { x: xMm, y: yMm, side: cellMm };
-  const look = lookOf(figure, style);
-  const alt = figureName(figure);
+  const look = lookOf(figure, cellMm, style);
+  const drawn = (nodes: readonly SceneNode[]) =>
+    showing(group('figure', nodes, figureName(figure)), figure);
   if (isOwnColoured(figure)) {
     const side = cellMm * (figure.size ?? 1);
     const edge = edgeWithin(look.edge, side);
-    return group('figure', drawPicture(figure, xMm, yMm, side, edge, style), alt);
+    return drawn(drawPicture(figure, xMm, yMm, side, edge, style));
   }
   if (style.print === 'colour' || figure.colour === undefined) {
-    return group('figure', drawBody(figure, cell, look), alt);
+    return drawn(drawBody(figure, cell, look));
   }
   const hasBand = look.fill === 'outline' && look.colour !== undefined;
-  const spot = markSpot(figure, cellMm, hasBand ? BAND_MM : look.edge.widthMm);
+  const spot = markSpot(figure, cellMm, hasBand ? look.bandMm : look.edge.widthMm);
   const body = {
     x: xMm + spot.bodyShift * cellMm,
     y: yMm + spot.bodyShift * cellMm,
@@ -88,19 +102,38 @@ export function drawFigure(
   const ground = spot.inside ? groundOf(look) : WHITE;
   const isOnTexture = spot.inside && look.fill !== 'solid' && look.fill !== 'outline';
   const mark = drawMark(figure.colour, xMm + spot.x, yMm + spot.y, spot.capMm, ground, isOnTexture);
-  return group('figure', [...drawBody(figure, body, look), mark], alt);
+  return drawn([...drawBody(figure, body, look), mark]);
 }
 
-function lookOf(figure: Figure, { print }: PrintStyle): Look {
+function lookOf(figure: Figure, cellMm: number, { print, ink }: PrintStyle): Look {
   const { fill } = paintOf(figure);
   const { colour } = figure;
   const widthMm = edgeMmOf(formOf(figure));
   const printed = colour && (print === 'grey' ? greyOf(colour) : hexOf(colour));
-  return {
+  const look = {
     colour: colour === 'white' ? undefined : printed,
     fill,
     edge: { colour: colour === 'black' && printed ? printed : INK, widthMm },
+    bandMm: BAND_MM,
   };
+  return ink === 'saving' && fill === 'solid' && hasArea(figure)
+    ? savingLook(look, cellMm, print)
+    : look;
+}
+
+/** Letters, numerals and signs are lines already; a quantity keeps the area of its dots. */
+function hasArea(figure: Figure): boolean {
+  const form = formOf(figure);
+  return isShape(form) || isPicture(form);
+}
+
+/** Only the line of a filled figure: its colour between a fine edge and the white inside, or ink. */
+function savingLook(look: Look, cellMm: number, print: PrintStyle['print']): Look {
+  const isInk = look.colour === undefined;
+  const { share, mostMm } = SAVING[isInk ? 'ink' : print];
+  const lineMm = Math.min(mostMm, share * cellMm);
+  const edge = { ...look.edge, widthMm: isInk ? lineMm : SAVING_EDGE_MM };
+  return { ...look, fill: 'outline', edge, bandMm: lineMm };
 }
 
 function edgeMmOf(form: FormId): number {
@@ -161,7 +194,8 @@ function drawInside(path: Path, cell: Cell, look: Look): readonly SceneNode[] {
   const ground = filled(path, groundOf(look));
   if (look.fill === 'solid') return [ground];
   const { colour, fill } = look;
-  const children = fill === 'outline' ? drawBand(path, colour) : drawTexture(fill, cell, colour);
+  const children =
+    fill === 'outline' ? drawBand(path, colour, look.bandMm) : drawTexture(fill, cell, colour);
   return children.length > 0 ? [ground, { kind: 'group', clip: path, children }] : [ground];
 }
 
@@ -170,8 +204,8 @@ function groundOf({ fill, colour }: Look): Paint {
 }
 
 /** The inner half of a thick line along the outline; the outer half is clipped away. */
-function drawBand(path: Path, colour: Paint | undefined): readonly SceneNode[] {
-  return colour === undefined ? [] : [stroked(path, { colour, widthMm: 2 * BAND_MM })];
+function drawBand(path: Path, colour: Paint | undefined, bandMm: number): readonly SceneNode[] {
+  return colour === undefined ? [] : [stroked(path, { colour, widthMm: 2 * bandMm })];
 }
 
 /** Over the whole cell and upright, however the figure is turned: white marks on dark grounds, else ink. */

@@ -1,5 +1,6 @@
 // Dividing an area into calm, equal, centred places; everything in mm.
 import { compose, moveBy, type Point, scaleBy } from '../base/index.ts';
+import type { Hand } from './print-style.ts';
 import type { Group } from './scene.ts';
 
 /** An upright rectangle of the page, in mm from the top left corner. */
@@ -39,6 +40,15 @@ export function insetArea({ left, top, width, height }: Area, insetMm: number): 
 export function centredIn(area: Area, width: number, height = width): Area {
   const centre = centreOf(area);
   return { left: centre.x - width / 2, top: centre.y - height / 2, width, height };
+}
+
+/**
+ * An area of a layout that stands in `whole` as for the right hand, what is looked at left of where it is answered: the
+ * same, or for the left hand as far from the other side. What stands inside keeps its order.
+ */
+export function onSideFor(hand: Hand, area: Area, whole: Pick<Area, 'left' | 'width'>): Area {
+  if (hand !== 'left') return area;
+  return { ...area, left: 2 * whole.left + whole.width - area.left - area.width };
 }
 
 /** The largest square in the middle of an area. */

@@ -1,5 +1,6 @@
 // Short ways to write the nodes of a scene.
 import { linePath, type Path, rectanglePath } from '../base/index.ts';
+import type { Figure } from '../figures/index.ts';
 import { INK, LINE_MM, WHITE } from './ink.ts';
 import type { Group, Paint, SceneNode, Shape, Stroke, Text } from './scene.ts';
 
@@ -10,6 +11,21 @@ export function group(role: string, children: readonly SceneNode[], alt?: string
 /** The group as one of the things that a task's decisions are about; see `Group.mark`. */
 export function marked(node: Group, mark: number): Group {
   return { ...node, mark };
+}
+
+/** The node as something that the child looks at while it answers. */
+export function asModel<N extends Group | Shape>(node: N): N {
+  return { ...node, use: 'model' };
+}
+
+/** The node as a place where the child answers. */
+export function asPlace<N extends Group | Shape>(node: N): N {
+  return { ...node, use: 'place' };
+}
+
+/** The group as the drawing of one figure; see `Group.shows`. */
+export function showing(node: Group, shows: Figure): Group {
+  return { ...node, shows };
 }
 
 export function filled(path: Path, fill: Paint, stroke?: Stroke): Shape {

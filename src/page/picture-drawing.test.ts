@@ -64,6 +64,19 @@ describe('a picture on the page', () => {
     expect(drawn({ form: 'picture-cat', colour: 'blue' }, 'colour').length).toBe(2);
   });
 
+  it('to save ink is white inside a line of each part’s own colour, parts with holes but filled', () => {
+    for (const form of PICTURES) {
+      const style = { print: 'colour', ink: 'saving' } as const;
+      const [, ...shapes] = shapesOf(drawFigure({ form }, 0, 0, CELL_MM, style));
+      const colours = shapes.flatMap(({ fill, stroke, rule }) =>
+        rule === 'evenodd' ? [fill] : stroke ? [stroke.colour] : [],
+      );
+      expect(colours, form).toEqual(partsOf({ form }).map(({ fill }) => fill));
+      const filled = shapes.filter(({ fill, rule }) => fill && rule === undefined);
+      expect(new Set(filled.map(({ fill }) => fill))).toEqual(new Set(['#ffffff']));
+    }
+  });
+
   it('is said by its name', () => {
     expect(drawFigure({ form: 'picture-fir-tree' }, 0, 0, CELL_MM, { print: 'colour' }).alt).toBe(
       'fir tree',

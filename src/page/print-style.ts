@@ -11,5 +11,9 @@ export interface PrintStyle extends ColourStock {
 }
 
 export const PRINT_CHOICES = ['colour', 'grey'] as const;
+/** The hand of a style; absent: the right one. */
+export type Hand = PrintStyle['hand'];
+
 export const HANDS = ['right', 'left'] as const;
 export const INKS = ['full', 'saving'] as const;
+export type Ink = (typeof INKS)[number];

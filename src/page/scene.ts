@@ -1,5 +1,6 @@
 // A scene: what a page shows, in millimetres from its top left corner, before any file format.
 import type { Path, Transform } from '../base/index.ts';
+import type { Figure } from '../figures/index.ts';
 import type { Direction } from './faces.ts';
 
 /** A colour as `#rrggbb`. */
@@ -13,6 +14,12 @@ export interface Stroke {
   readonly ends?: 'round' | 'square';
 }
 
+/**
+ * What the writing hand must know of a part of a task: what the child looks at while it answers, or a place where it
+ * answers. A `model` never stands beside the `place` of its group on the side of the hand.
+ */
+export type Use = 'model' | 'place';
+
 export interface Shape {
   readonly kind: 'shape';
   readonly path: Path;
@@ -20,6 +27,8 @@ export interface Shape {
   readonly stroke?: Stroke;
   /** Absent: nonzero. */
   readonly rule?: 'nonzero' | 'evenodd';
+  /** Absent: neither. */
+  readonly use?: Use;
 }
 
 export interface Text {
@@ -48,10 +57,16 @@ export interface Group {
   /** Nothing outside this outline shows (in the group's own coordinates). */
   readonly clip?: Path;
   readonly alt?: string;
+  /** A part of the page that stands for itself, such as one of two sheets on it; the outline names it. */
+  readonly title?: string;
   /** What it is, for tests and for the app to find it again: `task`, `box`, `figure`, `answer`, `foot`… */
   readonly role?: string;
   /** Which of its task's marks this is, a whole number from 0: what was tapped on a picture is found again by it. */
   readonly mark?: number;
+  /** Absent: neither. */
+  readonly use?: Use;
+  /** The figure that is drawn here, for programs that make the page in another way; no file shows it. */
+  readonly shows?: Figure;
 }
 
 export type SceneNode = Shape | Text | Group;

@@ -11,6 +11,7 @@ import {
   type PlacedGlyph,
   scriptOf,
 } from './faces.ts';
+import type { Text } from './scene.ts';
 
 /** What a character without a glyph takes, in ems: as wide as any letter, so that nothing runs over. */
 const UNKNOWN_EM = 1;
@@ -71,6 +72,13 @@ export function setLine(words: string, weight: GlyphWeight, direction?: Directio
 /** The outlines of a shaped run in ems from its left end on the baseline. */
 export function glyphPath(face: Face, { id, xEm, yEm }: PlacedGlyph): Path {
   return transformPath(face.outline(id), moveBy(xEm, -yEm));
+}
+
+const SHARES = { start: 0, middle: 0.5, end: 1 } as const;
+
+/** The share of a line's width that lies left of its anchor. */
+export function leftShare({ anchor, direction }: Pick<Text, 'anchor' | 'direction'>): number {
+  return direction === 'rtl' ? 1 - SHARES[anchor] : SHARES[anchor];
 }
 
 /** A name among other words, so that it is ordered by itself whichever way it runs. */

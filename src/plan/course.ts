@@ -9,8 +9,9 @@ import {
 import { MAX_SEED, type Random } from '../base/index.ts';
 import { abilityOf, type Candidate, chooseSheet, expectedSuccess } from '../learner/index.ts';
 import type { PageChoice, PrintStyle } from '../page/index.ts';
-import type { Day, Why } from '../records/index.ts';
-import { changesOf, makeSheet } from '../sheets/index.ts';
+import type { Day, Stock, Why } from '../records/index.ts';
+import { changesOf, makeSheet, printChoicesOf } from '../sheets/index.ts';
+import { makeSheetAtHand } from '../supplies/index.ts';
 import { dayNumber } from './days.ts';
 import type { Rung, RungBook } from './rung-book.ts';
 import { rungFor } from './rung-choice.ts';
@@ -35,7 +36,11 @@ export interface Setting {
   readonly book: RungBook;
   readonly page: PageChoice;
   readonly print: PrintStyle['print'];
+  /** The hand that writes, where it is not the right one. */
+  readonly hand?: 'left';
   readonly random: Random;
+  /** What is left in the house for the next sheet; absent: it was never counted. */
+  readonly stock?: Stock;
 }
 
 /** What is ruled out or preferred for the next sheet. */
@@ -117,15 +122,18 @@ function contentsRested(
     .slice(0, CONTENTS_COMPARED);
 }
 
-/** A sheet of the rung whose colours the child can tell apart; `undefined` after many draws. */
+/** A sheet of the rung whose colours the child can tell apart and the house has; `undefined` after many draws. */
 export function sheetOf(
-  { bounds, page, print, random }: Omit<Setting, 'standing' | 'book'>,
+  { bounds, random, stock, ...setting }: Omit<Setting, 'standing' | 'book'>,
   { activity, step, values }: Pick<Rung, 'activity' | 'step' | 'values'>,
 ): SheetFacts | undefined {
   for (let draw = 0; draw < MOST_DRAWS; draw++) {
     const seed = random.int(0, MAX_SEED);
     const changes = changesOf({ activity, step }, values);
-    const made = makeSheet({ activity, step, values: changes, seed, page, print });
+    const request = { ...printChoicesOf(setting), activity, step, values: changes, seed };
+    const made = stock === undefined ? makeSheet(request) : makeSheetAtHand(request, stock);
+    // What the house has too little for it has at no seed.
+    if (!made.ok && stock !== undefined) return undefined;
     if (made.ok && isSeen(made.value, bounds)) return factsOf(made.value);
   }
   return undefined;

@@ -1,6 +1,8 @@
 // What to do with a child on one day: a few short sheets, each with its reason.
 import type { ActivityId, Skill } from '../activities/index.ts';
 import type { Day } from '../records/index.ts';
+import { gatheredMaterials } from '../sheets/index.ts';
+import { stockAfter } from '../supplies/index.ts';
 import { nextSheet, type Setting, type Suggestion, skillsLeft } from './course.ts';
 import { weekdayOf } from './days.ts';
 import { favouriteSheet } from './favourites.ts';
@@ -32,12 +34,23 @@ export function planDay(setting: Setting, wanted: DayWanted): readonly Suggestio
   const minutes = () => minutesOf(sheets, setting.standing.pace);
   while (sheets.length < MOST_SHEETS_A_DAY) {
     const isEnough = sheets.length >= FEWEST_SHEETS && !hasRoom(minutes(), sheets, wanted.minutes);
-    const next = isEnough ? undefined : sheetAfter(setting, wanted, sheets);
+    const next = isEnough ? undefined : sheetAfter(after(setting, sheets), wanted, sheets);
     if (!next) break;
     sheets.push(next);
   }
   const isFavourite = ({ why }: Suggestion) => why === 'favourite';
   return [...sheets.filter((sheet) => !isFavourite(sheet)), ...sheets.filter(isFavourite)];
+}
+
+/** The setting once these sheets have taken what they need of the house. */
+export function after<S extends Pick<Setting, 'stock'>>(
+  setting: S,
+  sheets: readonly Suggestion[],
+): S {
+  const { stock } = setting;
+  if (stock === undefined) return setting;
+  const used = gatheredMaterials(sheets.flatMap(({ facts }) => facts.materials));
+  return { ...setting, stock: stockAfter(stock, used) };
 }
 
 /** The minutes that sheets take a child of this pace. */

@@ -1,13 +1,14 @@
 // What every plan is made with: the child's records, the things and the paper, and what is measured once.
 import { randomFrom } from '../base/index.ts';
 import type { PageChoice, PrintStyle } from '../page/index.ts';
-import type { Child, Day, Id, PlanEntry, ResultInView, View } from '../records/index.ts';
+import type { Child, Day, Id, PlanEntry, ResultInView, Stock, View } from '../records/index.ts';
+import { printOn } from '../supplies/index.ts';
 import type { Setting } from './course.ts';
 import { type RungBook, rungBook } from './rung-book.ts';
 import { seedOf } from './seed.ts';
 import { factsReader, type ReadFacts } from './sheet-facts.ts';
 import { standingOn } from './standing.ts';
-import { boundsOf, type MaterialKind } from './suits.ts';
+import { boundsOf, kindsIn, type MaterialKind } from './suits.ts';
 
 /** All that is recorded of one child. */
 export interface Known {
@@ -20,8 +21,10 @@ export interface Known {
 export interface Wishes {
   readonly page: PageChoice;
   readonly print: PrintStyle['print'];
-  /** Kinds of things that are in the house; absent: all. */
+  /** Kinds of things that are in the house; absent: all. Where it was counted, the count says it. */
   readonly supplies?: ReadonlySet<MaterialKind>;
+  /** What is left of what was counted; absent: it never was. */
+  readonly stock?: Stock;
 }
 
 /** What is slow to find out and stays true: rungs and sheets. Keep one for as long as plans are made. */
@@ -58,15 +61,18 @@ export function settingFor(
   planner: Planner,
   { child, results }: Known,
   day: Day,
-  { page, print, supplies }: Wishes,
+  { page, print, supplies, stock }: Wishes,
   turn = '',
 ): Setting {
+  const printed = stock === undefined ? print : printOn(stock, print);
   return {
     standing: standingOn(day, child, results, planner.read),
-    bounds: boundsOf(child, day, supplies),
-    book: planner.book(print),
+    bounds: boundsOf(child, day, stock === undefined ? supplies : kindsIn(stock)),
+    book: planner.book(printed),
     page,
-    print,
+    print: printed,
+    ...(child.writingHand === 'left' ? { hand: child.writingHand } : {}),
+    ...(stock === undefined ? {} : { stock }),
     random: randomFrom(seedOf(child.id, day, turn)),
   };
 }

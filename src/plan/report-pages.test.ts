@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { placedIn } from '../../tests/scene-bounds.ts';
 import { GLYPHS } from '../figures/index.ts';
-import { PAPER_NAMES, type Page, type PaperName, printArea, WRITE_IN } from '../page/index.ts';
+import { HOME_PAPERS, type Page, type PaperName, printArea, WRITE_IN } from '../page/index.ts';
 import type { CourseChart } from './growth-chart.ts';
 import type { Report, ReportSkill } from './report.ts';
 import { reportPages } from './report-pages.ts';
@@ -113,7 +113,7 @@ const CASES: readonly (readonly [string, Asked])[] = [
   ['a name in letters that the font lacks', { nickname: 'Папороть 🌿' }],
 ];
 
-describe.each(PAPER_NAMES)('a report on %s', (paper) => {
+describe.each(HOME_PAPERS)('a report on %s', (paper) => {
   test.each(CASES)('of %s takes one or two pages and stays within their margins', (_, asked) => {
     const pages = pagesOf({ ...asked, paper });
     expect(pages.length).toBeGreaterThan(0);

@@ -23,6 +23,8 @@ export interface SheetFacts {
   readonly skill: Skill;
   readonly step: number;
   readonly content: string;
+  /** The hand that it is laid out for, where it is not the right one. */
+  readonly hand?: 'left';
   readonly tasks: readonly TaskFacts[];
   /** Mean difficulty of its tasks, in logits. */
   readonly logits: number;
@@ -64,6 +66,7 @@ export function factsOf({ code, spec, tasks }: Sheet): SheetFacts {
     skill: activity.skill,
     step: spec.step,
     content: values.ok ? String(values.value.content) : '',
+    ...(spec.hand === undefined ? {} : { hand: spec.hand }),
     tasks: facts,
     logits: facts.reduce((sum, { logits }) => sum + logits, 0) / facts.length,
     minutes: minutesFor(tasks.map(({ printed }) => activity.features(printed))),

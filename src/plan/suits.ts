@@ -1,7 +1,7 @@
 // What suits a child: its age, hand, eyes and languages, and the things that are in the house.
 import { type Activity, activityOf, handLevel, type Material } from '../activities/index.ts';
 import { mergingPairs, type Sight } from '../palette/index.ts';
-import type { Child, ColourVision, Day } from '../records/index.ts';
+import type { Child, ColourVision, Day, Stock } from '../records/index.ts';
 import { printedColours, type Sheet } from '../sheets/index.ts';
 import { ageOn } from './days.ts';
 import type { Rung } from './rung-book.ts';
@@ -46,6 +46,15 @@ const SCRIPTS: readonly (readonly [start: string, languages: readonly string[]])
   ['devanagari', ['hi', 'mr', 'ne', 'sa', 'kok', 'mai', 'bho']],
   ['arabic', ['ar', 'fa', 'ur', 'ps', 'ckb', 'sd', 'ug']],
 ];
+
+/** The kinds of things that a count has any of. */
+export function kindsIn({ stickers, crayons, tools }: Stock): ReadonlySet<MaterialKind> {
+  return new Set<MaterialKind>([
+    ...(stickers.some(({ count }) => count > 0) ? (['sticker'] as const) : []),
+    ...(crayons.length > 0 ? (['crayon'] as const) : []),
+    ...tools.filter((tool) => tool === 'pencil' || tool === 'scissors' || tool === 'glue'),
+  ]);
+}
 
 export function boundsOf(
   child: Omit<Child, 'id' | 'nickname'>,

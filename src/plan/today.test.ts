@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../../tests/seed.ts';
 import { ACTIVITY_IDS, activityOf, handLevel } from '../activities/index.ts';
 import { SUCCESS_BAND } from '../learner/index.ts';
-import type { Child } from '../records/index.ts';
+import { type Child, WRITING_HANDS } from '../records/index.ts';
 import { makeSheet, readCode } from '../sheets/index.ts';
 import { FEWEST_SHEETS, MOST_SHEETS_A_DAY } from './day-plan.ts';
 import { addDays } from './days.ts';
@@ -95,6 +95,27 @@ describe('the plan of a day', () => {
       const plan = planToday(planner, newKnown({}, id), { ...wishes, supplies }, dayAtNever);
       const kinds = plan.flatMap(({ facts }) => facts.materials.map(({ kind }) => kind));
       expect(kinds.filter((kind) => kind !== 'pencil')).toEqual([]);
+    }
+  });
+
+  test('is laid out for the left hand where that one writes, and for no other', () => {
+    for (const writingHand of WRITING_HANDS) {
+      const known = newKnown({ writingHand });
+      const [first, ...more] = planToday(planner, known, wishes, dayAtNever);
+      if (!first) throw new Error('no plan');
+      const { code } = first.facts;
+      const other = somethingElse(planner, known, wishes, code, new Set());
+      const anew = planAnew(planner, known, wishes, [code], new Set());
+      const harder = notchedSheet(planner, known, wishes, code, 'harder');
+      const notch = harder.ok && harder.value ? [harder.value] : [];
+      const sheets = [first, ...more, ...(other ? [other] : []), ...anew, ...notch];
+      expect(sheets.length).toBeGreaterThan(3);
+      const wanted = writingHand === 'left' ? 'left' : undefined;
+      for (const { facts } of sheets) {
+        const read = readCode(facts.code);
+        expect(read.ok && read.value.hand, writingHand).toBe(wanted);
+        expect(facts.hand).toBe(wanted);
+      }
     }
   });
 

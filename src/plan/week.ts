@@ -3,7 +3,7 @@ import type { ActivityId, Skill } from '../activities/index.ts';
 import { SKILLS } from '../activities/index.ts';
 import type { Day, PlannedSheet } from '../records/index.ts';
 import type { Suggestion } from './course.ts';
-import { planDay } from './day-plan.ts';
+import { after, planDay } from './day-plan.ts';
 import { type Known, type Planner, settingFor, type Wishes } from './planner.ts';
 import { givenBefore, movedOn, toSuggestions } from './today.ts';
 
@@ -30,15 +30,16 @@ export function planWeek(
   const week = new Map<Day, readonly Suggestion[]>();
   const [start] = days;
   if (start === undefined || today === undefined) return week;
-  const left = movedOn(withoutPlans(known, days), today);
+  const undone = movedOn(withoutPlans(known, days), today);
   const before: { day: Day; activity: ActivityId }[] = [
     ...lastPlanned(planner, known, today, start),
   ];
   const had = new Set<Skill>();
+  let left: Wishes = wishes;
   for (const [place, day] of days.entries()) {
-    const setting = settingFor(planner, known, day, wishes, 'week');
+    const setting = settingFor(planner, known, day, left, 'week');
     const done = doneOn(known, day);
-    const moved = place === 0 ? left.filter(({ code }) => !isAmong(done, code)) : [];
+    const moved = place === 0 ? undone.filter(({ code }) => !isAmong(done, code)) : [];
     const first = new Set(SKILLS.filter((skill) => !had.has(skill)));
     const sheets = planDay(setting, {
       day,
@@ -49,6 +50,7 @@ export function planWeek(
       ...(favoured === undefined ? {} : { favoured }),
     });
     week.set(day, sheets);
+    left = after(left, sheets);
     for (const { facts } of sheets) {
       had.add(facts.skill);
       before.push({ day, activity: facts.activity });

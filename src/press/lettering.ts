@@ -5,6 +5,7 @@ import {
   type Face,
   fromTheLeft,
   isSetPlainly,
+  leftShare,
   type PlacedGlyph,
   plainEm,
   type SetRun,
@@ -56,11 +57,10 @@ export function lettersOf(line: Text): readonly Letter[] {
   return isSetPlainly(line.text, line.direction) ? plainLetters(line) : setLetters(line);
 }
 
-const SHARES = { start: 0, middle: 0.5, end: 1 } as const;
-
-function plainLetters({ text, xMm, emMm, weight, anchor }: Text): readonly Letter[] {
-  const words = text.normalize('NFC');
-  let x = xMm - SHARES[anchor] * textWidthMm(words, emMm, weight);
+function plainLetters(line: Text): readonly Letter[] {
+  const { xMm, emMm, weight } = line;
+  const words = line.text.normalize('NFC');
+  let x = xMm - leftShare(line) * textWidthMm(words, emMm, weight);
   return [...words].map((character) => {
     const letter = plainLetter(character, x, weight);
     x += textWidthMm(character, emMm, weight);
@@ -73,10 +73,10 @@ function plainLetter(character: string, xMm: number, weight: Text['weight']): Le
   return { character, xMm, outline: glyph?.path ?? MISSING, known: Boolean(glyph) };
 }
 
-function setLetters({ text, xMm, emMm, weight, anchor, direction }: Text): readonly Letter[] {
+function setLetters(line: Text): readonly Letter[] {
+  const { text, xMm, emMm, weight, direction } = line;
   const { runs, widthEm } = setLine(text, weight, direction);
-  const share = direction === 'rtl' ? 1 - SHARES[anchor] : SHARES[anchor];
-  const left = xMm - share * widthEm * emMm;
+  const left = xMm - leftShare(line) * widthEm * emMm;
   return runs.flatMap((run) =>
     run.shaped
       ? shapedLetters(run, run.shaped, left, emMm)

@@ -43,15 +43,25 @@ export function writePage(
   const title = wellFormed(page.title);
   const size = [pointsFromMm(page.widthMm), pointsFromMm(page.heightMm)] as const;
   document.addPage({ size, margin: 0 });
-  document.outline.addItem(title, { fit: true });
+  const parts = partTitles(page.nodes);
+  const isParted = parts.length > 0;
+  for (const part of isParted ? parts : [title]) document.outline.addItem(part, { fit: true });
   document.addContent(UNIT);
-  const section = document.struct('Sect', { title });
+  const section = document.struct('Sect', isParted ? {} : { title });
   root.add(section);
   const writing: Writing = { document, lettering, pen: new Map(), artifacts: [] };
   for (const node of page.nodes)
     writeNode(node, { transform: IDENTITY, clips: [] }, section, writing);
   writeArtifacts(writing);
   section.end();
+}
+
+/** The titles of parts of a page that stand for themselves, in order. */
+function partTitles(nodes: readonly SceneNode[]): readonly string[] {
+  return nodes.flatMap((node) => {
+    if (node.kind !== 'group') return [];
+    return node.title === undefined ? partTitles(node.children) : [wellFormed(node.title)];
+  });
 }
 
 /** From the library's points, y already down, to millimetres. */
@@ -75,14 +85,15 @@ function writeGroup(group: Group, outer: Place, parent: StructureElement, writin
     writeElement('Figure', leavesOf(group, outer), parent, writing, { alt });
     return;
   }
-  const type = ELEMENTS.get(group.role);
+  const type = group.title === undefined ? ELEMENTS.get(group.role) : 'Sect';
   const place = placeIn(group, outer);
   if (type === undefined) {
     for (const child of group.children) writeNode(child, place, parent, writing);
-  } else if (group.children.every((child) => child.kind !== 'group')) {
+  } else if (type !== 'Sect' && group.children.every((child) => child.kind !== 'group')) {
     writeElement(type, leavesOf(group, outer), parent, writing, {});
   } else {
-    const element = writing.document.struct(type);
+    const titled = group.title === undefined ? {} : { title: wellFormed(group.title) };
+    const element = writing.document.struct(type, titled);
     parent.add(element);
     for (const child of group.children) writeNode(child, place, element, writing);
     element.end();

@@ -45,13 +45,18 @@ function svgGroup(group: Group, outer: Transform, writing: Writing): string {
   const open = `<g${attributes({
     'data-role': group.role,
     'data-mark': group.mark === undefined ? undefined : String(group.mark),
-    role: group.alt === undefined ? undefined : hasAlt(group.children) ? 'group' : 'img',
-    'aria-label': group.alt,
+    role: roleOf(group),
+    'aria-label': group.title ?? group.alt,
   })}`;
   if (!group.clip) return `${open}>${children}</g>`;
   const id = escapeXml(writing.nextClipId());
   const clip = svgPath(group.clip, transform);
   return `<clipPath id="${id}"><path d="${clip}"/></clipPath>${open} clip-path="url(#${id})">${children}</g>`;
+}
+
+function roleOf({ alt, title, children }: Group): 'group' | 'img' | undefined {
+  if (alt === undefined) return title === undefined ? undefined : 'group';
+  return hasAlt(children) ? 'group' : 'img';
 }
 
 /** Whether there are pictures inside a picture, which a reader may then walk through. */

@@ -2,18 +2,15 @@
 import { z } from 'zod';
 import { DEEDS } from '../activities/index.ts';
 import { accept, type Result, refuse } from '../base/index.ts';
-import { COLOUR_NAMES, SIGHTS } from '../palette/index.ts';
-import { CODE_ALPHABET, closedObject, refusalsOf, wholeNumber } from '../sheets/index.ts';
+import { SIGHTS } from '../palette/index.ts';
 import {
-  type Entry,
-  HELP_LEVELS,
-  MOODS,
-  OUTCOMES,
-  PRINTERS,
-  TOOLS,
-  WHYS,
-  WRITING_HANDS,
-} from './entry.ts';
+  CODE_ALPHABET,
+  closedObject,
+  refusalsOf,
+  STOCK_FIELDS,
+  wholeNumber,
+} from '../sheets/index.ts';
+import { type Entry, HELP_LEVELS, MOODS, OUTCOMES, WHYS, WRITING_HANDS } from './entry.ts';
 import { ID_FORM } from './ids.ts';
 
 /** Generous for people, narrow for a file made to fill a disk (our own choice). */
@@ -27,9 +24,6 @@ const MOST = {
   minutes: 240,
   note: 2000,
   planned: 12,
-  kindsOfStickers: 200,
-  stickers: 100_000,
-  diameterMm: 100,
 };
 const LATEST_MS = 2 ** 44 - 1;
 const LANGUAGE = /^[a-z]{2,3}(-[A-Za-z0-9]{2,8}){0,3}$/;
@@ -95,18 +89,7 @@ const planSchema = closedObject({
 const stockSchema = closedObject({
   ...base,
   kind: z.literal('stock'),
-  stickers: z
-    .array(
-      closedObject({
-        colour: z.enum(COLOUR_NAMES),
-        diameterMm: wholeNumber(1, MOST.diameterMm),
-        count: wholeNumber(0, MOST.stickers),
-      }),
-    )
-    .max(MOST.kindsOfStickers),
-  crayons: z.array(z.enum(COLOUR_NAMES)).max(COLOUR_NAMES.length),
-  tools: z.array(z.enum(TOOLS)).max(TOOLS.length),
-  printer: z.exactOptional(z.enum(PRINTERS)),
+  ...STOCK_FIELDS,
 });
 
 const undoneSchema = closedObject({ ...base, kind: z.literal('undone'), entry: id });

@@ -1,7 +1,17 @@
 // What is kept: entries that never change, each a child, a result, a plan, a stock, or the taking back of one of them.
 import type { Deed } from '../activities/index.ts';
-import type { ColourName, Sight } from '../palette/index.ts';
+import type { Sight } from '../palette/index.ts';
+import type { Stock } from '../sheets/index.ts';
 import type { Id } from './ids.ts';
+
+export {
+  PRINTERS,
+  type Printer,
+  type StickerStock,
+  type Stock,
+  TOOLS,
+  type Tool,
+} from '../sheets/index.ts';
 
 export const WRITING_HANDS = ['left', 'right', 'either'] as const;
 export type WritingHand = (typeof WRITING_HANDS)[number];
@@ -108,30 +118,6 @@ export interface PlanEntry extends EntryBase {
   readonly child: Id;
   readonly day: Day;
   readonly sheets: readonly PlannedSheet[];
-}
-
-/** Round stickers of one colour and size. */
-export interface StickerStock {
-  readonly colour: ColourName;
-  readonly diameterMm: number;
-  readonly count: number;
-}
-
-export const PRINTERS = ['colour', 'grey', 'none'] as const;
-export type Printer = (typeof PRINTERS)[number];
-
-/** Things that are there or not. */
-export const TOOLS = ['pencil', 'scissors', 'glue', 'counters', 'pockets'] as const;
-export type Tool = (typeof TOOLS)[number];
-
-/** What is in the house; what is left out was not said. */
-export interface Stock {
-  readonly stickers: readonly StickerStock[];
-  /** Colours of crayons or pens. */
-  readonly crayons: readonly ColourName[];
-  /** Pencil, children's scissors, glue stick, small counters, wipe-clean pockets. */
-  readonly tools: readonly Tool[];
-  readonly printer?: Printer;
 }
 
 /** A count of all that is in the house; replaces every earlier one. */

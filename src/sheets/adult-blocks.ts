@@ -11,6 +11,7 @@ import {
   type PaperName,
   paragraph,
   picture,
+  printedPaperOf,
   QUIET_INK,
   together,
 } from '../page/index.ts';
@@ -37,7 +38,7 @@ export function layOutBlock(pack: Pack, language: Language, width: number): Bloc
 
 function layOutBlocks(pack: Pack, language: Language, width: number): Block[] {
   const words = pageWords(language).adult;
-  const { stickers, crayons, pencil, scissors, glue } = packMaterials(pack.sheets);
+  const { stickers, crayons, pencil, scissors, glue } = packMaterials(pack.sheets, pack.toCut);
   const print = pack.sheets[0]?.spec.print ?? 'colour';
   const sizes = [...new Set(stickers.map(({ diameterMm }) => diameterMm))].sort(
     (one, other) => one - other,
@@ -64,6 +65,13 @@ function layOutBlocks(pack: Pack, language: Language, width: number): Block[] {
   ];
 }
 
+/** How to cut out what the pack has for that. */
+export function cutBlock({ toCut = [] }: Pack, language: Language, width: number): Block {
+  const { cut } = pageWords(language).adult;
+  const lines = [...toCut.map((kind) => cut.kinds[kind]), ...cut.always];
+  return section([heading(cut.title, width, 2), bullets(lines, width, SMALL_EM_MM)]);
+}
+
 /** When to stop. */
 export function stopBlock(language: Language, width: number): Block {
   const words = pageWords(language).adult;
@@ -76,13 +84,17 @@ export function helpBlock(language: Language, width: number): Block {
   return section([heading(words.help, width, 2), numbered(words.ladder, width, SMALL_EM_MM)]);
 }
 
-/** The 50 mm line. */
-export function sizeBlock(language: Language, paper: PaperName, width: number): Block {
+/** The 50 mm line; and where sheets may share a page, how they are cut apart. */
+export function sizeBlock(pack: Pack, language: Language, paper: PaperName, width: number): Block {
   const words = pageWords(language).adult;
+  const isHalved = pack.sheets.some(
+    ({ spec }) => printedPaperOf(spec.page.paper) !== spec.page.paper,
+  );
   return section([
     heading(words.size, width, 2),
     picture(checkLine(0, 0, words.checkLine), CHECK_LINE_SIZE),
     paragraph(words.checkAdvice(paper), width, { emMm: SMALL_EM_MM }),
+    ...(isHalved ? [paragraph(words.cutAdvice, width, { emMm: SMALL_EM_MM })] : []),
   ]);
 }
 

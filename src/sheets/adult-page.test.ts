@@ -177,7 +177,7 @@ describe.each(PAGES)('on $paper $orientation', (page) => {
       }
       const said = allWords(pages);
       for (const { code } of pack.sheets) expect(said).toContain(code);
-      for (const part of packParts(pack.sheets, 'en')) {
+      for (const part of packParts(pack, 'en')) {
         const told = [...part.say, part.show, ...part.help, part.easierNow, part.harderNow];
         for (const sentence of [...told, ...part.lookFor]) expect(said).toContain(sentence);
       }

@@ -14,6 +14,7 @@ import {
 } from '../page/index.ts';
 import {
   careBlock,
+  cutBlock,
   helpBlock,
   layOutBlock,
   proofBlock,
@@ -97,10 +98,11 @@ function firstColumns(
   const { left, right } = SIDES_MM[orientation];
   const layOut: Piece = (width) => layOutBlock(pack, language, width);
   const stop: Piece = (width) => stopBlock(language, width);
-  const size: Piece = (width) => sizeBlock(language, paper, width);
+  const size: Piece = (width) => sizeBlock(pack, language, paper, width);
   const help: Piece = (width) => helpBlock(language, width);
   const care: Piece = (width) => careBlock(language, width);
-  const kinds = [...partPieces(pack, language), ...goalsPieces(pack, language)];
+  const cut: readonly Piece[] = pack.toCut ? [(width) => cutBlock(pack, language, width)] : [];
+  const kinds = [...cut, ...partPieces(pack, language), ...goalsPieces(pack, language)];
   const rightArea = { ...above, left: above.left + above.width - right, width: right };
   const mainMm = above.width - right - COLUMN_GAP_MM;
   if (left === 0) {

@@ -14,13 +14,14 @@ const PART_GAP_MM = 4;
 /** Each kind of sheet, the first of them below the heading of all. */
 export function partPieces(pack: Pack, language: Language): readonly Piece[] {
   const words = pageWords(language).adult;
-  return packParts(pack.sheets, language).map((part, index) => (width) => {
+  return packParts(pack, language).map((part, index) => (width) => {
     const block = partBlock(part, words, width);
     return index > 0 ? block : section([heading(words.start, width, 2), block]);
   });
 }
 
 function partBlock(part: PackPart, words: AdultWords, width: number): Block {
+  const { guide } = part;
   const title = words.partHeading(part.name, part.sheetNumbers);
   const rows: readonly LeadRow[] = [
     { lead: words.say, words: `“${part.say.join(' ')}”` },
@@ -35,6 +36,7 @@ function partBlock(part: PackPart, words: AdultWords, width: number): Block {
     [
       paragraph(title, width, { weight: 'bold', emMm: SMALL_EM_MM }),
       leadRows(rows, width, SMALL_EM_MM),
+      ...(guide ? [leadRows([{ lead: guide, words: guide.words }], width, SMALL_EM_MM)] : []),
     ],
     PART_GAP_MM,
   );

@@ -3,11 +3,14 @@ export { adultPages } from './adult-page.ts';
 export { answerPages } from './answer-pages.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
 export { CODE_ALPHABET } from './code-characters.ts';
+export { featuresToDo } from './cut-demands.ts';
+export { cutPagesOf, notToBeCut } from './cut-pages.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
 export { frameworkNames } from './goals-served.ts';
 export { EQUAL_LOGITS } from './group.ts';
 export { readChildren } from './group-names.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
+export { MADE, type Made } from './made.ts';
 export { makePack } from './make-pack.ts';
 export { markingPages } from './marking-table.ts';
 export {
@@ -17,7 +20,7 @@ export {
   type StickerCount,
 } from './materials.ts';
 export { minutesFor } from './minutes.ts';
-export type { OnProgress, Pack, SeededRecipe } from './pack.ts';
+export { makePartSheet, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
 export {
   type Check,
   type CheckNote,
@@ -27,7 +30,7 @@ export {
 } from './pack-check.ts';
 export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
 export { packOfCodes } from './pack-of-codes.ts';
-export { type PackPagesOptions, packPages } from './pack-pages.ts';
+export { type PackPagesOptions, packPages, printedPapers } from './pack-pages.ts';
 export { childFileName, packsOfChildren } from './packs-of-children.ts';
 export { printedColours } from './printed-colours.ts';
 export {
@@ -43,11 +46,12 @@ export {
   type Sorting,
   writtenChoices,
 } from './recipe.ts';
+export { rulerPages } from './ruler-page.ts';
 export { closedObject, wholeNumber } from './schema-parts.ts';
 export { refusalsOf } from './schema-refusals.ts';
 export { type JsonSchema, SCHEMAS } from './schemas.ts';
 export { makeSheet, mostTasks, type Sheet, type SheetRequest } from './sheet.ts';
-export { sheetPage } from './sheet-page.ts';
+export { pagesInInks, sheetPage, taskGroups } from './sheet-page.ts';
 export {
   coloursField,
   DEFAULT_PAGE,
@@ -63,3 +67,16 @@ export {
   styleOf,
 } from './sheet-spec.ts';
 export { changesOf, valuesOf } from './sheet-values.ts';
+export { shownOn } from './shown-on.ts';
+export {
+  PRINTERS,
+  type Printer,
+  readStockText,
+  STOCK_CHARACTERS,
+  STOCK_FIELDS,
+  type StickerStock,
+  type Stock,
+  TOOLS,
+  type Tool,
+} from './stock-facts.ts';
+export { TO_CUT, type ToCut, toCutField } from './to-cut.ts';

@@ -2,11 +2,22 @@
 import { accept, type Result } from '../base/index.ts';
 import { makeGroupPack } from './group.ts';
 import { makePlainPack, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
+import { toCutField } from './to-cut.ts';
 
-/** Always the same pack. Refuses what no pack can be made from, and more different sheets than there are. */
+/**
+ * Always the same pack. Refuses what no pack can be made from, and more different sheets than there are. What a house
+ * has is not known here: a recipe that asks for it is made by `makePackAtHand` of the supplies.
+ */
 export function makePack(recipe: SeededRecipe, onProgress: OnProgress = () => {}): Result<Pack> {
+  if (recipe.onlyWith !== undefined)
+    throw new Error('pack: expected no onlyWith here, got a stock');
   const make = recipe.children === undefined ? makePlainPack : makeGroupPack;
   const pack = make(recipe, onProgress);
-  const { goals } = recipe;
-  return pack.ok && goals !== undefined ? accept({ ...pack.value, goals }) : pack;
+  if (!pack.ok) return pack;
+  const { goals, toCut } = recipe;
+  return accept({
+    ...pack.value,
+    ...(goals === undefined ? {} : { goals }),
+    ...toCutField(toCut),
+  });
 }

@@ -1,7 +1,9 @@
 // What a pack needs on the table: its sheets' materials counted together.
-import { activityOf, type Material } from '../activities/index.ts';
+import type { Material } from '../activities/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
+import { materialsToDo } from './cut-demands.ts';
 import type { Sheet } from './sheet.ts';
+import type { ToCut } from './to-cut.ts';
 
 export interface StickerCount {
   readonly colour: ColourName;
@@ -18,13 +20,12 @@ export interface PackMaterials {
   readonly glue: boolean;
 }
 
-/** The things to lay out for all tasks of these sheets. */
-export function packMaterials(sheets: readonly Sheet[]): PackMaterials {
-  return gatheredMaterials(
-    sheets.flatMap(({ spec, tasks }) =>
-      tasks.flatMap((task) => activityOf(spec.activity).materials(task)),
-    ),
-  );
+/** The things to lay out for all tasks of these sheets, with what is to be cut out. */
+export function packMaterials(
+  sheets: readonly Sheet[],
+  toCut: readonly ToCut[] = [],
+): PackMaterials {
+  return gatheredMaterials(sheets.flatMap((sheet) => materialsToDo(sheet, toCut)));
 }
 
 /** Stickers are used up, so they add up; of all else one serves all sheets. */

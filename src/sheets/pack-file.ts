@@ -10,7 +10,8 @@ export const PACK_CHARACTERS = 40_000_000;
 /** The file's text: a line for each task, so that two packs can be compared. */
 export function packFileText(pack: Pack): string {
   const sheets = pack.sheets.map(sheetText).join(',\n');
-  return `{"format":"samewise.pack","version":1,"sheets":[\n${sheets}\n]}\n`;
+  const chosen = pack.toCut ? `"toCut":${JSON.stringify(pack.toCut)},` : '';
+  return `{"format":"samewise.pack","version":1,${chosen}"sheets":[\n${sheets}\n]}\n`;
 }
 
 function sheetText({ code, spec, tasks, child }: Sheet): string {

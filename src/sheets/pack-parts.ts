@@ -1,6 +1,8 @@
 // The kinds of sheet in a pack: sheets that are given in the same words stand together.
-import { type ActivityId, activityOf, type Language } from '../activities/index.ts';
+import { type ActivityId, activityOf, type Guide, type Language } from '../activities/index.ts';
+import { featuresToDo } from './cut-demands.ts';
 import { minutesFor } from './minutes.ts';
+import type { Pack } from './pack.ts';
 import type { MinutesRange, PartName } from './page-words.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -20,10 +22,12 @@ export interface PackPart {
   readonly easierNow: string;
   readonly harderNow: string;
   readonly lookFor: readonly string[];
+  /** How the paper itself is handled, where it is more than laid down. */
+  readonly guide: Guide | undefined;
 }
 
 /** The parts in the order in which they first come. */
-export function packParts(sheets: readonly Sheet[], language: Language): readonly PackPart[] {
+export function packParts({ sheets, toCut }: Pack, language: Language): readonly PackPart[] {
   const kindOf = (sheet: Sheet) => JSON.stringify([sheet.spec.activity, sayOf(sheet, language)]);
   return grouped(sheets, kindOf).map(({ first, numbers, members }) => {
     const show = showOf(first, language);
@@ -34,7 +38,7 @@ export function packParts(sheets: readonly Sheet[], language: Language): readonl
       say: sayOf(first, language),
       show,
       showSheet: isAlike ? undefined : numbers[0],
-      minutes: minutesOf(members),
+      minutes: minutesOf(members, toCut),
       ...alongOf(first, language),
     };
   });
@@ -92,13 +96,12 @@ function alongOf({ spec, tasks }: Sheet, language: Language) {
     easierNow: words.easierNow(printed),
     harderNow: words.harderNow(printed),
     lookFor: words.lookFor(printed),
+    guide: words.guide?.(printed),
   };
 }
 
-function minutesOf(sheets: readonly Sheet[]): MinutesRange {
-  const minutes = sheets.map(({ spec, tasks }) =>
-    Math.round(minutesFor(tasks.map(({ printed }) => activityOf(spec.activity).features(printed)))),
-  );
+function minutesOf(sheets: readonly Sheet[], toCut: Pack['toCut']): MinutesRange {
+  const minutes = sheets.map((sheet) => Math.round(minutesFor(featuresToDo(sheet, toCut))));
   return { least: Math.min(...minutes), most: Math.max(...minutes) };
 }
 

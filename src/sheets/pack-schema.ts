@@ -4,6 +4,7 @@ import { ACTIVITY_IDS, type ActivityId, activityOf, FEATURE_NAMES } from '../act
 import { LONGEST_NAME, MOST_CHILDREN, pageSchema } from './recipe.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
 import { MOST_SHEETS, MOST_TASKS } from './sheet-spec.ts';
+import { TO_CUT } from './to-cut.ts';
 
 const LONGEST_CODE = 60;
 
@@ -38,6 +39,7 @@ const SHEET_SCHEMAS = ACTIVITY_IDS.map(sheetSchema) as unknown as readonly [
 export const packSchema = closedObject({
   format: z.literal('samewise.pack'),
   version: z.literal(1),
+  toCut: z.array(z.enum(TO_CUT)).max(TO_CUT.length).optional(),
   sheets: z.array(z.discriminatedUnion('activity', SHEET_SCHEMAS)).min(1).max(MOST_SHEETS),
 });
 

@@ -14,6 +14,7 @@ import type { Recipe, RecipePart } from './recipe.ts';
 import { makeSheet, type Sheet } from './sheet.ts';
 import { printChoicesOf } from './sheet-spec.ts';
 import { shownOn } from './shown-on.ts';
+import type { ToCut } from './to-cut.ts';
 
 export interface Pack {
   /** Absent for sheets that come from their codes. */
@@ -21,6 +22,8 @@ export interface Pack {
   readonly sheets: readonly Sheet[];
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly Framework[];
+  /** What is printed after each sheet to be cut out; absent: nothing. */
+  readonly toCut?: readonly ToCut[];
 }
 
 export type SeededRecipe = Recipe & { readonly seed: number };

@@ -1,6 +1,13 @@
 // English words of the pages that go round the tasks.
 import { GOALS_WORDS_EN } from './goals-words-en.ts';
-import type { AdultWords, MarkingWords, PageWords, PartName } from './page-words.ts';
+import type {
+  AdultWords,
+  CutWords,
+  MarkingWords,
+  PageWords,
+  PartName,
+  RulerWords,
+} from './page-words.ts';
 
 /** `1 sheet`, `2 sheets`. */
 function counted(count: number, one: string, many = `${one}s`): string {
@@ -69,6 +76,24 @@ const adult: AdultWords = {
   checkAdvice: (paper) =>
     `Lay a ruler along this line. If it is not 50${NBSP}mm long, print again on ${paper} paper at ` +
     `100${NBSP}% (“actual size”, not “fit to page”); otherwise stickers will not fit their dots.`,
+  cut: {
+    title: 'To cut out',
+    kinds: {
+      cards:
+        'Cards: one task each. Lay each at a place of its own; its code and number tell where it belongs.',
+      'key-card': 'Key card: lay it beside the sheet, on the side of the hand that does not work.',
+      pieces:
+        'Pieces: the child cuts them out one at a time and sticks each in its empty place, instead of what ' +
+        'else the sheet asks the hand to do. A slip spoils one piece only. A short line on a piece is at its foot.',
+    },
+    always: [
+      'Print on one side of the paper only: what is on the back would be cut as well.',
+      'Cut pieces are small: keep them from children under three.',
+    ],
+  },
+  cutAdvice:
+    'Where two sheets share a page, cut along the dashed line. Then lay the left or upper pile on the ' +
+    'other: they lie in order.',
   care: 'Take care',
   cautions: [
     'Stay beside a child who works with stickers, and keep what is left over out of reach.',
@@ -96,6 +121,33 @@ const marking: MarkingWords = {
   outOf: (tasks) => `of ${tasks}`,
 };
 
+const cut: CutWords = {
+  cards: (code) => `The tasks of sheet ${code} as cards. Print on one side only.`,
+  cardsTitle: (code) => `Cards of sheet ${code}`,
+  key: (code) => `Cut out and lay beside sheet ${code}. Print on one side only.`,
+  keyTitle: (code) => `Key of sheet ${code}`,
+  keyAlt: 'what to look back at, as on the sheet',
+  pieces: (code) => `Pieces for sheet ${code}. Print on one side only.`,
+  piecesTitle: (code) => `Pieces for sheet ${code}`,
+  page: (page, pages) => (pages === 1 ? '' : `${page} of ${pages}`),
+};
+
+const ruler: RulerWords = {
+  title: 'Check your printer',
+  about:
+    'Stickers fit their dots only if a page comes out at true size. These two lines show whether it does.',
+  steps: [
+    `Print this page at 100${NBSP}% (“actual size”), not “fit to page”.`,
+    `Measure both lines with a ruler, from the middle of one end mark to the middle of the other. Each should be 50${NBSP}mm long.`,
+    `49.5 to 50.5${NBSP}mm is true size: you are done.`,
+    'If not, look for the scale in the print window, and print this page once more.',
+    'If a line is still too long or too short, type in what it measures where you got this page. Sheets are then made larger or smaller for this printer. If the two lines differ, type what lies between.',
+  ],
+  across: 'Across: 50 mm',
+  upright: 'Upright: 50 mm',
+  measured: `It measures ${'_'.repeat(8)} mm`,
+};
+
 export const ENGLISH: PageWords = {
   foot: { name: 'Name', date: 'Date', qr: 'The sheet code as a QR code' },
   about: (activity, step) => `${activity} · step ${step}`,
@@ -103,7 +155,9 @@ export const ENGLISH: PageWords = {
   answersTitle: (page, pages) => (pages === 1 ? 'Answers' : `Answers, page ${page} of ${pages}`),
   answerLabel: (number, activity, step) => `${number} · ${activity} · step ${step}`,
   documentTitle: (parts) => `Samewise: ${listed(parts.map(partText))}`,
+  cut,
   marking,
   adult,
   goals: GOALS_WORDS_EN,
+  ruler,
 };

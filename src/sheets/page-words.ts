@@ -1,6 +1,7 @@
 // The words of the pages that go round the tasks: foot, answer pages, the adult's page.
 import type { FootLabels, PaperName } from '../page/index.ts';
 import type { Framework, GoalId } from './goals.ts';
+import type { ToCut } from './to-cut.ts';
 
 export interface PageWords {
   readonly foot: FootLabels;
@@ -9,9 +10,35 @@ export interface PageWords {
   readonly answersTitle: (page: number, pages: number) => string;
   readonly answerLabel: (number: number, activity: string, step: number) => string;
   readonly marking: MarkingWords;
+  readonly cut: CutWords;
   readonly documentTitle: (parts: readonly PartName[]) => string;
   readonly adult: AdultWords;
   readonly goals: GoalsWords;
+  readonly ruler: RulerWords;
+}
+
+/** The page that shows whether a printer keeps true size. */
+export interface RulerWords {
+  readonly title: string;
+  readonly about: string;
+  readonly steps: readonly string[];
+  readonly across: string;
+  readonly upright: string;
+  /** With a line to write on. */
+  readonly measured: string;
+}
+
+/** The feet of pages to cut, and their titles. */
+export interface CutWords {
+  readonly cards: (code: string) => string;
+  readonly cardsTitle: (code: string) => string;
+  readonly key: (code: string) => string;
+  readonly keyTitle: (code: string) => string;
+  readonly keyAlt: string;
+  readonly pieces: (code: string) => string;
+  readonly piecesTitle: (code: string) => string;
+  /** Empty for the only page. */
+  readonly page: (page: number, pages: number) => string;
 }
 
 export interface MarkingWords {
@@ -55,6 +82,14 @@ export interface AdultWords {
   readonly size: string;
   readonly checkLine: string;
   readonly checkAdvice: (paper: PaperName) => string;
+  readonly cut: {
+    readonly title: string;
+    readonly kinds: Readonly<Record<ToCut, string>>;
+    /** What holds for all that is cut out. */
+    readonly always: readonly string[];
+  };
+  /** For sheets that may come two on one page. */
+  readonly cutAdvice: string;
   readonly care: string;
   readonly cautions: readonly string[];
   readonly sheets: string;

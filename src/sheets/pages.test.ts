@@ -4,7 +4,7 @@ import { HOME_PAPERS, ORIENTATIONS, type PageChoice, type SceneNode } from '../p
 import { answerPages } from './answer-pages.ts';
 import { makePack } from './make-pack.ts';
 import type { Pack } from './pack.ts';
-import { packPages } from './pack-pages.ts';
+import { packPages, printedPapers } from './pack-pages.ts';
 import { rangesText } from './pack-parts.ts';
 import { overEdge, words } from './pages-to-test.ts';
 
@@ -43,6 +43,33 @@ describe('the pages of a pack', () => {
     for (const each of packPages(packOf(1, page)).pages) {
       expect(overEdge(each), each.title).toEqual([]);
     }
+  });
+
+  it('of A5 come two on one A4, in order once the left pile lies on the right one; or each on its own', () => {
+    const part = { activity: 'odd-one-out', step: 1, values: {}, sheets: 5 } as const;
+    const page = { paper: 'A5', orientation: 'portrait' } as const;
+    const pack = makePack({ seed: 3, page, print: 'colour', parts: [part] });
+    if (!pack.ok) throw new Error(JSON.stringify(pack.refusals));
+    const sheetsOnly = { withAdultPage: false, withAnswers: false };
+    const shared = [...packPages(pack.value, sheetsOnly).pages];
+    const codes = pack.value.sheets.map(({ code }) => code);
+    expect(shared.map((each) => codes.filter((code) => words(each).includes(code)))).toEqual([
+      [codes[0], codes[3]],
+      [codes[1], codes[4]],
+      [codes[2]],
+    ]);
+    for (const each of shared) expect(overEdge(each), each.title).toEqual([]);
+    const single = [...packPages(pack.value, { ...sheetsOnly, isSingle: true }).pages];
+    expect(single.map(({ widthMm }) => widthMm)).toEqual([148, 148, 148, 148, 148]);
+    expect([...packPages(pack.value).pages].map(words)[0]).toContain('cut along the dashed line');
+  });
+
+  it('are printed on these papers', () => {
+    const page = (paper: PageChoice['paper']): PageChoice => ({ paper, orientation: 'portrait' });
+    expect(printedPapers([page('A5')])).toEqual(['A4']);
+    expect(printedPapers([page('A5')], true)).toEqual(['A5', 'A4']);
+    expect(printedPapers([page('A3'), page('A4')])).toEqual(['A3', 'A4']);
+    expect(printedPapers([page('Letter')])).toEqual(['Letter']);
   });
 
   it('carry on each sheet its code, and on the answer pages the code of every sheet', () => {

@@ -22,6 +22,7 @@ import {
 import { COLOUR_NAMES } from '../palette/index.ts';
 import { FRAMEWORKS, type Framework } from './goals.ts';
 import { readJson } from './json-text.ts';
+import { MADE, type Made } from './made.ts';
 import { pathText } from './path-text.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
 import { refusalsOf } from './schema-refusals.ts';
@@ -38,6 +39,8 @@ import {
   styleOf,
 } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
+import { type Stock, stockSchema } from './stock-facts.ts';
+import { TO_CUT, type ToCut, toCutField } from './to-cut.ts';
 import { versionRefusal } from './version-refusal.ts';
 
 /** Some sheets of one activity at one step. */
@@ -67,10 +70,18 @@ export interface Recipe extends PrintChoices {
   readonly parts: readonly RecipePart[];
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly Framework[];
+  /** What is printed after each sheet to be cut out; absent: nothing. */
+  readonly toCut?: readonly ToCut[];
   /** Each child gets all parts, on sheets of its own; absent: the pack is for nobody in particular. */
   readonly children?: readonly GroupChild[];
   /** How the sheets of a group lie; absent: by child. */
   readonly sortedBy?: Sorting;
+  /** The house whose things alone the pack is made with; absent: any. */
+  readonly onlyWith?: Stock;
+  /** How the sheets come about; absent: printed. */
+  readonly made?: Made;
+  /** By hand, in the layout that is quickest by hand: one task on a page. */
+  readonly quick?: boolean;
 }
 
 /** A school has more; make a pack for each room. */
@@ -137,8 +148,12 @@ export const recipeSchema = closedObject({
   ink: z.enum(INKS).optional(),
   parts: z.array(z.discriminatedUnion('activity', PART_SCHEMAS)).min(1).max(MOST_PARTS),
   goals: z.array(z.enum(FRAMEWORKS)).max(FRAMEWORKS.length).optional(),
+  toCut: z.array(z.enum(TO_CUT)).max(TO_CUT.length).optional(),
   children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
   sortedBy: z.enum(SORTINGS).optional(),
+  onlyWith: stockSchema.optional(),
+  made: z.enum(MADE).optional(),
+  quick: z.boolean().optional(),
 });
 
 /** Reads a recipe from the text of a file; refuses too much of it before parsing. */
@@ -155,7 +170,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
   if (!read.success) {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
-  const { seed, goals, children, sortedBy } = read.data;
+  const { seed, goals, children, sortedBy, onlyWith, made, quick } = read.data;
   const choices = writtenChoices(read.data);
   const style = styleOf(choices);
   const aimed = read.data.parts.map((part, index) => aimedPart(part, index, style));
@@ -167,8 +182,12 @@ export function readRecipe(given: unknown): Result<Recipe> {
     ...choices,
     parts,
     ...(goals === undefined ? {} : { goals }),
+    ...toCutField(read.data.toCut),
     ...(children === undefined ? {} : { children: children.map(groupChild) }),
     ...(sortedBy === undefined ? {} : { sortedBy }),
+    ...(onlyWith === undefined ? {} : { onlyWith }),
+    ...(made === undefined ? {} : { made }),
+    ...(quick === undefined ? {} : { quick }),
   };
   const refusals = [...partRefusals(recipe), ...countRefusals(recipe)];
   return refusals.length > 0 ? refuse(...refusals) : accept(recipe);

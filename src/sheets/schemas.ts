@@ -1,8 +1,9 @@
-// JSON Schemas of the recipe and of the pack file, for editors and other programs.
+// JSON Schemas of the recipe, of the pack file and of the stock, for editors and other programs.
 import { z } from 'zod';
 import { ACTIVITY_IDS, type ActivityId, activityOf } from '../activities/index.ts';
 import { difficultySchema, packSchema } from './pack-schema.ts';
 import { recipeSchema } from './recipe.ts';
+import { stockFileSchema } from './stock-facts.ts';
 
 export type JsonSchema = Readonly<Record<string, unknown>>;
 
@@ -58,8 +59,9 @@ function packJsonSchema(): JsonSchema {
 
 const DRAFT = 'https://json-schema.org/draft/2020-12/schema';
 
-/** Both schemas, by name. */
+/** The schemas, by name. */
 export const SCHEMAS = {
   pack: { $schema: DRAFT, title: 'Samewise pack', ...packJsonSchema() },
   recipe: { $schema: DRAFT, title: 'Samewise recipe', ...schemaOf(recipeSchema) },
+  stock: { $schema: DRAFT, title: 'Samewise stock', ...schemaOf(stockFileSchema) },
 } as const satisfies Readonly<Record<string, JsonSchema>>;

@@ -1,20 +1,19 @@
 // The page that the child gets: the tasks of a sheet, and one quiet foot.
-import { activityOf, type Language, type Task } from '../activities/index.ts';
+import { activityOf, type Language } from '../activities/index.ts';
 import { compose, moveBy, scaleBy } from '../base/index.ts';
 import {
-  type Area,
   drawFoot,
   type Group,
   group,
+  type Ink,
   type Page,
   pageSize,
   printArea,
   sheetArea,
 } from '../page/index.ts';
-import { arrangeTasks } from './arrange.ts';
 import { footQuestion } from './foot-question.ts';
-import { enlargedRooms, enlargementIn } from './large.ts';
 import { pageWords } from './page-catalogue.ts';
+import { type PlacedTask, placedTasks } from './placed-tasks.ts';
 import type { Sheet } from './sheet.ts';
 import { styleOf } from './sheet-spec.ts';
 import { taskRules } from './task-rules.ts';
@@ -44,40 +43,35 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
   };
 }
 
+/** The sheet as it is printed in full and to save ink, whichever of the two it is for. */
+export function pagesInInks(sheet: Sheet, language: Language = 'en'): Readonly<Record<Ink, Page>> {
+  const { ink: _ink, ...full } = sheet.spec;
+  return {
+    full: sheetPage({ ...sheet, spec: full }, language),
+    saving: sheetPage({ ...sheet, spec: { ...full, ink: 'saving' } }, language),
+  };
+}
+
 /** The tasks in their places on the page, with lines between them; `withAnswers` draws the answers in. */
 export function taskGroups(
   sheet: Sheet,
   withAnswers: boolean,
   language: Language = 'en',
 ): readonly Group[] {
-  const { activity, page, size } = sheet.spec;
-  const area = sheetArea(page.paper, page.orientation, page.margin);
-  const rooms = sheet.tasks.map((task) => activityOf(activity).room(task.printed));
-  const places = arrangeTasks(enlargedRooms(rooms, size), area);
-  if (!places) throw new Error(`sheet ${sheet.code}: its tasks have no room on its page`);
-  const times = enlargementIn(rooms, places, size);
-  const tasks = sheet.tasks.flatMap((task, index) => {
-    const place = places[index];
-    return place ? [drawTask(sheet, task, { place, times, withAnswers, language })] : [];
-  });
-  return [...tasks, taskRules(places, area)];
-}
-
-interface TaskDrawing {
-  readonly place: Area;
-  /** How many times larger than usual. */
-  readonly times: number;
-  readonly withAnswers: boolean;
-  readonly language: Language;
+  const { page } = sheet.spec;
+  const placed = placedTasks(sheet);
+  const tasks = placed.map((each) => drawTask(sheet, each, withAnswers, language));
+  const places = placed.map(({ place }) => place);
+  return [...tasks, taskRules(places, sheetArea(page.paper, page.orientation, page.margin))];
 }
 
 function drawTask(
   { spec }: Sheet,
-  task: Task,
-  { place, times, withAnswers, language }: TaskDrawing,
+  { task, place, size, times }: PlacedTask,
+  withAnswers: boolean,
+  language: Language,
 ): Group {
   const activity = activityOf(spec.activity);
-  const size = { widthMm: place.width / times, heightMm: place.height / times };
   const drawn = activity.draw(task, size, styleOf(spec), withAnswers);
   const words = activity.words[language];
   const alt = withAnswers

@@ -4,18 +4,16 @@ import type { Refusal } from '../base/index.ts';
 import { HOME_PAPERS, ORIENTATIONS, type PaperName, sheetArea } from '../page/index.ts';
 import { mostThatFit } from './arrange.ts';
 import { enlargedRooms } from './large.ts';
-import type { PrintChoices } from './sheet-spec.ts';
+import { type PrintChoices, styleOf } from './sheet-spec.ts';
 
 /** What decides how much room a page has. */
-type PageRoom = Pick<PrintChoices, 'page' | 'size'>;
+type PageRoom = Pick<PrintChoices, 'page' | 'print' | 'size' | 'hand'>;
 
 /** How many of the first tasks have room on the page. */
-export function mostOnPage(
-  activity: Activity,
-  tasks: readonly Task[],
-  { page, size }: PageRoom,
-): number {
-  const rooms = tasks.map((task) => activity.room(task.printed));
+export function mostOnPage(activity: Activity, tasks: readonly Task[], choices: PageRoom): number {
+  const { page, size } = choices;
+  const style = styleOf(choices);
+  const rooms = tasks.map((task) => activity.room(task.printed, style));
   const area = sheetArea(page.paper, page.orientation, page.margin);
   return mostThatFit(enlargedRooms(rooms, size), area);
 }
@@ -63,16 +61,17 @@ export function stickerRefusal(
 function adviceFor(
   activity: Activity,
   tasks: readonly Task[],
-  { page, size }: PageRoom,
+  choices: PageRoom,
   most: number,
 ): string {
+  const { page } = choices;
   const papers: readonly PaperName[] = [...new Set([page.paper, ...HOME_PAPERS])];
   const pages = papers.flatMap((paper) =>
     ORIENTATIONS.map((orientation) => ({
       name: `${paper} ${orientation}`,
       room: mostOnPage(activity, tasks, {
+        ...choices,
         page: { ...page, paper, orientation },
-        ...(size ? { size } : {}),
       }),
       // The paper in the house is harder to change than how it lies.
       isNear: paper === page.paper,

@@ -1,27 +1,36 @@
 // What is in the house: the last count less what was given since, and what a pack lacks of it.
 import type { ColourName } from '../palette/index.ts';
 import type { StickerStock, Stock, StockInView, Tool } from '../records/index.ts';
-import { makeSheet, type PackMaterials, packMaterials, readCode } from '../sheets/index.ts';
+import {
+  makeSheet,
+  type PackMaterials,
+  packMaterials,
+  readCode,
+  type Sheet,
+} from '../sheets/index.ts';
+import { usedBy } from './hand-made.ts';
 
 /** A sticker may be so much smaller than its dot, in mm: common practice, no source. It must not be larger. */
 const SMALLER_MM = 4;
 
-/** What a sheet uses; `undefined` where this version cannot read its code. */
-export type MaterialsOf = (code: string) => PackMaterials | undefined;
+/** What a sheet uses, of a house or of any that prints; `undefined` where this version cannot read its code. */
+export type MaterialsOf = (code: string, stock?: Stock) => PackMaterials | undefined;
 
-/** A reader that makes each sheet once and keeps what it found. */
+/** A reader that makes each sheet once and keeps it. */
 export function materialsReader(): MaterialsOf {
-  const known = new Map<string, PackMaterials | undefined>();
-  return (code) => {
-    if (!known.has(code)) known.set(code, readMaterials(code));
-    return known.get(code);
+  const known = new Map<string, Sheet | undefined>();
+  return (code, stock) => {
+    if (!known.has(code)) known.set(code, sheetOf(code));
+    const sheet = known.get(code);
+    if (sheet === undefined) return undefined;
+    return stock === undefined ? packMaterials([sheet]) : usedBy([sheet], stock);
   };
 }
 
-function readMaterials(code: string): PackMaterials | undefined {
+function sheetOf(code: string): Sheet | undefined {
   const spec = readCode(code);
   const made = spec.ok ? makeSheet(spec.value) : spec;
-  return made.ok ? packMaterials([made.value]) : undefined;
+  return made.ok ? made.value : undefined;
 }
 
 /**
@@ -31,10 +40,35 @@ function readMaterials(code: string): PackMaterials | undefined {
 export function stockNow({ counted, givenSince }: StockInView, materialsOf: MaterialsOf): Stock {
   const { stickers, crayons, tools, printer } = counted;
   const left = givenSince.reduce(
-    (before, code) => taken(before, materialsOf(code)?.stickers ?? []),
+    (before, code) => taken(before, materialsOf(code, counted)?.stickers ?? []),
     stickers,
   );
   return { stickers: left, crayons, tools, ...(printer === undefined ? {} : { printer }) };
+}
+
+/** The stock after a pack was used up. */
+export function stockAfter(stock: Stock, { stickers }: PackMaterials): Stock {
+  return { ...stock, stickers: taken(stock.stickers, stickers) };
+}
+
+/** How many stickers there are of a colour that fit a dot of this diameter. */
+export function fittingCount(
+  colour: ColourName,
+  diameterMm: number,
+  stickers: readonly StickerStock[],
+): number {
+  const fitting = fittingFor({ colour, diameterMm, count: 0 }, stickers);
+  return fitting.reduce((sum, { count }) => sum + count, 0);
+}
+
+/** Whether a sticker may lie on a dot. */
+export function fitsDot(stickerMm: number, dotMm: number): boolean {
+  return stickerMm <= dotMm && stickerMm >= dotMm - SMALLER_MM;
+}
+
+/** The largest dots first: with the largest sticker that fits on each, as many as can be are covered. */
+export function largestFirst(dots: readonly StickerStock[]): readonly StickerStock[] {
+  return [...dots].sort((one, other) => other.diameterMm - one.diameterMm);
 }
 
 /** Takes stickers from those that fit their dots, the nearest size first. */
@@ -43,7 +77,7 @@ function taken(
   used: readonly StickerStock[],
 ): readonly StickerStock[] {
   let left = stickers;
-  for (const wanted of used) {
+  for (const wanted of largestFirst(used)) {
     let open = wanted.count;
     for (const fitting of fittingFor(wanted, left)) {
       const take = Math.min(open, fitting.count);
@@ -60,12 +94,7 @@ function fittingFor(
   stickers: readonly StickerStock[],
 ): readonly StickerStock[] {
   return stickers
-    .filter(
-      (each) =>
-        each.colour === colour &&
-        each.diameterMm <= diameterMm &&
-        each.diameterMm >= diameterMm - SMALLER_MM,
-    )
+    .filter((each) => each.colour === colour && fitsDot(each.diameterMm, diameterMm))
     .sort((one, other) => other.diameterMm - one.diameterMm);
 }
 
@@ -94,12 +123,29 @@ function lackingStickers(
   needed: readonly StickerStock[],
   stickers: readonly StickerStock[],
 ): readonly StickerStock[] {
+  return stickerUses(needed, stickers).flatMap(({ has, ...dots }) =>
+    has >= dots.count ? [] : [{ ...dots, count: dots.count - has }],
+  );
+}
+
+/** Dots of one colour and size, and how many stickers there are for them. */
+export interface StickerUse extends StickerStock {
+  /** Stickers that fit and that no larger dot of the pack takes. */
+  readonly has: number;
+}
+
+/** In the order of `needed`; each sticker counts once, however many kinds of dots it would fit. */
+export function stickerUses(
+  needed: readonly StickerStock[],
+  stickers: readonly StickerStock[],
+): readonly StickerUse[] {
   let left = stickers;
-  return needed.flatMap((wanted) => {
-    const have = fittingFor(wanted, left).reduce((sum, { count }) => sum + count, 0);
+  const has = new Map<StickerStock, number>();
+  for (const wanted of largestFirst(needed)) {
+    has.set(wanted, fittingCount(wanted.colour, wanted.diameterMm, left));
     left = taken(left, [wanted]);
-    return have >= wanted.count ? [] : [{ ...wanted, count: wanted.count - have }];
-  });
+  }
+  return needed.map((wanted) => ({ ...wanted, has: has.get(wanted) ?? 0 }));
 }
 
 export function isEnough({ stickers, crayons, tools }: Lacking): boolean {

@@ -2,12 +2,17 @@
 import type { Values } from '../activities/index.ts';
 import { CopyCode } from './actions/copy-code.tsx';
 import { GroupNames } from './actions/group-names.tsx';
+import { HowMade } from './actions/how-made.tsx';
 import { Notches } from './actions/notches.tsx';
 import { OpenByCode } from './actions/open-by-code.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
+import { TrueSize } from './actions/true-size.tsx';
 import { useGroup } from './actions/use-group.ts';
+import type { House } from './house/house.ts';
+import { MakeUses } from './house/make-uses.tsx';
 import type { Maker } from './making/maker.ts';
 import type { ActivityCard, Catalogue, Objection, Shown } from './making/protocol.ts';
+import type { Planner } from './planning/planner.ts';
 import type { Entries } from './recipe/entries.ts';
 import { MoreChoices } from './sentence/more-choices.tsx';
 import { objectionTo } from './sentence/objections.ts';
@@ -16,15 +21,20 @@ import { Unplaced } from './sentence/unplaced.tsx';
 
 export interface DeskProps {
   readonly maker: Maker;
+  readonly planner: Planner;
   readonly catalogue: Catalogue;
   readonly entries: Entries;
+  /** The entries as sheets are made from them. */
+  readonly made: Entries;
+  readonly house: House;
   readonly shown: Shown | undefined;
   readonly objections: readonly Objection[];
   readonly edit: (entries: Entries) => void;
   readonly turn: (entries: Entries) => void;
 }
 
-export function Desk({ maker, catalogue, entries, shown, objections, edit, turn }: DeskProps) {
+export function Desk(props: DeskProps) {
+  const { maker, planner, catalogue, entries, made, house, shown, objections, edit, turn } = props;
   const { written, write, group } = useGroup();
   const [first] = catalogue.activities;
   const card = catalogue.activities.find(({ id }) => id === entries.activity) ?? first;
@@ -35,6 +45,7 @@ export function Desk({ maker, catalogue, entries, shown, objections, edit, turn 
     card,
     entries,
     inForce: valuesInForce(card, entries, isRefused ? undefined : shown),
+    inked: isRefused ? undefined : shown?.inked,
     objectionTo: (control: string) => objectionTo(objections, control),
     edit,
   };
@@ -44,13 +55,16 @@ export function Desk({ maker, catalogue, entries, shown, objections, edit, turn 
         <Sentence {...controls} />
         <Unplaced objections={objections} card={card} />
       </div>
-      <MoreChoices {...controls} />
+      <MoreChoices {...controls} house={house} />
       <GroupNames group={written} onChange={write} />
+      <HowMade entries={entries} edit={edit} />
       <PressButtons
-        what={{ entries, ...(group ? { group } : {}) }}
+        what={{ entries: made, ...(group ? { group } : {}) }}
         isReady={shown !== undefined && !isRefused}
       />
-      <Notches maker={maker} entries={entries} turn={turn} />
+      <TrueSize maker={maker} paper={entries.paper} />
+      {isRefused ? null : <MakeUses planner={planner} house={house} entries={made} group={group} />}
+      <Notches maker={maker} entries={made} turn={turn} />
       <div className="codes">
         <CopyCode code={shown?.code ?? ''} />
         <OpenByCode maker={maker} onOpen={turn} />

@@ -1,9 +1,11 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
+import { useMemo, useState } from 'react';
 import { Desk } from './desk.tsx';
+import { useHouse } from './house/use-house.ts';
 import { VIEWS, type View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
 import { useKept } from './offline/kept.ts';
-import type { Entries } from './recipe/entries.ts';
+import { type Entries, withStock } from './recipe/entries.ts';
 import { useRecipe } from './recipe/use-recipe.ts';
 import type { ScreenProps } from './screen-props.ts';
 import { PageBar } from './table/page-bar.tsx';
@@ -11,28 +13,46 @@ import { Paper } from './table/paper.tsx';
 import { Proof } from './table/proof.tsx';
 import { words } from './words.ts';
 
-export function MakeScreen({ maker, catalogue }: ScreenProps) {
+export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const { entries, edit, turn } = useRecipe();
   const [view, setView] = useKept('view', readView);
   const [sheet, setSheet] = useKept('sheet in view', readPlace);
   const [adultPage, setAdultPage] = useKept('adult page in view', readPlace);
-  const wanted = view === 'adult' ? adultPage : sheet;
-  const { shown, objections, isMaking } = useShown(maker, entries, view, wanted);
+  const [leaf, setLeaf] = useKept('page of the sheet in view', readPlace);
+  const [isShown, setShown] = useState(false);
+  const house = useHouse(planner, isShown || entries.atHand === true);
+  const made = useMemo(() => withStock(entries, house.stock), [entries, house.stock]);
+  const isKnown = house.isKnown || entries.atHand !== true;
+  const { shown, objections, isMaking } = useShown(maker, isKnown ? made : undefined, view, {
+    wanted: view === 'adult' ? adultPage : sheet,
+    leaf,
+  });
+  if (shown !== undefined && !isShown) setShown(true);
+  const hasCut = (shown?.toCut.had.length ?? 0) > 0;
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
     setAdultPage(1);
+    setLeaf(1);
     turn(next);
   };
   return (
     <main className="make">
       <section className="table" aria-label={words.table}>
         <PageBar
-          view={view}
+          view={view === 'cut' && !hasCut ? 'sheet' : view}
+          hasCut={hasCut}
           place={shown?.place ?? 1}
           places={shown?.places ?? 1}
           onView={setView}
-          onPlace={view === 'adult' ? setAdultPage : setSheet}
+          onPlace={(place) => {
+            setLeaf(1);
+            if (view === 'adult') setAdultPage(place);
+            else setSheet(place);
+          }}
+          leaf={shown?.leaf ?? 1}
+          leaves={shown?.leaves ?? 1}
+          onLeaf={setLeaf}
         />
         <Paper shown={shown} isMaking={isMaking} />
         <Proof shown={shown} card={card} view={view} isRefused={objections.length > 0} />
@@ -41,8 +61,11 @@ export function MakeScreen({ maker, catalogue }: ScreenProps) {
         {catalogue === undefined ? null : (
           <Desk
             maker={maker}
+            planner={planner}
             catalogue={catalogue}
             entries={entries}
+            made={made}
+            house={house}
             shown={shown}
             objections={objections}
             edit={edit}

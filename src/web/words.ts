@@ -1,5 +1,6 @@
 // What the app itself says, in one catalogue: everything that is not an activity's own or a refusal.
 import type { AgeHint } from '../activities/index.ts';
+import type { Ink } from '../page/index.ts';
 import type { PlaceName } from './place-names.ts';
 import type { LayoutChoice } from './recipe/entries.ts';
 
@@ -30,6 +31,8 @@ interface LayoutWords {
 }
 
 const NUMBERS = ['none', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
+/** To a tenth, below which nobody can tell. */
+const percent = (share: number): string => `${Math.round(1000 * share) / 10} %`;
 const inWords = (count: number): string => NUMBERS[count] ?? String(count);
 
 const SENTENCE: readonly Piece[] = [
@@ -123,12 +126,25 @@ export const words = {
       choices: { usual: 'usual', pocket: 'for a wipe-clean pocket' },
     },
   } satisfies Readonly<Record<LayoutChoice, LayoutWords>>,
+  inked: ({ full, saving }: Readonly<Record<Ink, number>>) => {
+    const [inFull, toSave] = [percent(full), percent(saving)];
+    const known = `About ${inFull} of this page is inked`;
+    return inFull === toSave
+      ? `${known}; saving changes nothing here.`
+      : `${known} as drawn, ${toSave} when saving.`;
+  },
   onlyColours: {
     label: 'Only with these colours',
     help: (chosen: number) =>
       chosen === 0
         ? 'None chosen: all colours. Choose those of the stickers and pens that you have.'
         : `Figures and answers have ${chosen === 1 ? 'this colour' : 'these colours'} alone. Pictures keep their own.`,
+  },
+  atHand: {
+    label: 'Only with what you have',
+    help: 'Colours and sizes of stickers, crayons, tools and the printer as they were counted in Supplies; all sheets together take no more than there is.',
+    never: 'Nothing was counted yet, so this cannot be told.',
+    link: 'Count what is in the house',
   },
   yes: 'yes',
   no: 'no',
@@ -140,6 +156,14 @@ export const words = {
   more: 'More choices',
   less: (label: string) => `Less: ${label}`,
   moreOf: (label: string) => `More: ${label}`,
+  toCut: 'To cut out',
+  toCutHelp:
+    'Printed after each sheet, with its code. Pieces are there for sheets with empty places for figures, a key card for sheets with a key or a model. The sheet itself stays as it is.',
+  toCutNames: {
+    pieces: 'pieces to cut',
+    'key-card': 'the key as a card',
+    cards: 'the tasks as cards',
+  },
   goals: 'Goals of curricula',
   goalsHelp:
     'The adult’s page then names the goals that the sheets serve. Which sheet serves which is our own reading.',
@@ -152,13 +176,29 @@ export const words = {
   ownChoices: 'Back to what the step itself asks for',
   table: 'The page',
   blankPage: 'The page is being made.',
-  views: { sheet: 'Sheet', answers: 'Answers', adult: 'Adult’s page' },
+  views: { sheet: 'Sheet', cut: 'To cut', answers: 'Answers', adult: 'Adult’s page' },
   viewLabel: 'What to look at',
   turnSheet: {
     before: 'Sheet before',
     next: 'Next sheet',
     place: (sheet: number, sheets: number) => `sheet ${sheet} of ${sheets}`,
   },
+  turnLeaf: {
+    before: 'Page of the guide before',
+    next: 'Next page of the guide',
+    place: (page: number, pages: number) => `its page ${page} of ${pages}`,
+  },
+  made: 'The sheets are',
+  madeHelp: {
+    printed: 'Everything comes from the printer.',
+    'half-made':
+      'Printed with empty circles in place of dots: you put the stickers on before the child gets the sheet. Figures other than dots are printed.',
+    'by-hand':
+      'No printer: a list of what to fold, rule, stick on and draw on a blank page, and where. Read it from the screen or a print of it.',
+  },
+  madeWays: { printed: 'printed', 'half-made': 'half-made', 'by-hand': 'made by hand' },
+  madeLayout: 'The layout is',
+  madeLayouts: { no: 'as printed', yes: 'the quickest by hand: one task a page' },
   turnAdultPage: {
     before: 'Page before',
     next: 'Next page',
@@ -178,6 +218,10 @@ export const words = {
   firstStep: 'It is where this activity begins.',
   apart: (labels: readonly string[]) => `Other than the step says: ${labels.join(', ')}.`,
   gaveWay: (labels: readonly string[]) => `Fitted to your choices: ${labels.join(', ')}.`,
+  nothingToCut: {
+    pieces: 'No pieces to cut: on this sheet no figure goes into an empty place.',
+    'key-card': 'No key card: this sheet has neither a key nor one model.',
+  } as Readonly<Record<string, string>>,
   alike: (pairs: readonly (readonly [string, string])[]) =>
     `${capital(inSeries(pairs.map(([one, other]) => `${one} and ${other}`)))} look alike to some children with a colour-vision deficiency. If this child may be one of them, choose grey print, where each colour also carries a letter.`,
   lastGood: 'The page shows the last recipe that could be made.',
@@ -191,6 +235,25 @@ export const words = {
   getPdf: 'Get the PDF',
   getZip: 'One PDF each',
   print: 'Print',
+  trueSize: {
+    title: 'Is it true size?',
+    why: 'Stickers fit their dots only if pages come out at true size. Print the page with two 50 mm lines at 100 % (“actual size”), and measure both with a ruler.',
+    ways: { pages: 'Print the two lines', pdf: 'Two lines as a PDF' },
+    fileName: 'check-your-printer',
+    measured: 'The 50 mm line measures, in mm',
+    measuredHelp: 'Such as 48.5. If the two lines differ, type what lies between.',
+    check: 'Check',
+    isTrue: (mm: number) =>
+      `${mm} mm is true size, as near as a ruler can tell. There is nothing to put right.`,
+    isOff: (mm: number) =>
+      `${mm} mm is ${mm < 50 ? 'too short' : 'too long'}. First print the page once more, with “100 %” or “actual size” chosen in the print window. If the line still measures ${mm} mm, pages can be made ${mm < 50 ? 'larger' : 'smaller'} to make up for it.`,
+    correct: (mm: number) => `Make up for ${mm} mm from now on`,
+    inForce: (mm: number) =>
+      `For this printer: every PDF and print from this browser makes up for a 50 mm line that measures ${mm} mm. For another printer, stop this and measure anew. The page with the two lines is never changed.`,
+    madeUp: (mm: number) => `It makes up for a 50 mm line that measures ${mm} mm.`,
+    stop: 'Stop making up for it',
+    stopped: 'Pages are printed as they are again.',
+  },
   copyCode: 'Copy the code',
   copied: 'Copied',
   codeLabel: 'Code of this sheet',

@@ -55,6 +55,14 @@ const CASES: readonly (readonly [Refusal, string])[] = [
     'recipe: expected at most 1000000 bytes, got 50000000.',
   ],
   [
+    { code: 'not-correctable', at: '--measured', got: 44, least: 45, most: 55 },
+    '--measured: a 50 mm line that measures 44 mm cannot be put right here: only 45 to 55 mm can. The print window may be scaling the page: choose “100 %” or “actual size” in the print window, and measure a new print.',
+  ],
+  [
+    { code: 'not-correctable', at: '--measured', got: 47, least: 47.2, most: 55, paper: 'A3' },
+    '--measured: on A3, at least 47.2 mm can be put right, got 47 mm: enlarged further, the page would run over the edge of the paper. Do not correct it; choose “100 %” or “actual size” in the print window, and measure a new print.',
+  ],
+  [
     { code: 'unknown-version', at: 'sheet code', got: 4, known: [1, 2] },
     'sheet code: made by version 4; this program reads versions 1, 2. Get a newer Samewise to read it.',
   ],

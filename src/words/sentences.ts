@@ -1,6 +1,7 @@
 // A refusal as whole sentences: where, what was expected, what came, what to do.
 import type { Got, Refusal, StorageFault } from '../base/index.ts';
 import { nearestOf } from './nearest.ts';
+import { houseFact } from './not-in-the-house.ts';
 import { plainText } from './plain-text.ts';
 
 /** The refusal in English, on one line. */
@@ -36,8 +37,12 @@ function factOf(refusal: Refusal): string {
       );
     case 'does-not-fit':
       return `expected at most ${refusal.max} ${refusal.unit}, got ${refusal.got}. ${sentence(refusal.advice)}`;
+    case 'not-in-the-house':
+      return houseFact(refusal);
     case 'not-proven':
       return `not proven: ${refusal.reason}. Nothing was written.`;
+    case 'not-correctable':
+      return correctionFact(refusal);
     case 'unwritable':
       return `cannot be written: ${refusal.reason}.`;
     case 'storage':
@@ -64,6 +69,16 @@ function rangeFact(refusal: Extract<Refusal, { readonly code: 'out-of-range' }>)
   const range = min === max ? `${min}` : `${min} to ${max}`;
   const nearest = typeof got === 'number' ? ` Use ${got < min ? min : max}.` : '';
   return `expected ${range}, got ${quoted(got)}${because(refusal)}.${nearest}`;
+}
+
+function correctionFact(refusal: Extract<Refusal, { readonly code: 'not-correctable' }>): string {
+  const { got, least, most, paper } = refusal;
+  const advice = 'choose “100 %” or “actual size” in the print window, and measure a new print.';
+  return paper === undefined
+    ? `a 50 mm line that measures ${got} mm cannot be put right here: only ${least} to ${most} mm can. ` +
+        `The print window may be scaling the page: ${advice}`
+    : `on ${paper}, at least ${least} mm can be put right, got ${got} mm: enlarged further, the page ` +
+        `would run over the edge of the paper. Do not correct it; ${advice}`;
 }
 
 function because({ because: reason }: { readonly because?: string }): string {

@@ -5,6 +5,11 @@ function counted(count: number, one: string): string {
   return `${count} ${count === 1 ? one : `${one}s`}`;
 }
 
+/** To a tenth, below which nobody can tell. */
+function percent(share: number): string {
+  return `${Math.round(1000 * share) / 10} %`;
+}
+
 export const ENGLISH: ShellWords = {
   about:
     'Makes visual discrimination sheets for children of three to five: proven, ready to print.',
@@ -12,8 +17,9 @@ export const ENGLISH: ShellWords = {
     pack: 'make a pack: sheets, answers and a page for the adult',
     check: 'prove every task of a pack file again from what is printed',
     again: 'make a sheet again from the code at its foot',
+    ruler: 'make a page that shows whether a printer keeps true size',
     activities: 'list the activities with their parameters and steps',
-    schema: 'print the JSON Schema of the pack file and of the recipe',
+    schema: 'print the JSON Schema of the pack file, of the recipe and of the stock',
   },
   options: {
     activity: 'kind of task, such as in-every-box',
@@ -36,6 +42,7 @@ export const ENGLISH: ShellWords = {
     goals:
       "curricula whose goals the adult's page names, such as head-start,ncf-fs (default: none)",
     recipe: 'a recipe in JSON, to mix activities in one pack',
+    stock: 'a count of stickers, crayons and tools in JSON; the pack is made with these alone',
     children:
       'a group: names with commas between; +1 or -2 behind a name gives that child steps above or below',
     sorted: 'how the sheets of a group lie: child or activity (default: child)',
@@ -43,15 +50,31 @@ export const ENGLISH: ShellWords = {
     out: 'the PDF to write; - for standard output',
     json: 'the pack file to write',
     svg: 'a folder for one SVG a page',
+    pieces: 'after each sheet, the missing figures as pieces to cut out and stick in',
+    keyCard: 'after each sheet, its key or model as a card to cut out and lay beside it',
+    cards: 'after each sheet, its tasks as cards to cut out',
+    single: 'sheets of A5 on pages of their own (default: two on one A4, to cut apart)',
+    measured:
+      'what the 50 mm line measures on this printer, such as 48.5: pages are scaled to make up for it',
     noAnswers: 'leave the answer pages out',
     noAdultPage: "leave the adult's page out",
+    byHand: 'without a printer: guides for making the sheets with stickers, pens and a ruler',
+    halfMade: 'printed with empty circles in place of dots, for stickers to be put on',
+    sticker: 'diameter in mm of the stickers at hand, with --by-hand or --half-made',
+    quick: 'with --by-hand: one task on a page, in the layout that is quickest by hand',
     asJson: 'as JSON',
+  },
+  sheetsToCut: {
+    cards: 'a sheet',
+    'key-card': 'a sheet with a key or one model, such as by-key, copy-pattern or find-the-same',
+    pieces:
+      'a sheet with empty places for figures, such as one-of-each, continue-row or missing-part',
   },
   arguments: {
     file: 'the pack file; - for standard input',
     code: 'the code at the foot of a sheet, with or without hyphens',
     activity: 'one activity alone',
-    schema: 'one schema alone: pack or recipe',
+    schema: 'one schema alone: pack, recipe or stock',
   },
   examples: `
 Examples:
@@ -59,15 +82,22 @@ Examples:
   samewise pack --activity by-key --age 4 --set entries=3 --paper Letter
   samewise pack --activity find-the-same --difficulty -2.2 --set content=pictures
   samewise pack --activity size-order --goals common-core,eyfs
+  samewise pack --activity one-of-each --step 3 --pieces
   samewise pack --recipe recipe.json --out pack.pdf --json pack.json
   samewise pack --activity odd-one-out --step 4 --children "Wren, Moss+1, Fern" --out group.pdf
+  samewise pack --activity in-every-box --by-hand --quick --out guide.pdf
   samewise check pack.json
+  samewise ruler --out ruler.pdf
 `,
   seedChosen: (seed) => `seed ${seed}; the same pack again with --seed ${seed}`,
   proving: (done, all) => `proving sheet ${done} of ${all}`,
   drawing: (done, all) => `drawing sheet ${done} of ${all}`,
   checking: (done, all) => `checking sheet ${done} of ${all}`,
   packMade: (sheets, tasks) => `${counted(sheets, 'sheet')}, ${counted(tasks, 'task')}, all proven`,
+  inked: (share, ink, otherShare) => {
+    const other = ink === 'full' ? 'with --ink saving' : 'in full';
+    return `ink: about ${percent(share)} of the page on average, ${percent(otherShare)} ${other}`;
+  },
   aimed: (activity, step, settings, logits) => {
     const changes = settings.length === 0 ? '' : ` with ${settings.join(', ')}`;
     return `${activity}: step ${step}${changes}; ${logits} logits on the mean`;

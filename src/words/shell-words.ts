@@ -1,7 +1,9 @@
 // What the command line has to say, whatever the language.
 export interface ShellWords {
   readonly about: string;
-  readonly commands: Readonly<Record<'pack' | 'check' | 'again' | 'activities' | 'schema', string>>;
+  readonly commands: Readonly<
+    Record<'pack' | 'check' | 'again' | 'ruler' | 'activities' | 'schema', string>
+  >;
   readonly options: Readonly<
     Record<
       | 'activity'
@@ -22,18 +24,30 @@ export interface ShellWords {
       | 'set'
       | 'goals'
       | 'recipe'
+      | 'stock'
       | 'children'
       | 'sorted'
       | 'perChild'
       | 'out'
       | 'json'
       | 'svg'
+      | 'pieces'
+      | 'keyCard'
+      | 'cards'
+      | 'single'
+      | 'measured'
       | 'noAnswers'
       | 'noAdultPage'
+      | 'byHand'
+      | 'halfMade'
+      | 'sticker'
+      | 'quick'
       | 'asJson',
       string
     >
   >;
+  /** Which sheets can be had with each of what is to be cut out. */
+  readonly sheetsToCut: Readonly<Record<'cards' | 'key-card' | 'pieces', string>>;
   readonly arguments: Readonly<Record<'file' | 'code' | 'activity' | 'schema', string>>;
   readonly examples: string;
   readonly seedChosen: (seed: number) => string;
@@ -41,6 +55,8 @@ export interface ShellWords {
   readonly drawing: (done: number, all: number) => string;
   readonly checking: (done: number, all: number) => string;
   readonly packMade: (sheets: number, tasks: number) => string;
+  /** The share of the page that is inked, 0 to 1, as it is printed and in the other ink. */
+  readonly inked: (share: number, ink: 'full' | 'saving', otherShare: number) => string;
   /** What an asked-for difficulty came to: the step, the values that differ from it, and the mean. */
   readonly aimed: (
     activity: string,

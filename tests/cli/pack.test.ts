@@ -196,3 +196,51 @@ describe.concurrent('a pack', () => {
     expect(existsSync(join(cwd, 'pack.json'))).toBe(false);
   });
 });
+
+describe('the ink that a pack takes', () => {
+  it('is told as it is printed and in the other ink, saving the lesser', async () => {
+    const cwd = emptyFolder();
+    const asked = words('pack --activity in-every-box --step 3 --seed 5 --out pack.pdf');
+    const full = await samewise(asked, { cwd });
+    const saving = await samewise([...asked, '--ink', 'saving'], { cwd });
+    const line = /ink: about ([\d.]+) % of the page on average, ([\d.]+) % (.*)/;
+    const [, share, less, said] = line.exec(full.stderr.toString()) ?? [];
+    expect(said).toBe('with --ink saving');
+    expect(Number(less)).toBeLessThan(0.75 * Number(share));
+    expect(line.exec(saving.stderr.toString())?.slice(1)).toEqual([less, share, 'in full']);
+  });
+});
+
+describe('a pack only with what a count says there is', () => {
+  const stickers = ['red', 'blue', 'green'].map((colour) => ({
+    colour,
+    diameterMm: 10,
+    count: 90,
+  }));
+  const counted = { stickers, crayons: [], tools: [], printer: 'colour' };
+  const part = { activity: 'copy-pattern', step: 3, sheets: 2 };
+  const recipe = { format: 'samewise.recipe', version: 1, seed: 7, parts: [part] };
+  const codesIn = (path: string): readonly string[] =>
+    JSON.parse(readFileSync(path, 'utf8')).sheets.map(({ code }: { code: string }) => code);
+
+  it('is the same from a stock file as from a recipe that holds the count', async () => {
+    const cwd = emptyFolder();
+    const write = (name: string, what: object) =>
+      writeFileSync(join(cwd, name), JSON.stringify(what));
+    write('stock.json', { format: 'samewise.stock', version: 1, ...counted });
+    write('plain.json', recipe);
+    write('recipe.json', { ...recipe, onlyWith: counted });
+    for (const line of [
+      'plain.json --stock stock.json --json one.json',
+      'recipe.json --json two.json',
+    ]) {
+      const { code, stderr } = await samewise(words(`pack --recipe ${line}`), { cwd });
+      expect(code, stderr).toBe(0);
+    }
+    expect(codesIn(join(cwd, 'one.json'))).toEqual(codesIn(join(cwd, 'two.json')));
+    const sheets = readFileSync(join(cwd, 'one.json'), 'utf8');
+    expect(sheets).toContain('"stickerMm":10');
+    for (const colour of ['yellow', 'purple', 'pink', 'orange'])
+      expect(sheets).not.toContain(colour);
+  });
+});

@@ -93,16 +93,20 @@ describe.concurrent('standard output', () => {
 });
 
 describe.concurrent('samewise schema', () => {
-  it('prints either schema, or both by name', async () => {
+  it('prints each schema, or all by name', async () => {
     const cwd = emptyFolder();
-    const [both, pack, recipe] = (
+    const [all, pack, recipe, stock] = (
       await Promise.all(
-        [[], ['pack'], ['recipe']].map((names) => samewise(['schema', ...names], { cwd })),
+        [[], ['pack'], ['recipe'], ['stock']].map((names) =>
+          samewise(['schema', ...names], { cwd }),
+        ),
       )
     ).map(({ stdout }) => JSON.parse(stdout.toString()));
-    expect(both).toEqual({ pack, recipe });
+    expect(all).toEqual({ pack, recipe, stock });
     expect(pack.properties.format.const).toBe('samewise.pack');
     expect(recipe.properties.format.const).toBe('samewise.recipe');
+    expect(stock.properties.format.const).toBe('samewise.stock');
+    expect(recipe.properties.onlyWith.properties.stickers).toEqual(stock.properties.stickers);
   });
 });
 

@@ -13,6 +13,11 @@ beforeAll(() => {
   writeFileSync(join(cwd, 'huge.json'), Buffer.alloc(50_000_000, 0x20));
   writeFileSync(join(cwd, 'empty.json'), '');
   mkdirSync(join(cwd, 'folder'));
+  const stock = { format: 'samewise.stock', version: 1, stickers: [], crayons: [], tools: [] };
+  writeFileSync(join(cwd, 'nothing.json'), JSON.stringify(stock));
+  writeFileSync(join(cwd, 'pens.json'), JSON.stringify({ ...stock, pens: 3 }));
+  const hugeSticker = { colour: 'red', diameterMm: 1e9, count: 1 };
+  writeFileSync(join(cwd, 'wide.json'), JSON.stringify({ ...stock, stickers: [hugeSticker] }));
 });
 
 const CASES: readonly (readonly [string, RegExp])[] = [
@@ -34,6 +39,17 @@ const CASES: readonly (readonly [string, RegExp])[] = [
   ['pack --recipe bytes.json', /recipe: expected a file .*not text in UTF-8/],
   ['pack --recipe huge.json', /recipe: expected at most \d+ bytes, got 50000000\./],
   ['pack --recipe none.json', /recipe: expected a file .*no such file/],
+  ['pack --activity by-key --stock none.json', /stock: expected a file .*no such file/],
+  ['pack --activity by-key --stock broken.json', /stock.*: expected JSON/],
+  ['pack --activity by-key --stock pens.json', /stock: "pens" is not known here/],
+  [
+    'pack --activity by-key --stock wide.json',
+    /stock › .*diameterMm: expected 1 to 100, got 1000000000/,
+  ],
+  [
+    'pack --activity by-key --seed 1 --set response=sticker --sheets 2 --stock nothing.json',
+    /onlyWith: 2 sheets need \d+ stickers of 13 mm \(.*\); the house has none of that\. Add \d+ stickers of 13 mm/,
+  ],
   ['pack --activity by-key --out folder', /folder: cannot be written: it is a folder/],
   [
     'pack --activity by-key --out none/pack.pdf',
@@ -63,7 +79,10 @@ const CASES: readonly (readonly [string, RegExp])[] = [
   ['again 3333-3333', /sheet code: "3333-3333" has a wrong, missing or extra character/],
   ['again 2O46', /sheet code › character 2: expected one of .*, got "O"/],
   ['activities by-keys', /activities: expected one of .* Did you mean by-key\?/],
-  ['schema packs', /schema: expected one of pack, recipe, got "packs"\. Did you mean pack\?/],
+  [
+    'schema packs',
+    /schema: expected one of pack, recipe, stock, got "packs"\. Did you mean pack\?/,
+  ],
 ];
 
 describe.concurrent('bad input', () => {
@@ -83,7 +102,10 @@ describe.concurrent('bad input', () => {
       'empty.json',
       'folder',
       'huge.json',
+      'nothing.json',
       'old.pdf',
+      'pens.json',
+      'wide.json',
     ]);
   });
 });

@@ -4,7 +4,7 @@ import type { Figure } from '../../src/figures/index.ts';
 import { testSeed } from '../seed.ts';
 import { type Bounds, inReadingOrder, type Thing, tasksOf } from './boxes.ts';
 import { isOneForm, kindsOf, lookAt } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import { type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
 import type { Raster } from './raster.ts';
 
 const STEPS = 15;
@@ -18,7 +18,7 @@ interface Printed {
 describe('crossing-table', () => {
   test('printed tables of every step are filled, by their pixels alone, in one way, that of the key', async () => {
     const seed = testSeed('crossing-table read back');
-    for (const sheet of await printSheets(sheetsOfSteps('crossing-table', STEPS, 2, seed), DPI)) {
+    for (const sheet of await printSheets(sheetsForHands('crossing-table', STEPS, 2, seed), DPI)) {
       const keys = sheet.tasks.map(({ printed, answer }) => {
         const { loose } = printed as Printed;
         const places = (answer as { figures: Figure[] }).figures.map((figure) =>

@@ -3,20 +3,23 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { inReadingOrder, tasksOf } from './boxes.ts';
 import { lookAt, looksAlike } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import { IN_BOTH_INKS, type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
 
 const STEPS = 14;
 const DPI = 100;
 
 describe('find-the-same', () => {
-  test('printed sheets of every step show, by their pixels alone, one choice that is just like the model', async () => {
-    const seed = testSeed('find-the-same read back');
-    const wanted = sheetsOfSteps('find-the-same', STEPS, 2, seed);
-    for (const sheet of await printSheets(wanted, DPI)) {
-      const keys = sheet.tasks.map(({ answer }) => [answer]);
-      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
-    }
-  });
+  test.each(IN_BOTH_INKS)(
+    'sheets of every step, %s, show by their pixels alone one choice that is just like the model',
+    async (_, ink) => {
+      const seed = testSeed('find-the-same read back');
+      const wanted = sheetsForHands('find-the-same', STEPS, 2, seed, ink);
+      for (const sheet of await printSheets(wanted, DPI)) {
+        const keys = sheet.tasks.map(({ answer }) => [answer]);
+        expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
+      }
+    },
+  );
 });
 
 /** For each task the places, among what stands in no frame, of the figures that look like the framed one. */

@@ -3,25 +3,30 @@ import { describe, expect, test } from 'vitest';
 import type { Figure } from '../../src/figures/index.ts';
 import { hexOf } from '../../src/palette/index.ts';
 import { testSeed } from '../seed.ts';
-import { framesOf, groupsOf, middleColour } from './boxes.ts';
-import { type PrintedSheet, printSheets } from './printed-sheets.ts';
+import { tasksOf } from './boxes.ts';
+import { lookAt } from './looks.ts';
+import { IN_BOTH_INKS, type PrintedSheet, printSheets } from './printed-sheets.ts';
 
 const SHEETS = 80;
 const DPI = 80;
 
 describe('in-every-box', () => {
-  test(`${SHEETS} printed sheets give, from their pixels alone, the answers of their keys`, async () => {
-    const seed = testSeed('in-every-box read back');
-    const wanted = Array.from({ length: SHEETS }, (_, index) => ({
-      activity: 'in-every-box' as const,
-      step: 1 + (index % 15),
-      seed: seed + index,
-    }));
-    for (const sheet of await printSheets(wanted, DPI)) {
-      const meant = sheet.tasks.map((task) => keyColours(task.answer as { figures: Figure[] }));
-      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(meant.sort());
-    }
-  });
+  test.each(IN_BOTH_INKS)(
+    `${SHEETS} sheets, %s, give from their pixels alone the answers of their keys`,
+    async (_, ink) => {
+      const seed = testSeed('in-every-box read back');
+      const wanted = Array.from({ length: SHEETS }, (_, index) => ({
+        activity: 'in-every-box' as const,
+        step: 1 + (index % 15),
+        seed: seed + index,
+        ...ink,
+      }));
+      for (const sheet of await printSheets(wanted, DPI)) {
+        const meant = sheet.tasks.map((task) => keyColours(task.answer as { figures: Figure[] }));
+        expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(meant.sort());
+      }
+    },
+  );
 });
 
 function keyColours({ figures }: { figures: readonly Figure[] }): string {
@@ -33,12 +38,11 @@ function keyColours({ figures }: { figures: readonly Figure[] }): string {
 
 /** The colours that are in every box of each group of boxes, the groups in any order. */
 function readAnswers({ raster }: PrintedSheet): string[] {
-  const groups = groupsOf(raster, framesOf(raster), (frame) => frame.area);
-  return groups
-    .map((frames) => {
-      const boxes = frames.map(
-        (frame) => new Set(frame.things.map((dot) => middleColour(raster, dot))),
-      );
+  return tasksOf(raster)
+    .map((task) => {
+      const boxes = task
+        .filter(({ inside }) => inside.length > 0)
+        .map(({ inside }) => new Set(inside.map((dot) => lookAt(raster, dot).colour)));
       return [...(boxes[0] ?? [])].filter((colour) => boxes.every((box) => box.has(colour)));
     })
     .map((shared) => shared.sort().join(' '))

@@ -5,7 +5,7 @@ import { hexOf } from '../../src/palette/index.ts';
 import { testSeed } from '../seed.ts';
 import { type Bounds, inReadingOrder, middleColour, type Thing, tasksOf } from './boxes.ts';
 import { isOneForm, kindsOf, lookAt } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import { type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
 import type { Raster } from './raster.ts';
 
 const STEPS = 14;
@@ -16,7 +16,7 @@ const OPPOSITE_MM = 0.8;
 describe('mirror-half', () => {
   test('printed halves and quarters of every step, mirrored in their lines, give the picture of the key', async () => {
     const seed = testSeed('mirror-half read back');
-    for (const sheet of await printSheets(sheetsOfSteps('mirror-half', STEPS, 2, seed), DPI)) {
+    for (const sheet of await printSheets(sheetsForHands('mirror-half', STEPS, 2, seed), DPI)) {
       const keys = sheet.tasks.map(({ answer }) => shownBy((answer as { cells: Cells }).cells));
       expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
     }

@@ -3,20 +3,26 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { tasksOf } from './boxes.ts';
 import { isOneForm, isOneSize, kindsOf, type Look, lookAt } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import { IN_BOTH_INKS, type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
 
 /** The last step, with kinds of pictures, asks for more than eyes can tell. */
 const STEPS = 12;
 const DPI = 100;
 
 describe('odd-one-out', () => {
-  test('printed sheets of every step but pictures show, by their pixels alone, one figure that stands alone', async () => {
-    const seed = testSeed('odd-one-out read back');
-    for (const sheet of await printSheets(sheetsOfSteps('odd-one-out', STEPS, 2, seed), DPI)) {
-      const keys = sheet.tasks.map(({ answer }) => [(answer as { odd: number }).odd]);
-      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
-    }
-  });
+  test.each(IN_BOTH_INKS)(
+    'sheets of every step but pictures, %s, show by their pixels alone one figure that stands alone',
+    async (_, ink) => {
+      const seed = testSeed('odd-one-out read back');
+      for (const sheet of await printSheets(
+        sheetsOfSteps('odd-one-out', STEPS, 2, seed, ink),
+        DPI,
+      )) {
+        const keys = sheet.tasks.map(({ answer }) => [(answer as { odd: number }).odd]);
+        expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
+      }
+    },
+  );
 });
 
 /** For each task the places of the figures that stand alone in some way of looking. */

@@ -16,7 +16,17 @@ export interface Wanted {
   readonly step: number;
   readonly values?: Readonly<Record<string, Value>>;
   readonly seed: number;
+  /** The hand that writes, where it is not the right one. */
+  readonly hand?: 'left';
+  /** Absent: in full. */
+  readonly ink?: 'saving';
 }
+
+/** The ways of printing that a sheet must be read in alike, each with what a test's name says of it. */
+export const IN_BOTH_INKS: readonly (readonly [string, Pick<Wanted, 'ink'>])[] = [
+  ['printed in full', {}],
+  ['printed to save ink', { ink: 'saving' }],
+];
 
 export interface PrintedSheet {
   readonly wanted: Wanted;
@@ -31,12 +41,27 @@ export function sheetsOfSteps(
   steps: number,
   rounds: number,
   seed: number,
+  ink: Pick<Wanted, 'ink'> = {},
 ): Wanted[] {
   return Array.from({ length: steps * rounds }, (_, index) => ({
     activity,
     step: 1 + (index % steps),
     seed: seed + index,
+    ...ink,
   }));
+}
+
+/** `rounds` sheets of each of the first `steps` steps for the right hand, and one of each for the left. */
+export function sheetsForHands(
+  activity: ActivityId,
+  steps: number,
+  rounds: number,
+  seed: number,
+  ink: Pick<Wanted, 'ink'> = {},
+): Wanted[] {
+  const right = sheetsOfSteps(activity, steps, rounds, seed, ink);
+  const left = sheetsOfSteps(activity, steps, 1, seed + right.length, ink);
+  return [...right, ...left.map((wanted) => ({ ...wanted, hand: 'left' as const }))];
 }
 
 /** Every wanted sheet, printed on A4 upright and drawn at `dpi`. */

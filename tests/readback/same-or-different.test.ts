@@ -3,22 +3,25 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { tasksOf } from './boxes.ts';
 import { lookAt, looksAlike } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import { IN_BOTH_INKS, type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
 
 const STEPS = 14;
 const DPI = 100;
 
 describe('same-or-different', () => {
-  test('printed sheets of every step give, from their pixels alone, the pairs that are the same', async () => {
-    const seed = testSeed('same-or-different read back');
-    for (const sheet of await printSheets(
-      sheetsOfSteps('same-or-different', STEPS, 2, seed),
-      DPI,
-    )) {
-      const keys = sheet.tasks.map(({ answer }) => answer);
-      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
-    }
-  });
+  test.each(IN_BOTH_INKS)(
+    'sheets of every step, %s, give from their pixels alone the pairs that are the same',
+    async (_, ink) => {
+      const seed = testSeed('same-or-different read back');
+      for (const sheet of await printSheets(
+        sheetsForHands('same-or-different', STEPS, 2, seed, ink),
+        DPI,
+      )) {
+        const keys = sheet.tasks.map(({ answer }) => answer);
+        expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
+      }
+    },
+  );
 });
 
 /** For each task the frames, in reading order, whose two figures look alike. */

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { type Bounds, boundsOf, inReadingOrder, tasksOf } from './boxes.ts';
 import { lookAt, silhouetteDifference } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import { type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
 
 const STEPS = 13;
 const DPI = 100;
@@ -13,7 +13,7 @@ const APART_MM = 1;
 describe('shadows', () => {
   test('printed sheets of every step show, by their pixels alone, the shadow of each picture that the key names', async () => {
     const seed = testSeed('shadows read back');
-    for (const sheet of await printSheets(sheetsOfSteps('shadows', STEPS, 2, seed), DPI)) {
+    for (const sheet of await printSheets(sheetsForHands('shadows', STEPS, 2, seed), DPI)) {
       const keys = sheet.tasks.map(({ answer }) => answer);
       expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
     }

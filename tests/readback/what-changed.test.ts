@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { type Bounds, inReadingOrder, type Thing, tasksOf } from './boxes.ts';
 import { type Look, lookAt, looksAlike } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import { IN_BOTH_INKS, type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
 import type { Raster } from './raster.ts';
 
 const STEPS = 12;
@@ -14,13 +14,19 @@ const ONE_PLACE_MM = 6;
 const ONE_SPOT_MM = 0.6;
 
 describe('what-changed', () => {
-  test('printed sheets of every step differ, by their pixels alone, in the places of the key and in no others', async () => {
-    const seed = testSeed('what-changed read back');
-    for (const sheet of await printSheets(sheetsOfSteps('what-changed', STEPS, 2, seed), DPI)) {
-      const keys = sheet.tasks.map(({ answer }) => answer);
-      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
-    }
-  });
+  test.each(IN_BOTH_INKS)(
+    'sheets of every step, %s, differ by their pixels alone in the places of the key and in no others',
+    async (_, ink) => {
+      const seed = testSeed('what-changed read back');
+      for (const sheet of await printSheets(
+        sheetsForHands('what-changed', STEPS, 2, seed, ink),
+        DPI,
+      )) {
+        const keys = sheet.tasks.map(({ answer }) => answer);
+        expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
+      }
+    },
+  );
 });
 
 /** A figure and its bounds, in pixels from the left and the top of its frame. */

@@ -22,6 +22,7 @@ import {
   type Paint,
   type PrintStyle,
   type SceneNode,
+  showing,
   stroked,
   text,
   WHITE,
@@ -107,7 +108,10 @@ function coloured(
   const patch = filled(path, paint, { colour: INK, widthMm: FINE_MM });
   const place = { ground: paint, anchor: 'middle' } as const;
   const mark = drawMark(response.colour, { x, y }, MARK_EM_MM, style, place);
-  return group('response', [patch, ...mark], responseName(response));
+  const drawn = group('response', [patch, ...mark], responseName(response));
+  return response.kind === 'sticker'
+    ? showing(drawn, { form: 'circle', colour: response.colour })
+    : drawn;
 }
 
 function textured(texture: Texture, { left, top, width, height }: Area): Group {

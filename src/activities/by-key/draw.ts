@@ -2,6 +2,8 @@
 import { type Figure, formOf, isPicture, isShape } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   type Group,
   gridPlaces,
@@ -49,23 +51,21 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const { strip, entries, cells } = placesOf(plan, figureMm, size);
   const ways = { plan, figureMm: insideRings(printed, plan, figureMm), style };
   return group('task', [
-    group('key', [
-      box(strip.left, strip.top, strip.width, strip.height, { radiusMm: 4 }),
-      ...entries.map((place, index) =>
-        group('entry', drawUnit(key[index]?.figure ?? {}, place, ways, key[index]?.response)),
-      ),
-    ]),
+    asModel(
+      group('key', [
+        box(strip.left, strip.top, strip.width, strip.height, { radiusMm: 4 }),
+        ...entries.map((place, index) =>
+          group('entry', drawUnit(key[index]?.figure ?? {}, place, ways, key[index]?.response)),
+        ),
+      ]),
+    ),
     group(
       'items',
-      cells.map((place, index) =>
-        marked(
-          group(
-            'item',
-            drawUnit(items[index] ?? {}, place, ways, key[answer?.[index] ?? -1]?.response),
-          ),
-          index,
-        ),
-      ),
+      cells.map((place, index) => {
+        const response = key[answer?.[index] ?? -1]?.response;
+        const item = group('item', drawUnit(items[index] ?? {}, place, ways, response));
+        return asPlace(marked(item, index));
+      }),
     ),
   ]);
 }

@@ -3,6 +3,8 @@ import { circlePath, rectanglePath } from '../../base/index.ts';
 import { type Figure, sameFigure, TEXTURES } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   centredIn,
   centreOf,
@@ -46,7 +48,7 @@ const SIZED_INSIDE_SHARE = 0.95;
 const TRAY_CORNER_MM = 4;
 
 /** How every place of a task is drawn. */
-interface Ways {
+export interface Ways {
   readonly printed: Printed;
   readonly measures: Measures;
   readonly style: PrintStyle;
@@ -62,7 +64,7 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     const figure = printed.row[at] ?? null;
     if (figure) return drawPlaced(figure, place, ways);
     const mark = markOfEmpty(printed, empty.indexOf(place));
-    const drawn = drawEmpty(place, ways);
+    const drawn = printed.offered ? drawEmpty(place, ways) : asPlace(drawEmpty(place, ways));
     return mark === undefined ? drawn : marked(drawn, mark);
   });
   const choices = (printed.offered ?? []).flatMap((figure, at) => {
@@ -70,10 +72,16 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     return place ? [marked(drawPlaced(figure, place, ways), at)] : [];
   });
   return group('task', [
-    group('row', row),
-    ...(tray ? [group('offered', [drawTray(tray), ...choices])] : []),
+    // A row keeps the direction in which it is read. Where it is filled in itself, it is read before the hand is there.
+    tray ? asModel(group('row', row)) : group('row', row),
+    ...(tray ? [asPlace(group('offered', [drawTray(tray), ...choices]))] : []),
     ...(answer ? [drawAnswer(answer, empty, offered, ways)] : []),
   ]);
+}
+
+/** Where the places of the row stand in a task of this size. */
+export function placesOf(printed: Printed, measures: Measures, size: Size): readonly Area[] {
+  return areasOf(printed, measures, size).places;
 }
 
 interface Areas {
@@ -179,11 +187,16 @@ function drawAnswer(
   return group('answer', [...filled, ...rings]);
 }
 
-/** In a frame a figure stands clear of its line; a sticker or a colour fills the whole place. */
-function drawFilled(figure: Figure, place: Area, ways: Ways): Group {
+/** The cell of what belongs into an empty place; in a frame a figure stands clear of its line. */
+export function filledSideMm(figure: Figure, ways: Ways): number {
   const isFramed = responseTo(ways.printed) !== 'sticker' && !bareOutline(ways.printed);
   const share = hasSizes(ways.printed) ? SIZED_INSIDE_SHARE : INSIDE_SHARE;
-  const sideMm = isFramed ? share * ways.measures.cellMm : cellFor(figure, ways);
+  return isFramed ? share * ways.measures.cellMm : cellFor(figure, ways);
+}
+
+/** A sticker or a colour fills the whole place. */
+function drawFilled(figure: Figure, place: Area, ways: Ways): Group {
+  const sideMm = filledSideMm(figure, ways);
   const { x, y } = centreOf(centredIn(place, sideMm));
   return drawFigure(figure, x, y, sideMm, ways.style);
 }

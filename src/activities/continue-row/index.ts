@@ -9,8 +9,9 @@ import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
+import { pieces } from './pieces.ts';
 import { solve } from './solve.ts';
-import { type Answer, answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
+import { type Answer, answerSchema, ID, PARAMETERS, printedSchema, responseTo } from './task.ts';
 import { WORDS } from './words.ts';
 
 export const continueRow = defineActivity({
@@ -30,7 +31,10 @@ export const continueRow = defineActivity({
   decisions,
   room,
   draw,
+  // Empty circles and outlines stand in the row.
+  hangsOnFilling: (printed) => ['sticker', 'colour-in'].includes(responseTo(printed)),
   materials: materialsOf,
+  pieces,
   words: WORDS,
 });
 

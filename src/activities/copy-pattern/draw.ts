@@ -3,6 +3,8 @@ import { rectanglePath } from '../../base/index.ts';
 import { type Figure, figureName } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   drawFigure,
   filled,
   type Group,
@@ -39,16 +41,16 @@ export function room(printed: Printed): Size {
 }
 
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
-  const plan = planPage(printed, size);
+  const plan = planPage(printed, size, style.hand);
   const { model } = printed;
   const look = { model, plan, reading: readingOf(printed), style };
   const boxes = plan.boxes.map((area, index) => {
     const cells = printed.boxes[index]?.cells ?? [];
-    return drawPattern('box', area, cells, look, answer?.[index]?.cells);
+    return asPlace(drawPattern('box', area, cells, look, answer?.[index]?.cells));
   });
   return group('task', [
     drawPlate(plan.plate),
-    drawPattern('model', plan.model, model.cells, look),
+    asModel(drawPattern('model', plan.model, model.cells, look)),
     ...boxes,
   ]);
 }
@@ -83,9 +85,13 @@ function drawCells(area: Area, cells: Cells, look: Look): readonly Group[] {
 
 /** The lines round filled neighbours fall together, and into the line of the frame. */
 function drawInCell(figure: Figure, x: number, y: number, { plan, reading, style }: Look): Group {
+  return drawFigure(figure, x, y, figureSideMm(figure, plan, reading), style);
+}
+
+/** The side of the cell that a figure is drawn in. */
+export function figureSideMm(figure: Figure, { cellMm }: PagePlan, reading: Reading): number {
   const isDrawn = reading.response === 'draw' && reading.content !== 'dots';
-  if (isDrawn) return drawFigure(figure, x, y, drawnCellMm(figure, plan.cellMm), style);
+  if (isDrawn) return drawnCellMm(figure, cellMm);
   const isWholeCell = reading.content === 'filled-cells';
-  const widthMm = isWholeCell ? plan.cellMm + OUTLINE_MM : dotMm(reading, plan.cellMm);
-  return drawFigure(figure, x, y, cellForWidth(figure, widthMm), style);
+  return cellForWidth(figure, isWholeCell ? cellMm + OUTLINE_MM : dotMm(reading, cellMm));
 }

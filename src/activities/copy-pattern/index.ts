@@ -8,6 +8,8 @@ import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
 import { PARAMETERS } from './parameters.ts';
+import { pieces } from './pieces.ts';
+import { hangsOnFilling } from './reading.ts';
 import { sameAnswer } from './same-answer.ts';
 import { solve } from './solve.ts';
 import { answerSchema, printedSchema } from './task.ts';
@@ -31,6 +33,8 @@ export const copyPattern = defineActivity({
   chance,
   room,
   draw,
+  hangsOnFilling,
   materials: materialsOf,
+  pieces,
   words: WORDS,
 });

@@ -1,6 +1,13 @@
-// Where the model and the boxes stand: the model first, above the boxes or to their left, all of one size.
+// Where the model and the boxes stand: the model above the boxes or beside them, away from the hand, all of one size.
 import type { Point } from '../../base/index.ts';
-import { type Area, centredIn, gridPlaces, insetArea } from '../../page/index.ts';
+import {
+  type Area,
+  centredIn,
+  gridPlaces,
+  type Hand,
+  insetArea,
+  onSideFor,
+} from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import {
   cellForRun,
@@ -29,9 +36,9 @@ export interface PagePlan {
   readonly padMm: number;
 }
 
-/** A way to stand: the model above or left of so many columns of boxes. */
+/** A way to stand: the model above so many columns of boxes or beside them. */
 interface Stance {
-  readonly side: 'above' | 'left';
+  readonly side: 'above' | 'beside';
   readonly boxes: number;
   readonly columns: number;
   readonly rows: number;
@@ -47,7 +54,7 @@ interface Stance {
 const PAGE: Size = { widthMm: 186, heightMm: 237 };
 const BETWEEN_TASKS_MM = 12;
 
-/** Beside the model stands what would be smaller than this below it: a left hand would cover the model. */
+/** Boxes stand beside the model only where they would be smaller than this below it. */
 const WORTH_STANDING_ABOVE = 0.85;
 
 /** The least room: of the stance that lets most tasks stand on a page, the model above where it may be. */
@@ -95,7 +102,7 @@ function lowest(sizes: readonly Size[]): Size {
 }
 
 /** Plans the task in the middle of `size`, which is at least its room: cells as large as may be. */
-export function planPage(printed: Printed, size: Size): PagePlan {
+export function planPage(printed: Printed, size: Size, hand?: Hand): PagePlan {
   const measures = measuresOf(printed.model, readingOf(printed));
   const choices = stancesOf(printed, measures).map((stance) => ({
     stance,
@@ -107,7 +114,7 @@ export function planPage(printed: Printed, size: Size): PagePlan {
   const isWorthwhile = ({ stance, cellMm }: Choice) =>
     stance.side === 'above' && cellMm > worthwhile - NEAR_MM;
   const best = bestOf(preferred(usual, isWorthwhile), measures, size);
-  return placed(best.stance, measures, best.cellMm, size);
+  return placed(best, measures, size, hand);
 }
 
 interface Choice {
@@ -142,7 +149,7 @@ function stancesOf({ boxes }: Printed, { rows: cellRows, columns: cellColumns }:
         down: [{ ...high, blocks: rows + 1, plate: true }],
       },
       {
-        side: 'left',
+        side: 'beside',
         boxes: boxes.length,
         columns,
         rows,
@@ -185,14 +192,15 @@ function misfit(stance: Stance, measures: Measures, cellMm: number, size: Size):
 }
 
 /** The whole of the stance in the middle of `size`. */
-function placed(stance: Stance, measures: Measures, cellMm: number, size: Size): PagePlan {
+function placed({ stance, cellMm }: Choice, measures: Measures, size: Size, hand: Hand): PagePlan {
   const whole = { left: 0, top: 0, width: size.widthMm, height: size.heightMm };
   const { widthMm, heightMm } = sizeOf(stance, measures, cellMm);
   const own = centredIn(whole, widthMm, heightMm);
   const edge = 2 * measures.padMm + FRAME_MM;
   const [wide, high] = [measures.columns * cellMm + edge, measures.rows * cellMm + edge];
   const gap = gapFor(cellMm);
-  const [plate, boxes] = halves(stance, own, wide + 2 * PLATE_MM, high + 2 * PLATE_MM, gap);
+  const [first, rest] = halves(stance, own, wide + 2 * PLATE_MM, high + 2 * PLATE_MM, gap);
+  const [plate, boxes] = [onSideFor(hand, first, own), onSideFor(hand, rest, own)];
   const boxesWide = stance.columns * wide + (stance.columns - 1) * gap;
   const boxesHigh = stance.rows * high + (stance.rows - 1) * gap;
   return {
@@ -204,7 +212,7 @@ function placed(stance: Stance, measures: Measures, cellMm: number, size: Size):
   };
 }
 
-/** The plate of the model in the middle of its side, and all that is left for the boxes. */
+/** The plate of the model in the middle of its side, above or left, and all that is left for the boxes. */
 function halves(
   { side }: Stance,
   { left, top, width, height }: Area,

@@ -25,3 +25,9 @@ export function readingOf(printed: Printed): Reading {
     hasCircles: content === 'colours' || (content === 'dots' && response === 'colour-in'),
   };
 }
+
+/** Dots, filled cells and what is coloured in are told from empty places by their filling alone. */
+export function hangsOnFilling(printed: Printed): boolean {
+  const { content, response, hasCircles } = readingOf(printed);
+  return hasCircles || content === 'dots' || content === 'filled-cells' || response === 'colour-in';
+}

@@ -88,7 +88,7 @@ function shownFor(head: Head, { areCircles }: Ways): Figure {
 }
 
 /** A colour alone paints the whole head: a blot in a form would be read as that form. */
-function drawPainted(head: Head, area: Area, { style }: Ways): Group {
+function drawPainted(head: Head, area: Area, { style: { print } }: Ways): Group {
   const { left, top, width, height } = area;
   const { x, y } = centreOf(area);
   const square: Figure = { form: 'square', colour: head.colour };
@@ -99,7 +99,7 @@ function drawPainted(head: Head, area: Area, { style }: Ways): Group {
   return group(
     'head',
     [
-      { kind: 'group', clip: frame, children: [drawFigure(square, x, y, sideMm, style)] },
+      { kind: 'group', clip: frame, children: [drawFigure(square, x, y, sideMm, { print })] },
       stroked(frame, { widthMm: LINE_MM }),
     ],
     headName(head),

@@ -3,6 +3,8 @@ import { circlePath, linePath, rectanglePath } from '../../base/index.ts';
 import { type Figure, formOf, sameFigure } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   centredIn,
   centreOf,
   drawFigure,
@@ -27,7 +29,7 @@ import { leastSize, type PagePlan, planPage } from './page-plan.ts';
 import { type Answer, type Printed, responseTo } from './task.ts';
 
 /** Dots in a cell of the table, which is their card, are as large as on a card of their own. */
-const DOTS_SHARE = 0.89;
+export const DOTS_SHARE = 0.89;
 /** The dot at the end of a line of the answer: its radius, in mm. */
 const END_MM = 1.6;
 
@@ -43,7 +45,7 @@ export function room(printed: Printed): Size {
 }
 
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
-  const plan = planPage(printed, size);
+  const plan = planPage(printed, size, style.hand);
   const ways = { printed, plan, style };
   const { rowHeads = [], columnHeads = [] } = printed;
   const given = printed.rows.flat().flatMap((figure, place) => {
@@ -51,11 +53,14 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     return figure && cell ? [group('given', [drawStanding(figure, cell, ways)])] : [];
   });
   return group('task', [
-    group('heads', [
-      ...drawHeads(rowHeads, plan.rowHeads, printed, plan.figureMm, style),
-      ...drawHeads(columnHeads, plan.columnHeads, printed, plan.figureMm, style),
-    ]),
-    group('table', [...given, ...tableLines(printed, plan)]),
+    group(
+      'heads',
+      [
+        ...drawHeads(rowHeads, plan.rowHeads, printed, plan.figureMm, style),
+        ...drawHeads(columnHeads, plan.columnHeads, printed, plan.figureMm, style),
+      ].map(asModel),
+    ),
+    asPlace(group('table', [...given, ...tableLines(printed, plan)])),
     ...drawLoose(ways),
     ...(answer ? [drawAnswer(answer, ways)] : []),
   ]);

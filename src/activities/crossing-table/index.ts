@@ -8,6 +8,7 @@ import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
+import { pieces } from './pieces.ts';
 import { solve } from './solve.ts';
 import { type Answer, answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
 import { WORDS } from './words.ts';
@@ -29,6 +30,7 @@ export const crossingTable = defineActivity({
   room,
   draw,
   materials: materialsOf,
+  pieces,
   words: WORDS,
 });
 

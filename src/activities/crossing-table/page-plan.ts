@@ -1,6 +1,6 @@
 // Where the table, its heads and the loose figures stand on paper, all figures at one size.
 import type { Figure } from '../../figures/index.ts';
-import { type Area, gridPlaces } from '../../page/index.ts';
+import { type Area, gridPlaces, type Hand, onSideFor } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { leastCellMm } from '../placing.ts';
 import { type Printed, responseTo } from './task.ts';
@@ -40,7 +40,7 @@ export function leastSize(printed: Printed): Size {
 }
 
 /** Plans the task in the middle of `size`, which is at least its least size. */
-export function planPage(printed: Printed, size: Size): PagePlan {
+export function planPage(printed: Printed, size: Size, hand?: Hand): PagePlan {
   const figureMm = figureWithin(printed, size);
   const used = sizeWith(printed, figureMm);
   const table = tableSize(printed, figureMm);
@@ -48,19 +48,20 @@ export function planPage(printed: Printed, size: Size): PagePlan {
   const [beside, above] = headsMm(printed, figureMm);
   const left = (size.widthMm - table.widthMm) / 2;
   const top = (size.heightMm - used.heightMm) / 2 + AROUND_MM;
-  const grid = {
+  const whole = { left, width: table.widthMm };
+  const cells = {
     left: left + beside,
     top: top + above,
     width: table.widthMm - beside,
     height: table.heightMm - above,
   };
+  const grid = onSideFor(hand, cells, whole);
+  const heads = onSideFor(hand, { ...cells, left, width: cellMm }, whole);
   const columns = printed.rows[0]?.length ?? 1;
   return {
     grid,
     cells: gridPlaces(printed.rows.length * columns, columns, grid),
-    rowHeads: printed.rowHeads
-      ? gridPlaces(printed.rows.length, 1, { ...grid, left, width: cellMm })
-      : [],
+    rowHeads: printed.rowHeads ? gridPlaces(printed.rows.length, 1, heads) : [],
     columnHeads: printed.columnHeads
       ? gridPlaces(columns, columns, { ...grid, top, height: cellMm })
       : [],

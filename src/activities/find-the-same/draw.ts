@@ -2,6 +2,8 @@
 import { linePath, type Point } from '../../base/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   centreOf,
   type Group,
@@ -21,15 +23,17 @@ export function room(printed: Printed): Size {
 }
 
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
-  const plan = planPage(printed, size);
+  const plan = planPage(printed, size, style.hand);
   const { frame } = plan;
-  const model = group('model', [
-    box(frame.left, frame.top, frame.width, frame.height),
-    ...drawInCell(printed.model, plan.model, style),
-  ]);
+  const model = asModel(
+    group('model', [
+      box(frame.left, frame.top, frame.width, frame.height),
+      ...drawInCell(printed.model, plan.model, style),
+    ]),
+  );
   const choices = printed.choices.map((figure, place) => {
     const area = plan.choices[place];
-    return marked(group('choice', area ? drawInCell(figure, area, style) : []), place);
+    return asPlace(marked(group('choice', area ? drawInCell(figure, area, style) : []), place));
   });
   const key = answer === undefined ? [] : [drawAnswer(printed, plan, answer)];
   return group('task', [model, ...choices, ...key]);

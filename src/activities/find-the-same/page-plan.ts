@@ -1,6 +1,6 @@
 // Where the model in its frame and the choices stand on paper, all figures at one size.
 import { formOf, isShape } from '../../figures/index.ts';
-import { type Area, centredIn, gridPlaces } from '../../page/index.ts';
+import { type Area, centredIn, gridPlaces, type Hand, onSideFor } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import type { Printed } from './task.ts';
 
@@ -45,7 +45,7 @@ export function leastSize(printed: Printed): Size {
 }
 
 /** Plans the task in the middle of `size`, which is at least its least size. */
-export function planPage(printed: Printed, size: Size): PagePlan {
+export function planPage(printed: Printed, size: Size, hand?: Hand): PagePlan {
   const least = leastSize(printed);
   const scale = Math.min(size.widthMm / least.widthMm, size.heightMm / least.heightMm, MOST_SCALE);
   const measures = scaled(measuresOf(printed), Math.max(1, scale));
@@ -58,7 +58,7 @@ export function planPage(printed: Printed, size: Size): PagePlan {
   );
   return printed.response === 'join'
     ? planBetween(printed, area, measures)
-    : planBeside(printed, area, measures);
+    : planBeside(printed, area, measures, hand);
 }
 
 function measuresOf(printed: Printed): Measures {
@@ -106,19 +106,20 @@ function sizeWith(printed: Printed, measures: Measures): Size {
   };
 }
 
-/** The frame at the left, the choices in the middle of its height. */
-function planBeside(printed: Printed, area: Area, measures: Measures): PagePlan {
+/** The frame on the side away from the hand, the choices in the middle of its height. */
+function planBeside(printed: Printed, area: Area, measures: Measures, hand: Hand): PagePlan {
   const side = frameSide(measures);
-  const frame = {
+  const first = {
     left: area.left,
     top: area.top + (area.height - side) / 2,
     width: side,
     height: side,
   };
+  const frame = onSideFor(hand, first, area);
   const { columns, rows } = gridOf(printed);
   const high = lengthOf(rows, measures);
   const grid = {
-    left: frame.left + side + measures.clearMm,
+    left: first.left + side + measures.clearMm,
     top: area.top + (area.height - high) / 2,
     width: lengthOf(columns, measures),
     height: high,
@@ -126,7 +127,12 @@ function planBeside(printed: Printed, area: Area, measures: Measures): PagePlan 
   return {
     frame,
     model: centredIn(frame, measures.cellMm),
-    choices: gridPlaces(printed.choices.length, columns, grid, measures.gapMm),
+    choices: gridPlaces(
+      printed.choices.length,
+      columns,
+      onSideFor(hand, grid, area),
+      measures.gapMm,
+    ),
   };
 }
 

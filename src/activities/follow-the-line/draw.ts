@@ -3,6 +3,8 @@ import { circlePath, type Path } from '../../base/index.ts';
 import type { Figure } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   centreOf,
   drawFigure,
   FAINT_INK,
@@ -44,15 +46,16 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const lines = plan.lines.map((path, index) =>
     group('line', drawLine(path, printed, printed.colours?.[index], style)),
   );
-  const starts = printed.starts.map((figure, index) =>
-    marked(group('start', drawStart(figure, plan.starts[index], printed, style)), index),
-  );
-  const ends = plan.ends.map((cell, index) =>
-    marked(
-      group('end', drawEnd(printed.ends?.[index], cell, printed, style)),
-      printed.starts.length + index,
-    ),
-  );
+  // A start that is taken to an empty circle is looked at again there; else the eyes go on along the line.
+  const isCopied = printed.ends === undefined;
+  const starts = printed.starts.map((figure, index) => {
+    const start = group('start', drawStart(figure, plan.starts[index], printed, style));
+    return marked(isCopied ? asModel(start) : start, index);
+  });
+  const ends = plan.ends.map((cell, index) => {
+    const end = group('end', drawEnd(printed.ends?.[index], cell, printed, style));
+    return asPlace(marked(end, printed.starts.length + index));
+  });
   const key = answer === undefined ? [] : [drawAnswer(printed, plan, answer, style)];
   return group('task', [...lines, ...starts, ...ends, ...key]);
 }
@@ -88,7 +91,7 @@ function drawStart(
   return [drawFigure(figure, x, y, stickerCellMm(figure, stickerMm), style)];
 }
 
-/** The figure that a line leads to, or an empty circle, for a sticker as wide as the sticker. */
+/** The figure that a line leads to, or an empty circle, for a sticker as wide as the sticker, its line included. */
 function drawEnd(
   figure: Figure | undefined,
   cell: Area | undefined,
@@ -98,7 +101,8 @@ function drawEnd(
   if (!cell) return [];
   if (figure) return drawInCell(figure, cell, style);
   const { x, y } = centreOf(cell);
-  return [stroked(circlePath(x, y, circleMm(cell, printed) / 2), { widthMm: LINE_MM })];
+  const radius = (circleMm(cell, printed) - LINE_MM) / 2;
+  return [stroked(circlePath(x, y, radius), { widthMm: LINE_MM })];
 }
 
 function circleMm(cell: Area, { response, stickerMm }: Printed): number {

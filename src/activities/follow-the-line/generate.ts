@@ -7,13 +7,14 @@ import { fieldOf } from './field.ts';
 import { endForms, valuesNeeded } from './figures.ts';
 import { drawBraid, placesAfter } from './generate-braid.ts';
 import { windLines } from './generate-curves.ts';
-import type { Answer, LineValues, Printed } from './task.ts';
+import { type Answer, type LineValues, type Printed, valuesFor } from './task.ts';
 
 export function generate(
-  values: LineValues,
+  asked: LineValues,
   random: Random,
   style: PrintStyle,
 ): { readonly printed: Printed; readonly answer: Answer } {
+  const values = valuesFor(asked, style);
   const { lines, crossings, direction, response, stickerMm } = values;
   const field = fieldOf(values);
   const starts = drawStarts(values, random, style);

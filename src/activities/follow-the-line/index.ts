@@ -30,6 +30,7 @@ export const followTheLine = defineActivity({
   decisions,
   room,
   draw,
+  hangsOnFilling: ({ response }) => response === 'colour-in',
   materials: materialsOf,
   words: WORDS,
 });

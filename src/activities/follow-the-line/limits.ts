@@ -5,10 +5,11 @@ import type { PrintStyle } from '../../page/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
 import { fieldOf, mostBeside, mostCrossings } from './field.ts';
 import { mostStarts } from './figures.ts';
-import { ID, type LineValues, PARAMETERS } from './task.ts';
+import { ID, type LineValues, PARAMETERS, valuesFor } from './task.ts';
 
 /** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
-export function limitsOf(values: LineValues, style: PrintStyle): readonly Refusal[] {
+export function limitsOf(asked: LineValues, style: PrintStyle): readonly Refusal[] {
+  const values = valuesFor(asked, style);
   const number = linesRefusal(values, style) ?? crossingsRefusal(values);
   return [responseRefusal(values), number, coloursRefusal(values, style)].filter(
     (refusal) => refusal !== undefined,

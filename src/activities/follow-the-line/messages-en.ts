@@ -36,7 +36,8 @@ export const MESSAGES = {
   'set.lineColours.own': 'each in its own colour',
   'set.lineColours.ink': 'all in one ink',
   'set.direction.label': 'Lines run',
-  'set.direction.help': 'Whether the lines start at the left or at the top.',
+  'set.direction.help':
+    'Whether the lines start at the left or at the top. For the left hand, lines to an empty circle always run down.',
   'set.direction.across': 'from left to right',
   'set.direction.down': 'from top to bottom',
   'set.stickerMm.label': 'Sticker size',

@@ -1,6 +1,7 @@
 // What a follow-the-line task is: its parameters, what stands on paper, and the answer.
 import { z } from 'zod';
 import { CONTENT_IDS, type Figure, figureSchema } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../../palette/index.ts';
 import { choice, type ValuesOf, whole } from '../parameters.ts';
 
@@ -30,6 +31,16 @@ export type FieldPoint = readonly [along: number, across: number];
 
 /** A chain of cubic curves: the first point, then two control points and an end for each curve. */
 export type Curve = readonly FieldPoint[];
+
+/**
+ * The values that a task is made with: for the left hand, which would lie on the starts while it fills in an end to
+ * their right, lines to empty circles run down.
+ */
+export function valuesFor(values: LineValues, { hand }: PrintStyle): LineValues {
+  const { response } = values;
+  const isFilledIn = response === 'sticker' || response === 'colour-in';
+  return hand === 'left' && isFilledIn ? { ...values, direction: 'down' } : values;
+}
 
 export interface Printed {
   /** From top to bottom, or from left to right where lines run down. */

@@ -3,6 +3,8 @@ import { circlePath, type Point } from '../../base/index.ts';
 import { type Figure, formOf, sameFigure } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   drawFigure,
   FAINT_INK,
@@ -41,9 +43,10 @@ export function room(printed: Printed): Size {
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
   const plan = planPage(printed, size);
   const boxes = printed.boxes.map((_, index) => drawBox(printed, plan, index, style));
-  const circles = plan.circles.map(({ x, y }) => drawCircle(x, y, plan.figureMm));
+  const circles = plan.circles.map(({ x, y }) => asPlace(drawCircle(x, y, plan.figureMm)));
   const key = answer ? [drawAnswer(printed, plan, style, answer)] : [];
-  return group('task', [...boxes, ...circles, ...key]);
+  const shown = circles.length > 0 ? boxes.map(asModel) : boxes;
+  return group('task', [...shown, ...circles, ...key]);
 }
 
 function drawBox(printed: Printed, plan: PagePlan, index: number, style: PrintStyle): Group {
@@ -58,7 +61,8 @@ function drawBox(printed: Printed, plan: PagePlan, index: number, style: PrintSt
       const figure = figures[place];
       if (!figure) return [];
       const drawn = drawPlaced(figure, point, printed, plan, style);
-      return [marked(group('choice', drawn), firstMark + place)];
+      const choice = marked(group('choice', drawn), firstMark + place);
+      return [plan.circles.length > 0 ? choice : asPlace(choice)];
     }),
   ]);
 }

@@ -56,7 +56,7 @@ describe('R8 on the drawn page', () => {
 test('R9 every figure is as large below as in the frame, and choices stand apart', () => {
   for (const made of ALL) {
     const page = draw(made.printed, room(made.printed), COLOUR);
-    const [models, choices] = [groupsOf(page, 'model'), groupsOf(page, 'choice')].map((groups) =>
+    const [models, choices] = [groupsOf(page, 'seen'), groupsOf(page, 'choice')].map((groups) =>
       groups.map(boundsOf),
     );
     for (const place of made.answer) {

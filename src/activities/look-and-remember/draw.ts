@@ -1,10 +1,13 @@
 // Draws a task: a frame to look at, the dashed line to fold along, the choices below; the answer as rings.
 import {
+  asModel,
+  asPlace,
   box,
   FAINT_INK,
   FINE_MM,
   type Group,
   group,
+  LINE_MM,
   line,
   marked,
   type PrintStyle,
@@ -23,6 +26,8 @@ import type { Answer, Printed } from './task.ts';
 const FOLD_WORD = 'fold';
 const FOLD_DASH_MM = [4, 3];
 const WORD_EM_MM = 3.1;
+/** At either edge of the paper, where the fold is begun. */
+const EDGE_MARK_MM = 6;
 /** Between the word and the dashed line. */
 const WORD_GAP_MM = 2;
 
@@ -35,33 +40,38 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const { left, top, width, height } = plan.frame;
   const set = printed.set.flatMap((figure, index) => {
     const cell = plan.set[index];
-    return cell ? [group('model', drawInCell(figure, cell, style))] : [];
+    return cell ? [group('seen', drawInCell(figure, cell, style))] : [];
   });
   const choices = printed.choices.flatMap((figure, index) => {
     const cell = plan.choices[index];
-    return cell ? [marked(group('choice', drawInCell(figure, cell, style)), index)] : [];
+    return cell ? [asPlace(marked(group('choice', drawInCell(figure, cell, style)), index))] : [];
   });
   const rings = (answer ?? []).flatMap((place) => {
     const cell = plan.choices[place];
     return cell ? [stroked(ringPath(cell), { colour: QUIET_INK, widthMm: ANSWER_LINE_MM })] : [];
   });
   return group('task', [
-    group('frame', [box(left, top, width, height), ...set]),
+    asModel(group('frame', [box(left, top, width, height), ...set])),
     group('fold', drawFold(plan.foldMm, size.widthMm)),
     ...choices,
     ...(answer === undefined ? [] : [group('answer', rings)]),
   ]);
 }
 
-/** A dashed line right across, with a small word for the adult at its end. */
+/** A dashed line right across with a solid mark at either edge to fold from, and a small word for the adult. */
 function drawFold(y: number, widthMm: number): readonly SceneNode[] {
   const wordMm = textWidthMm(FOLD_WORD, WORD_EM_MM);
-  const end = widthMm - wordMm - WORD_GAP_MM;
+  const wordEnd = widthMm - EDGE_MARK_MM - WORD_GAP_MM;
+  const from = EDGE_MARK_MM + WORD_GAP_MM;
+  const end = wordEnd - wordMm - WORD_GAP_MM;
+  const mark = { colour: QUIET_INK, widthMm: LINE_MM, ends: 'square' } as const;
   return [
-    line(FINE_MM, y, end, y, { colour: FAINT_INK, widthMm: FINE_MM, dashMm: FOLD_DASH_MM }),
-    text(FOLD_WORD, widthMm, y + 0.32 * WORD_EM_MM, WORD_EM_MM, {
+    line(0, y, EDGE_MARK_MM, y, mark),
+    line(from, y, end, y, { colour: FAINT_INK, widthMm: FINE_MM, dashMm: FOLD_DASH_MM }),
+    text(FOLD_WORD, wordEnd, y + 0.32 * WORD_EM_MM, WORD_EM_MM, {
       anchor: 'end',
       colour: QUIET_INK,
     }),
+    line(widthMm - EDGE_MARK_MM, y, widthMm, y, mark),
   ];
 }

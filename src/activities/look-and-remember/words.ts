@@ -3,6 +3,7 @@ import type { Figure } from '../../figures/index.ts';
 import type { Language } from '../../languages/index.ts';
 import type { ActivityWords } from '../activity.ts';
 import { CONTENT_PHRASES, counted, listOf, nameAmong, ordinalWord } from '../wording.ts';
+import { FOLD_GUIDE_SIZE, foldGuide } from './fold-guide.ts';
 import { answerSchema, type PARAMETERS, type Printed, type Response } from './task.ts';
 
 type Words = ActivityWords<typeof PARAMETERS, Printed>;
@@ -80,6 +81,12 @@ const ENGLISH: Words = {
     'One that is alike in most things may be chosen: perhaps only a part of it was kept.',
     'If there are several, the first or the last may be kept and the others lost.',
   ],
+  guide: () => ({
+    words:
+      'Fold the upper half back along the dashed line, from edge mark to edge mark, then turn the paper so that the child sees the lower half alone.',
+    drawing: foldGuide(),
+    ...FOLD_GUIDE_SIZE,
+  }),
   describe,
   answer,
 };

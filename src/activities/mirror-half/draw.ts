@@ -3,6 +3,8 @@ import { circlePath } from '../../base/index.ts';
 import { type Figure, formOf } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   drawFigure,
   FAINT_INK,
@@ -41,7 +43,7 @@ const DOT_SHARE = 0.78;
 const CIRCLE_MM = 0.5;
 const CORNER_MM = 2.5;
 
-interface Look {
+export interface Look {
   readonly printed: Printed;
   readonly plan: PagePlan;
   readonly style: PrintStyle;
@@ -55,14 +57,14 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const plan = planPage(printed, size);
   const look = { printed, plan, style };
   const empty: Cells = printed.part.cells.map(() => null);
-  const parts = plan.parts.map((area, index) =>
-    index === plan.given
-      ? drawPart('given', area, printed.part.cells, look)
-      : drawPart('missing', area, empty, look),
-  );
+  const parts = plan.parts.map((area, index) => {
+    if (index === plan.given) return asModel(drawPart('given', area, printed.part.cells, look));
+    const missing = drawPart('missing', area, empty, look);
+    return printed.offered ? missing : asPlace(missing);
+  });
   const offered = plan.offered.map((area, index) => {
     const piece = drawPart('offered', area, printed.offered?.[index]?.cells ?? empty, look);
-    return { ...piece, children: [...piece.children, drawEdge(area, printed)] };
+    return asPlace({ ...piece, children: [...piece.children, drawEdge(area, printed)] });
   });
   const key = answer ? [group('answer', drawAnswer(answer, look))] : [];
   return group('task', [...parts, group('mirror', drawLines(plan, printed)), ...offered, ...key]);
@@ -84,7 +86,7 @@ function drawLines({ parts }: PagePlan, { axis }: Printed): readonly SceneNode[]
 /** The mirror line again, on the side of an offered half that would lie at it. */
 function drawEdge({ left, top, width, height }: Area, { axis, given }: Printed): SceneNode {
   const stroke = { colour: INK, widthMm: MIRROR_MM };
-  const isBefore = given !== 'second';
+  const isBefore = isGivenFirst({ axis, given });
   if (axis === 'level') {
     const y = isBefore ? top - TO_LINE_MM : top + height + TO_LINE_MM;
     return line(left, y, left + width, y, stroke);
@@ -93,10 +95,15 @@ function drawEdge({ left, top, width, height }: Area, { axis, given }: Printed):
   return line(x, top, x, top + height, stroke);
 }
 
+/** Whether the given half lies before the line, so that the other one begins at it. */
+function isGivenFirst({ axis, given = 'first' }: Pick<Printed, 'axis' | 'given'>): boolean {
+  return axis === 'level' ? given !== 'second' : given === 'first';
+}
+
 /** An offered half together with the mirror line at its side. */
 function withEdge(area: Area, { axis, given }: Printed): Area {
   const reachMm = TO_LINE_MM + MIRROR_MM / 2;
-  const isBefore = given !== 'second';
+  const isBefore = isGivenFirst({ axis, given });
   const [left, top] = [area.left - (isBefore ? reachMm : 0), area.top - (isBefore ? reachMm : 0)];
   return axis === 'level'
     ? { ...area, top, height: area.height + reachMm }
@@ -111,7 +118,7 @@ function drawPart(role: string, area: Area, cells: Cells, look: Look): Group {
 }
 
 /** Faint circles where dots can go, else the lines between cells. */
-function drawGuides(area: Area, cells: Cells, look: Look): readonly SceneNode[] {
+export function drawGuides(area: Area, cells: Cells, look: Look): readonly SceneNode[] {
   const { rows, columns } = look.printed.part;
   if (cellKind(look.printed) === 'dots') {
     return cells.flatMap((figure, place) => {
@@ -137,7 +144,7 @@ function drawGuides(area: Area, cells: Cells, look: Look): readonly SceneNode[] 
   return [...upright, ...level];
 }
 
-function drawCells(area: Area, cells: Cells, look: Look): readonly SceneNode[] {
+export function drawCells(area: Area, cells: Cells, look: Look): readonly SceneNode[] {
   return cells.flatMap((figure, place) =>
     figure ? drawPlaced(figure, cellIn(area, place, look), look) : [],
   );
@@ -145,17 +152,24 @@ function drawCells(area: Area, cells: Cells, look: Look): readonly SceneNode[] {
 
 function drawPlaced(figure: Figure, cell: Area, look: Look): readonly SceneNode[] {
   const [x, y] = [cell.left + cell.width / 2, cell.top + cell.height / 2];
-  const kind = cellKind(look.printed);
-  if (kind === 'figures') {
-    const side = INSIDE_SHARE * cell.width;
+  const side = figureSideMm(figure, look);
+  if (cellKind(look.printed) === 'figures') {
     return drawInCell(
       figure,
       { left: x - side / 2, top: y - side / 2, width: side, height: side },
       look.style,
     );
   }
-  const widthMm = kind === 'dots' ? dotMm(look) : cell.width + OUTLINE_MM;
-  return [drawFigure(figure, x, y, stickerCellMm({ form: formOf(figure) }, widthMm), look.style)];
+  return [drawFigure(figure, x, y, side, look.style)];
+}
+
+/** The side of the cell that a figure is drawn in. */
+export function figureSideMm(figure: Figure, look: Look): number {
+  const { cellMm } = look.plan;
+  const kind = cellKind(look.printed);
+  if (kind === 'figures') return INSIDE_SHARE * cellMm;
+  const widthMm = kind === 'dots' ? dotMm(look) : cellMm + OUTLINE_MM;
+  return stickerCellMm({ form: formOf(figure) }, widthMm);
 }
 
 function dotMm({ printed, plan }: Look): number {
@@ -163,7 +177,7 @@ function dotMm({ printed, plan }: Look): number {
   return isTrue ? (printed.stickerMm ?? USUAL_STICKER_MM) : DOT_SHARE * plan.cellMm;
 }
 
-function cellIn({ left, top }: Area, place: number, { printed, plan }: Look): Area {
+export function cellIn({ left, top }: Area, place: number, { printed, plan }: Look): Area {
   const { columns } = printed.part;
   const { cellMm, padMm } = plan;
   const edge = padMm + FRAME_MM / 2;
@@ -184,6 +198,16 @@ function drawAnswer(answer: Answer, look: Look): readonly SceneNode[] {
     const stroke = { colour: QUIET_INK, widthMm: ANSWER_LINE_MM };
     return area ? [stroked(ringPath(withEdge(area, printed)), stroke)] : [];
   }
+  return missingParts(answer.cells, look).flatMap(({ area, cells }) =>
+    drawCells(area, cells, look),
+  );
+}
+
+/** Each part that is empty on paper, with what the whole finished picture holds there. */
+export function missingParts(
+  whole: Cells,
+  { plan, printed }: Pick<Look, 'plan' | 'printed'>,
+): readonly { readonly area: Area; readonly cells: Cells }[] {
   const { rows, columns } = printed.part;
   const across = printed.axis === 'level' ? 1 : 2;
   return plan.parts.flatMap((area, index) => {
@@ -192,8 +216,8 @@ function drawAnswer(answer: Answer, look: Look): readonly SceneNode[] {
     const cells = printed.part.cells.map((_, place) => {
       const row = down * rows + Math.floor(place / columns);
       const column = right * columns + (place % columns);
-      return answer.cells[row * across * columns + column] ?? null;
+      return whole[row * across * columns + column] ?? null;
     });
-    return drawCells(area, cells, look);
+    return [{ area, cells }];
   });
 }

@@ -7,7 +7,9 @@ import { drawWrong, mirrorImage } from './generate-offered.ts';
 import { findPattern, gridOf, imagesOf } from './generate-pattern.ts';
 import {
   type Answer,
+  type Axis,
   type Cells,
+  type Given,
   isChosen,
   type MirrorValues,
   type Part,
@@ -19,7 +21,8 @@ export function generate(
   random: Random,
   style: PrintStyle,
 ): { readonly printed: Printed; readonly answer: Answer } {
-  const { axis, given, response } = values;
+  const { axis, response } = values;
+  const given = givenFor(values, style);
   const part = drawPart(values, random, style);
   const printed: Printed = {
     part,
@@ -28,7 +31,7 @@ export function generate(
     response,
     ...(response === 'sticker' ? { stickerMm: Number(values.stickerMm) } : {}),
   };
-  if (!isChosen(response)) return { printed, answer: { cells: wholeOf(part, values) } };
+  if (!isChosen(response)) return { printed, answer: { cells: wholeOf(part, axis, given) } };
   const right = mirrorImage(part, axis === 'level' ? 'level' : 'upright');
   const wrong = random.shuffle(drawWrong(part, right, values, random));
   const choice = random.int(0, wrong.length);
@@ -37,6 +40,12 @@ export function generate(
     printed: { ...printed, offered: offered.map((cells) => ({ cells })) },
     answer: { choice },
   };
+}
+
+/** Where parts are made, the writing hand lies on nothing that is given: for the left one it stands right of them. */
+function givenFor({ axis, given, response }: MirrorValues, { hand }: PrintStyle): Given {
+  if (hand !== 'left' || axis === 'level' || isChosen(response)) return given;
+  return axis === 'both' ? 'upper-right' : 'second';
 }
 
 function drawPart(values: MirrorValues, random: Random, style: PrintStyle): Part {
@@ -57,15 +66,17 @@ export function asPrinted(kind: Figure, { content, response }: MirrorValues): Fi
 }
 
 /** The finished picture: the part joined to its mirror image, and with both lines that to its own. */
-function wholeOf(part: Part, { axis, given }: MirrorValues): Cells {
-  if (axis !== 'both') return joined(part, axis, given).cells;
-  return joined(joined(part, 'upright', given), 'level', given).cells;
+function wholeOf(part: Part, axis: Axis, given: Given): Cells {
+  const [across, down] = [given === 'first', given !== 'second'];
+  if (axis !== 'both') return joined(part, axis, axis === 'upright' ? across : down).cells;
+  return joined(joined(part, 'upright', across), 'level', down).cells;
 }
 
-function joined(part: Part, line: 'upright' | 'level', given: MirrorValues['given']): Part {
+/** Of two parts that the line lies between, the given one is left or above, or the other way round. */
+function joined(part: Part, line: 'upright' | 'level', isFirst: boolean): Part {
   const { rows, columns, cells } = part;
   const image = mirrorImage(part, line);
-  const [first, second] = given === 'first' ? [cells, image] : [image, cells];
+  const [first, second] = isFirst ? [cells, image] : [image, cells];
   if (line === 'level') return { rows: 2 * rows, columns, cells: [...first, ...second] };
   const lines = Array.from(
     { length: rows },

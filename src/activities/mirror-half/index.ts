@@ -7,9 +7,11 @@ import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
+import { cellKind } from './measures.ts';
+import { pieces } from './pieces.ts';
 import { sameAnswer } from './same-answer.ts';
 import { solve } from './solve.ts';
-import { answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
+import { answerSchema, ID, PARAMETERS, printedSchema, responseTo } from './task.ts';
 import { WORDS } from './words.ts';
 
 export const mirrorHalf = defineActivity({
@@ -28,6 +30,9 @@ export const mirrorHalf = defineActivity({
   chance,
   room,
   draw,
+  hangsOnFilling: (printed) =>
+    cellKind(printed) !== 'figures' || responseTo(printed) === 'colour-in',
   materials: materialsOf,
+  pieces,
   words: WORDS,
 });

@@ -100,7 +100,9 @@ export function planPage(printed: Printed, size: Size): PagePlan {
   const { columns, rows } = partsOf(printed);
   return {
     parts: gridPlaces(rows * columns, columns, inner, ACROSS_MM),
-    given: printed.given === 'second' ? rows * columns - 1 : 0,
+    given: { first: 0, second: rows * columns - 1, 'upper-right': columns - 1 }[
+      printed.given ?? 'first'
+    ],
     offered: offeredPlaces(printed, area, picture.heightMm, cellMm),
     cellMm,
     padMm: padOf(printed),

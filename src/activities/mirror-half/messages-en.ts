@@ -44,7 +44,7 @@ export const MESSAGES = {
   'set.kinds.help': 'How many different figures there are.',
   'set.given.label': 'Printed part',
   'set.given.help':
-    'Where the given part is. For a left hand, which would lie on it, take the right or lower one.',
+    'Where the given part is. For the left hand, which would lie on it, no part is given that is left of what is made.',
   'set.given.first': 'left or upper',
   'set.given.second': 'right or lower',
   'set.choices.label': 'To choose from',

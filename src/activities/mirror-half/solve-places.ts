@@ -21,7 +21,7 @@ export function wholeOf({ part, axis, given = 'first' }: Printed): readonly Plac
   const rows = isDown ? 2 * part.rows : part.rows;
   return Array.from({ length: rows * columns }, (_, at) => {
     const [row, column] = [Math.floor(at / columns), at % columns];
-    const across = alongLine(column, part.columns, isAcross, given === 'second');
+    const across = alongLine(column, part.columns, isAcross, given !== 'first');
     const down = alongLine(row, part.rows, isDown, given === 'second');
     const lines = [
       ...(across.isBeyond ? (['upright'] as const) : []),

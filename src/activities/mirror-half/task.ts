@@ -39,6 +39,10 @@ export type MirrorValues = ValuesOf<typeof PARAMETERS>;
 export type Axis = MirrorValues['axis'];
 export type Response = MirrorValues['response'];
 
+/** Which part is printed; the upper right one of quarters is for the left hand. */
+const GIVEN = [...PARAMETERS.given.values, 'upper-right'] as const;
+export type Given = (typeof GIVEN)[number];
+
 /** What stands in each place, row by row from the top left; null: nothing. */
 export type Cells = readonly (Figure | null)[];
 
@@ -53,7 +57,7 @@ export interface Printed {
   readonly part: Part;
   readonly axis: Axis;
   /** Absent: first, the left or upper one; of quarters the one on the upper left. */
-  readonly given?: MirrorValues['given'] | undefined;
+  readonly given?: Given | undefined;
   /** Halves to choose from, as large as the given one, in reading order; absent: the rest is made. */
   readonly offered?: readonly { readonly cells: Cells }[] | undefined;
   /** Absent: points where halves are offered, else draws. */
@@ -80,7 +84,7 @@ export const printedSchema: z.ZodType<Printed> = z.strictObject({
     })
     .describe('The half that is there, or with both lines the quarter.'),
   axis: z.enum(PARAMETERS.axis.values),
-  given: z.enum(PARAMETERS.given.values).optional(),
+  given: z.enum(GIVEN).optional(),
   offered: z.array(z.strictObject({ cells })).min(1).max(MOST_OFFERED).optional(),
   response: z.enum(PARAMETERS.response.values).optional(),
   stickerMm: z.number().min(8).max(25).optional(),

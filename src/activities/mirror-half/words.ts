@@ -44,7 +44,7 @@ const PARAMETER_WORDS: Words['parameters'] = {
   kinds: { label: 'Different ones', help: 'How many different figures there are.' },
   given: {
     label: 'Printed part',
-    help: 'Where the given part is. For a left hand, which would lie on it, take the right or lower one.',
+    help: 'Where the given part is. For the left hand, which would lie on it, no part is given that is left of what is made.',
     choices: { first: 'left or upper', second: 'right or lower' },
   },
   choices: {
@@ -140,14 +140,18 @@ function show(printed: Printed): string {
 }
 
 function describe(printed: Printed): string {
-  const { part, axis, given, offered = [] } = printed;
+  const { part, axis, given = 'first', offered = [] } = printed;
   const names = [part, ...offered].flatMap(({ cells }) =>
     cells.filter((figure) => figure !== null),
   );
+  const [height, side] = [
+    given === 'second' ? 'lower' : 'upper',
+    given === 'first' ? 'left' : 'right',
+  ];
   const where = {
-    upright: given === 'second' ? 'right of an upright line' : 'left of an upright line',
-    level: given === 'second' ? 'below a level line' : 'above a level line',
-    both: `${given === 'second' ? 'at the lower right' : 'at the upper left'} of two lines that cross`,
+    upright: `${side} of an upright line`,
+    level: `${height === 'lower' ? 'below' : 'above'} a level line`,
+    both: `at the ${height} ${side} of two lines that cross`,
   };
   const shown = `Given ${where[axis]}: ${rowsInWords(part.cells, part.columns, names)}.`;
   if (offered.length === 0) return `${shown} The rest is empty.`;

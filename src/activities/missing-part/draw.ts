@@ -3,6 +3,8 @@ import { linePath, type Point, rectanglePath } from '../../base/index.ts';
 import { sameFigure } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   centreOf,
   FAINT_INK,
@@ -30,11 +32,11 @@ export function room(printed: Printed): Size {
 }
 
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
-  const plan = planPage(printed, size);
+  const plan = planPage(printed, size, style.hand);
   const pieces = (printed.offered ?? []).map((piece, index) => {
     const place = plan.pieces[index];
     const drawn = place ? [...edge(place.area), ...figuresIn(piece, place.cells, style)] : [];
-    return marked(group('piece', drawn), index);
+    return asPlace(marked(group('piece', drawn), index));
   });
   return group('task', [
     drawField(printed, plan, style),
@@ -43,7 +45,11 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   ]);
 }
 
-function drawField({ field }: Printed, { frame, cells, hole }: PagePlan, style: PrintStyle): Group {
+function drawField(
+  { field, offered }: Printed,
+  { frame, cells, hole }: PagePlan,
+  style: PrintStyle,
+): Group {
   const figures = field.map((figure, place) => {
     const cell = cells[place];
     return group('place', figure && cell ? drawInCell(figure, cell, style) : []);
@@ -52,11 +58,11 @@ function drawField({ field }: Printed, { frame, cells, hole }: PagePlan, style: 
     radiusMm: CORNER_MM,
     widthMm: STRONG_MM,
   });
-  return group('field', [
-    stroked(outlineOf(frame), { colour: FAINT_INK, widthMm: FINE_MM }),
-    ...figures,
-    group('hole', [empty], 'hole'),
-  ]);
+  const around = stroked(outlineOf(frame), { colour: FAINT_INK, widthMm: FINE_MM });
+  const hollow = group('hole', [empty], 'hole');
+  return offered
+    ? asModel(group('field', [around, ...figures, hollow]))
+    : group('field', [around, ...figures, asPlace(hollow)]);
 }
 
 function outlineOf(frame: Area) {
@@ -69,7 +75,7 @@ function edge({ left, top, width, height }: Area): readonly Shape[] {
   return [box(left, top, width, height, { radiusMm: CORNER_MM, widthMm: FINE_MM })];
 }
 
-function figuresIn(piece: Piece, cells: readonly Area[], style: PrintStyle) {
+export function figuresIn(piece: Piece, cells: readonly Area[], style: PrintStyle) {
   return piece.flatMap((figure, index) => {
     const cell = cells[index];
     return cell ? drawInCell(figure, cell, style) : [];

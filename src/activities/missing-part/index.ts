@@ -9,6 +9,7 @@ import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
+import { pieces } from './pieces.ts';
 import { solve } from './solve.ts';
 import { type Answer, answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
 import { WORDS } from './words.ts';
@@ -31,6 +32,7 @@ export const missingPart = defineActivity({
   room,
   draw,
   materials: materialsOf,
+  pieces,
   words: WORDS,
 });
 

@@ -4,8 +4,10 @@ import {
   centredIn,
   centreOf,
   gridPlaces,
+  type Hand,
   HOME_PAPERS,
   insetArea,
+  onSideFor,
   sheetArea,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
@@ -42,7 +44,7 @@ export function leastSize(printed: Printed): Size {
 }
 
 /** The task in the middle of `size`, which is at least the least size. */
-export function planPage(printed: Printed, size: Size): PagePlan {
+export function planPage(printed: Printed, size: Size, hand?: Hand): PagePlan {
   const least = leastSize(printed);
   const within = Math.min(size.widthMm / least.widthMm, size.heightMm / least.heightMm);
   const scale = Math.max(1, Math.min(within, MOST_SCALE));
@@ -55,18 +57,19 @@ export function planPage(printed: Printed, size: Size): PagePlan {
     AROUND_MM * scale,
   );
   const middle = centreOf(inside);
-  const frame = {
+  const ofField = {
     left: isBeside ? inside.left : middle.x - field.widthMm / 2,
     top: isBeside ? middle.y - field.heightMm / 2 : inside.top,
     width: field.widthMm,
     height: field.heightMm,
   };
-  const tray = {
+  const ofPieces = {
     left: isBeside ? inside.left + inside.width - pieces.widthMm : middle.x - pieces.widthMm / 2,
     top: isBeside ? middle.y - pieces.heightMm / 2 : inside.top + inside.height - pieces.heightMm,
     width: pieces.widthMm,
     height: pieces.heightMm,
   };
+  const [frame, tray] = [onSideFor(hand, ofField, inside), onSideFor(hand, ofPieces, inside)];
   const cells = gridPlaces(
     printed.field.length,
     printed.columns,

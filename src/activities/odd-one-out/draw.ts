@@ -1,6 +1,7 @@
 // Draws a task, and with its answer the same task with the odd figure ringed or crossed out.
 import {
   type Area,
+  asPlace,
   centredIn,
   centreOf,
   type Group,
@@ -31,7 +32,8 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const places = placesIn(printed, size);
   const figures = places.flatMap((place, index) => {
     const figure = printed.figures[index];
-    return figure ? [marked(group('choice', drawInCell(figure, place, style)), index)] : [];
+    const choice = figure && group('choice', drawInCell(figure, place, style));
+    return choice ? [asPlace(marked(choice, index))] : [];
   });
   const oddPlace = answer && places[answer.odd];
   return group('task', [...figures, ...(oddPlace ? [drawAnswer(printed, oddPlace)] : [])]);

@@ -3,6 +3,8 @@ import { circlePath, rectanglePath } from '../../base/index.ts';
 import { type Figure, formOf } from '../../figures/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   centredIn,
   centreOf,
   drawFigure,
@@ -30,7 +32,7 @@ const CIRCLE_MM = 0.5;
 const BLOCK_MM = 1.6;
 const BLOCK_SIDE = 2;
 /** Dots in a cell of the grid, which is their card, are as large as on their card in the tray. */
-const DOTS_SHARE = 0.89;
+export const DOTS_SHARE = 0.89;
 
 /** How every figure of a task is drawn. */
 interface Ways {
@@ -53,8 +55,8 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     return figure ? [group('given', [drawInGrid(figure, cell, ways)])] : drawEmpty(cell, ways);
   });
   return group('task', [
-    drawTray(ways),
-    group('grid', [...standing, ...gridLines(printed, plan)]),
+    asModel(drawTray(ways)),
+    asPlace(group('grid', [...standing, ...gridLines(printed, plan)])),
     ...drawPieces(ways),
     ...(answer ? [drawAnswer(answer, ways)] : []),
   ]);

@@ -8,6 +8,7 @@ import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
+import { pieces } from './pieces.ts';
 import { solve } from './solve.ts';
 import { type Answer, answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
 import { WORDS } from './words.ts';
@@ -28,7 +29,11 @@ export const oneOfEach = defineActivity({
   chance,
   room,
   draw,
+  // Empty circles and outlines stand among the figures.
+  hangsOnFilling: ({ response }) =>
+    response === 'sticker' || response === 'counters' || response === 'colour-in',
   materials: materialsOf,
+  pieces,
   words: WORDS,
 });
 

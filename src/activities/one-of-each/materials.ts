@@ -1,4 +1,4 @@
-// What to lay out for a grid: stickers counted by colour, crayons of all its colours, or a pencil.
+// What to lay out for a grid: stickers counted by colour, crayons of all its colours, a pencil, or scissors and glue.
 import { COLOUR_NAMES, type ColourName } from '../../palette/index.ts';
 import type { Material } from '../activity.ts';
 import type { Answer, Printed } from './task.ts';
@@ -15,6 +15,7 @@ export function materialsOf(
       count,
     }));
   }
+  if (response === 'cut') return [{ kind: 'scissors' }, { kind: 'glue' }];
   if (response !== 'draw' && response !== 'colour-in') return [];
   const colours = figures.flatMap(({ colour }) => (colour ? [colour] : []));
   const crayons = counted(colours).map(([colour]): Material => ({ kind: 'crayon', colour }));

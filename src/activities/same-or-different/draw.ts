@@ -2,6 +2,8 @@
 import { circlePath, linePath, type Path } from '../../base/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   centreOf,
   FAINT_INK,
@@ -32,15 +34,17 @@ export function room(printed: Printed): Size {
 }
 
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
-  const plans = planPage(printed, size);
+  const plans = planPage(printed, size, style.hand);
   const pairs = plans.map((plan, place) => {
     const { left, top, width, height } = plan.box;
     const figures = (printed.pairs[place] ?? []).map((figure, side) => {
       const cell = plan.cells[side];
-      return group('member', cell ? drawInCell(figure, cell, style) : []);
+      const member = group('member', cell ? drawInCell(figure, cell, style) : []);
+      return plan.circle ? asModel(member) : member;
     });
     const drawn = [box(left, top, width, height), ...figures, ...drawCircle(plan)];
-    return marked(group('pair', drawn), place);
+    const pair = marked(group('pair', drawn), place);
+    return plan.circle ? pair : asPlace(pair);
   });
   if (answer === undefined) return group('task', pairs);
   const marks = plans.flatMap((plan, place) =>
@@ -53,7 +57,7 @@ function drawCircle({ circle }: PairPlan): readonly Shape[] {
   if (!circle) return [];
   const { x, y } = centreOf(circle);
   const path = circlePath(x, y, (circle.width - FINE_MM) / 2);
-  return [stroked(path, { colour: FAINT_INK, widthMm: FINE_MM })];
+  return [asPlace(stroked(path, { colour: FAINT_INK, widthMm: FINE_MM }))];
 }
 
 /** What a pair gets on the answer drawing, by whether its two are the same. */

@@ -1,5 +1,5 @@
 // Where the boxes of the pairs stand on paper, each with its two figures and, where one is filled in, its circle.
-import { type Area, centredIn, gridPlaces } from '../../page/index.ts';
+import { type Area, centredIn, gridPlaces, type Hand, onSideFor } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { leastCellMm } from '../placing.ts';
 import type { Printed } from './task.ts';
@@ -8,7 +8,7 @@ import type { Printed } from './task.ts';
 export interface PairPlan {
   readonly box: Area;
   readonly cells: readonly Area[];
-  /** The little circle beside the box. */
+  /** The little circle beside the box, on the side of the writing hand. */
   readonly circle?: Area;
 }
 
@@ -33,7 +33,7 @@ export function leastSize(printed: Printed): Size {
 }
 
 /** Plans the task in the middle of `size`, which is at least its least size. */
-export function planPage(printed: Printed, size: Size): readonly PairPlan[] {
+export function planPage(printed: Printed, size: Size, hand?: Hand): readonly PairPlan[] {
   const least = leastSize(printed);
   const scale = Math.min(size.widthMm / least.widthMm, size.heightMm / least.heightMm, MOST_SCALE);
   const measures = measuresOf(printed, Math.max(1, scale));
@@ -43,7 +43,7 @@ export function planPage(printed: Printed, size: Size): readonly PairPlan[] {
   const area = centredIn(whole, widthMm - 2 * aroundMm, heightMm - 2 * aroundMm);
   const gap = { across: acrossMm, down: downMm };
   return gridPlaces(printed.pairs.length, COLUMNS, area, gap).map((place) =>
-    planPair(place, measures),
+    planPair(place, measures, hand),
   );
 }
 
@@ -76,16 +76,18 @@ function boxSize({ cellMm, insideMm, padMm }: Measures) {
   return { width: 2 * cellMm + insideMm + 2 * padMm, height: cellMm + 2 * padMm };
 }
 
-function planPair({ left, top }: Area, measures: Measures): PairPlan {
+function planPair(place: Area, measures: Measures, hand: Hand): PairPlan {
   const { cellMm, insideMm, padMm, circleMm, besideMm } = measures;
-  const box = { left, top, ...boxSize(measures) };
-  const cells = [0, 1].map((place) => ({
-    left: left + padMm + place * (cellMm + insideMm),
+  const { left: start, top } = place;
+  const { width, height } = boxSize(measures);
+  const box = onSideFor(hand, { left: start, top, width, height }, place);
+  const cells = [0, 1].map((side) => ({
+    left: box.left + padMm + side * (cellMm + insideMm),
     top: top + padMm,
     width: cellMm,
     height: cellMm,
   }));
   if (circleMm === 0) return { box, cells };
-  const beside = { left: left + box.width + besideMm, top, width: circleMm, height: box.height };
-  return { box, cells, circle: centredIn(beside, circleMm) };
+  const beside = { left: start + width + besideMm, top, width: circleMm, height };
+  return { box, cells, circle: centredIn(onSideFor(hand, beside, place), circleMm) };
 }

@@ -2,6 +2,8 @@
 import { circlePath, linePath, type Point } from '../../base/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   FAINT_INK,
   filled,
@@ -27,18 +29,18 @@ export function room(printed: Printed): Size {
 }
 
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
-  const plan = planPage(printed, size);
+  const plan = planPage(printed, size, style.hand);
   const models = printed.models.map((figure, index) => {
     const [frame, cell] = [plan.frames[index], plan.models[index]];
     if (!frame || !cell) return marked(group('model', []), index);
     const { left, top, width, height } = frame;
     const framed = [box(left, top, width, height), ...drawInCell(figure, cell, style)];
-    return marked(group('model', framed), index);
+    return asModel(marked(group('model', framed), index));
   });
   const shadows = printed.shadows.map((figure, place) => {
     const cell = plan.shadows[place];
     const drawn = cell ? drawInCell(figure, cell, style) : [];
-    return marked(group('shadow', drawn), printed.models.length + place);
+    return asPlace(marked(group('shadow', drawn), printed.models.length + place));
   });
   const key = answer === undefined ? [] : [group('answer', drawAnswer(printed, plan, answer))];
   return group('task', [...models, ...shadows, ...drawEnds(printed, plan), ...key]);

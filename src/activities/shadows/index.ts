@@ -29,6 +29,7 @@ export const shadows = defineActivity({
   decisions,
   room,
   draw,
+  hangsOnFilling: () => true,
   materials: materialsOf,
   words: WORDS,
 });

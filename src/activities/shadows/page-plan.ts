@@ -1,6 +1,6 @@
 // Where the models in their frames and the shadows stand on paper, all cells of one size.
 import type { Figure } from '../../figures/index.ts';
-import { type Area, centredIn, gridPlaces } from '../../page/index.ts';
+import { type Area, centredIn, gridPlaces, type Hand, onSideFor } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { leastCellMm } from '../placing.ts';
 import type { Printed } from './task.ts';
@@ -41,7 +41,7 @@ export function leastSize(printed: Printed): Size {
 }
 
 /** Plans the task in the middle of `size`, which is at least its least size. */
-export function planPage(printed: Printed, size: Size): PagePlan {
+export function planPage(printed: Printed, size: Size, hand?: Hand): PagePlan {
   const least = leastSize(printed);
   const scale = Math.min(size.widthMm / least.widthMm, size.heightMm / least.heightMm, MOST_SCALE);
   const measures = measuresOf(printed, Math.max(1, scale));
@@ -51,7 +51,7 @@ export function planPage(printed: Printed, size: Size): PagePlan {
   const area = centredIn(whole, used.widthMm - 2 * aroundMm, used.heightMm - 2 * aroundMm);
   const plan = isInRows(printed)
     ? planRows(printed, area, measures)
-    : planBeside(printed, area, measures);
+    : planBeside(printed, area, measures, hand);
   const filled = plan.shadows.map((cell, place) =>
     centredIn(cell, cell.width * (printed.shadows[place]?.size ?? 1)),
   );
@@ -115,16 +115,17 @@ function planRows({ models, shadows }: Printed, area: Area, measures: Measures):
   };
 }
 
-/** The frame at the left, the shadows in the middle of its height. */
-function planBeside({ shadows }: Printed, area: Area, measures: Measures): Cells {
+/** The frame on the side away from the hand, the shadows in the middle of its height. */
+function planBeside({ shadows }: Printed, area: Area, measures: Measures, hand: Hand): Cells {
   const { cellMm, clearMm, gapMm } = measures;
   const side = frameSide(measures);
   const middle = area.top + area.height / 2;
-  const frame = { left: area.left, top: middle - side / 2, width: side, height: side };
+  const first = { left: area.left, top: middle - side / 2, width: side, height: side };
+  const frame = onSideFor(hand, first, area);
   const { columns, rows } = gridOf(shadows.length);
   const height = lengthOf(rows, cellMm, measures);
   const grid = {
-    left: frame.left + side + clearMm,
+    left: first.left + side + clearMm,
     top: middle - height / 2,
     width: lengthOf(columns, cellMm, measures),
     height,
@@ -132,7 +133,7 @@ function planBeside({ shadows }: Printed, area: Area, measures: Measures): Cells
   return {
     frames: [frame],
     models: [centredIn(frame, cellMm)],
-    shadows: gridPlaces(shadows.length, columns, grid, gapMm),
+    shadows: gridPlaces(shadows.length, columns, onSideFor(hand, grid, area), gapMm),
   };
 }
 

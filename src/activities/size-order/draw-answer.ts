@@ -119,27 +119,30 @@ function numeralBelow({ ink }: Place, rank: number, { bottomMm }: PagePlan): Sce
 }
 
 /** The figures once more, in order, on the middle line of the frame. */
-function stuck(
+function stuck(places: readonly Place[], plan: PagePlan, style: PrintStyle): readonly SceneNode[] {
+  return inStrip(places, plan).map(({ place, area }) => {
+    const target = centredIn(area, place.ink.width, place.ink.height);
+    return group('card', drawPlace(movedTo(place, target), style));
+  });
+}
+
+/** Each figure with its share of the frame: itself, and half of the blank on either side. */
+export function inStrip(
   places: readonly Place[],
   { strip }: PagePlan,
-  style: PrintStyle,
-): readonly SceneNode[] {
+): readonly { readonly place: Place; readonly area: Area }[] {
   if (!strip) return [];
   const total = places.reduce((sum, { ink }) => sum + ink.width, 0);
   const gap = (strip.width - total) / (places.length + 1);
-  let left = strip.left + gap;
+  let left = strip.left + gap / 2;
   return places.map((place) => {
-    const target = centredIn(
-      { ...strip, left, width: place.ink.width },
-      place.ink.width,
-      place.ink.height,
-    );
-    left += place.ink.width + gap;
-    const moved = {
-      ...place,
-      x: place.x + target.left - place.ink.left,
-      y: place.y + target.top - place.ink.top,
-    };
-    return group('card', drawPlace(moved, style));
+    const area = { ...strip, left, width: place.ink.width + gap };
+    left += area.width;
+    return { place, area };
   });
+}
+
+/** The figure with its ink at the top left corner of an area. */
+export function movedTo(place: Place, { left, top }: Pick<Area, 'left' | 'top'>): Place {
+  return { ...place, x: place.x + left - place.ink.left, y: place.y + top - place.ink.top };
 }

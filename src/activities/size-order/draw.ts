@@ -2,6 +2,8 @@
 import { polygonPath, rectanglePath } from '../../base/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   FAINT_INK,
   FINE_MM,
@@ -38,7 +40,8 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
       ...(printed.response === 'cut' ? [cutLine(place.ink)] : []),
       ...drawPlace(place, style),
     ]);
-    return isOneAsked(printed) ? marked(choice, index) : choice;
+    const using = plan.boxes.length > 0 || plan.strip ? asModel : asPlace;
+    return using(isOneAsked(printed) ? marked(choice, index) : choice);
   });
   const key = answer === undefined ? [] : [drawAnswer(printed, plan, answer, style)];
   return group('task', [...ground(plan), ...figures, ...below(plan), ...key]);
@@ -63,11 +66,11 @@ function cutLine({ left, top, width, height }: Area): SceneNode {
 
 function below({ boxes, strip }: PagePlan): readonly SceneNode[] {
   const places = boxes.map(({ left, top, width, height }) =>
-    group('place', [box(left, top, width, height, { radiusMm: CORNER_MM })]),
+    asPlace(group('place', [box(left, top, width, height, { radiusMm: CORNER_MM })])),
   );
   if (!strip) return places;
   const { left, top, width, height } = strip;
-  return [group('strip', [box(left, top, width, height), wedgeBelow(strip)])];
+  return [asPlace(group('strip', [box(left, top, width, height), wedgeBelow(strip)]))];
 }
 
 /** Says without words which end is for the small ones. */

@@ -2,6 +2,8 @@
 import { compose, moveBy, scaleBy, transformPath } from '../../base/index.ts';
 import { type Figure, figureName, outlineOf } from '../../figures/index.ts';
 import {
+  asModel,
+  asPlace,
   type Group,
   group,
   INK,
@@ -33,19 +35,17 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const tangle = printed.tangle.map(({ figure }, index) =>
     group('outline', drawn(figure, plan.tangle[index])),
   );
-  const candidates = printed.candidates.map((figure, place) =>
-    marked(
-      group('candidate', drawn(figure, plan.candidates[place]?.spot), figureName(figure)),
-      place,
-    ),
-  );
+  const candidates = printed.candidates.map((figure, place) => {
+    const outline = drawn(figure, plan.candidates[place]?.spot);
+    return asPlace(marked(group('candidate', outline, figureName(figure)), place));
+  });
   const rings = (answer ?? []).flatMap((place) => {
     const area = plan.candidates[place]?.place;
     const stroke = { colour: QUIET_INK, widthMm: ANSWER_LINE_MM };
     return area ? [stroked(ringPath(area), stroke)] : [];
   });
   return group('task', [
-    group('tangle', tangle),
+    asModel(group('tangle', tangle)),
     ...candidates,
     ...(answer === undefined ? [] : [group('answer', rings)]),
   ]);

@@ -2,6 +2,8 @@
 import { linePath, type Path } from '../../base/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   type Group,
   group,
@@ -20,15 +22,17 @@ export function room(printed: Printed): Size {
 }
 
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
-  const plan = planPage(printed, size);
+  const plan = planPage(printed, size, style.hand);
   const { left, top, width, height } = plan.frame;
-  const model = group('model', [
-    box(left, top, width, height),
-    ...drawInCell(printed.model, plan.model, style),
-  ]);
+  const model = asModel(
+    group('model', [
+      box(left, top, width, height),
+      ...drawInCell(printed.model, plan.model, style),
+    ]),
+  );
   const choices = printed.choices.map((figure, place) => {
     const area = plan.choices[place];
-    return marked(group('choice', area ? drawInCell(figure, area, style) : []), place);
+    return asPlace(marked(group('choice', area ? drawInCell(figure, area, style) : []), place));
   });
   const key = answer?.flatMap((place) => {
     const cell = plan.choices[place];

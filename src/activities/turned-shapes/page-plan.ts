@@ -1,6 +1,6 @@
 // Where the model in its frame and the choices stand on paper, all in cells of one size.
 import { formOf, isShape, isSign } from '../../figures/index.ts';
-import { type Area, centredIn, gridPlaces } from '../../page/index.ts';
+import { type Area, centredIn, gridPlaces, type Hand, onSideFor } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { leastCellMm } from '../placing.ts';
 import type { Printed } from './task.ts';
@@ -29,8 +29,8 @@ export function leastSize(printed: Printed): Size {
   return sizeWith(printed, cellMm(printed), 1);
 }
 
-/** Plans the task in the middle of `size`, which is at least its least size. */
-export function planPage(printed: Printed, size: Size): PagePlan {
+/** Plans the task in the middle of `size`, which is at least its least size; the frame on the side away from the hand. */
+export function planPage(printed: Printed, size: Size, hand?: Hand): PagePlan {
   const least = leastSize(printed);
   const fit = Math.min(size.widthMm / least.widthMm, size.heightMm / least.heightMm, MOST_SCALE);
   const scale = Math.max(1, fit);
@@ -39,16 +39,17 @@ export function planPage(printed: Printed, size: Size): PagePlan {
   const whole = { left: 0, top: 0, width: size.widthMm, height: size.heightMm };
   const area = centredIn(whole, used.widthMm - 2 * AROUND_MM, used.heightMm - 2 * AROUND_MM);
   const side = cell + 2 * PAD_MM * scale;
-  const frame = {
+  const first = {
     left: area.left,
     top: area.top + (area.height - side) / 2,
     width: side,
     height: side,
   };
+  const frame = onSideFor(hand, first, area);
   const { columns, rows } = gridOf(printed);
   const high = lengthOf(rows, cell, scale);
   const grid = {
-    left: frame.left + side + CLEAR_MM * scale,
+    left: first.left + side + CLEAR_MM * scale,
     top: area.top + (area.height - high) / 2,
     width: lengthOf(columns, cell, scale),
     height: high,
@@ -56,7 +57,12 @@ export function planPage(printed: Printed, size: Size): PagePlan {
   return {
     frame,
     model: centredIn(frame, cell),
-    choices: gridPlaces(printed.choices.length, columns, grid, GAP_MM * scale),
+    choices: gridPlaces(
+      printed.choices.length,
+      columns,
+      onSideFor(hand, grid, area),
+      GAP_MM * scale,
+    ),
   };
 }
 

@@ -2,6 +2,8 @@
 import { linePath, rectanglePath } from '../../base/index.ts';
 import {
   type Area,
+  asModel,
+  asPlace,
   box,
   type Group,
   group,
@@ -20,12 +22,12 @@ import type { Answer, Printed, Scene } from './task.ts';
 /** A cross reaches so far into the cell from its corners, in cells. */
 const CROSS_INSET = 0.08;
 
-export function room(printed: Printed): Size {
-  return leastSize(printed);
+export function room(printed: Printed, style?: PrintStyle): Size {
+  return leastSize(printed, style?.hand);
 }
 
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
-  const [one, other] = planPage(printed, size);
+  const [one, other] = planPage(printed, size, style.hand);
   const key = answer === undefined ? [] : [drawAnswer(printed, other, answer)];
   return group('task', [
     drawFirst(printed.first, one, style),
@@ -39,7 +41,7 @@ function drawFirst(scene: Scene, { frame, cells }: ScenePlan, style: PrintStyle)
     const cell = cells[place];
     return figure && cell ? [group('place', drawInCell(figure, cell, style))] : [];
   });
-  return group('scene', [frameOf(frame), ...figures]);
+  return asModel(group('scene', [frameOf(frame), ...figures]));
 }
 
 /** Each place is marked; one from which a figure has gone shows nothing, but can be pointed to like the others. */
@@ -56,7 +58,7 @@ function drawSecond(
       : group('gone', [unpainted(cell)]);
     return [marked(drawn, place)];
   });
-  return group('scene', [frameOf(frame), ...places]);
+  return asPlace(group('scene', [frameOf(frame), ...places]));
 }
 
 function frameOf({ left, top, width, height }: Area): Shape {

@@ -1,5 +1,5 @@
-// Where the two pictures and the places in them stand on paper: side by side, or one above the other.
-import { type Area, gridPlaces } from '../../page/index.ts';
+// Where the two pictures and the places in them stand on paper: side by side, or the first above the second.
+import { type Area, gridPlaces, type Hand } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { leastCellMm } from '../placing.ts';
 import { columnsFor, GAP_SHARE, type Printed } from './task.ts';
@@ -14,27 +14,34 @@ export interface ScenePlan {
 const PAD_MM = 4;
 /** Between the two frames: with the blank inside them twice as much as between figures. */
 const BETWEEN_MM = 8;
-/** Pictures of so many columns or fewer stand side by side, which lets the eye go straight across. */
+/**
+ * Pictures of so many columns or fewer stand side by side, which lets the eye go straight across. For the left hand,
+ * which would lie on the first while it answers in the second, they do not.
+ */
 const MOST_BESIDE = 3;
 /** Beyond this, times the least, a page looks stretched, not calm (by eye). */
 const MOST_SCALE = 1.5;
 
-export function leastSize(printed: Printed): Size {
-  return sizeOf(printed, leastCell(printed), 1);
+export function leastSize(printed: Printed, hand?: Hand): Size {
+  return sizeOf(printed, leastCell(printed), 1, hand);
 }
 
 /** The two pictures in the middle of `size`, which is at least the least size. */
-export function planPage(printed: Printed, size: Size): readonly [ScenePlan, ScenePlan] {
-  const least = leastSize(printed);
+export function planPage(
+  printed: Printed,
+  size: Size,
+  hand?: Hand,
+): readonly [ScenePlan, ScenePlan] {
+  const least = leastSize(printed, hand);
   const within = Math.min(size.widthMm / least.widthMm, size.heightMm / least.heightMm);
   const scale = Math.max(1, Math.min(within, MOST_SCALE));
   const cellMm = scale * leastCell(printed);
-  const used = sizeOf(printed, cellMm, scale);
+  const used = sizeOf(printed, cellMm, scale, hand);
   const { widthMm, heightMm } = frameSize(printed, cellMm, scale);
   const left = (size.widthMm - used.widthMm) / 2;
   const top = (size.heightMm - used.heightMm) / 2;
   const beyond = BETWEEN_MM * scale;
-  const second = isBeside(printed)
+  const second = isBeside(printed, hand)
     ? { left: left + widthMm + beyond, top }
     : { left, top: top + heightMm + beyond };
   const planAt = (at: { readonly left: number; readonly top: number }) =>
@@ -65,10 +72,10 @@ function leastCell({ first, second }: Printed): number {
   return leastCellMm([...first, ...second].filter((figure) => figure !== null));
 }
 
-function sizeOf(printed: Printed, cellMm: number, scale: number): Size {
+function sizeOf(printed: Printed, cellMm: number, scale: number, hand: Hand): Size {
   const { widthMm, heightMm } = frameSize(printed, cellMm, scale);
   const between = BETWEEN_MM * scale;
-  return isBeside(printed)
+  return isBeside(printed, hand)
     ? { widthMm: 2 * widthMm + between, heightMm }
     : { widthMm, heightMm: 2 * heightMm + between };
 }
@@ -81,8 +88,8 @@ function frameSize(printed: Printed, cellMm: number, scale: number): Size {
   return { widthMm: lengthOf(columns), heightMm: lengthOf(Math.ceil(places / columns)) };
 }
 
-function isBeside(printed: Printed): boolean {
-  return columnsFor(placeCount(printed)) <= MOST_BESIDE;
+function isBeside(printed: Printed, hand: Hand): boolean {
+  return hand !== 'left' && columnsFor(placeCount(printed)) <= MOST_BESIDE;
 }
 
 function placeCount({ first, second }: Printed): number {

@@ -10,6 +10,10 @@ export interface PressButtonsProps {
   readonly isReady: boolean;
   /** Which of the two is the next thing to do. */
   readonly next?: PressAs;
+  /** Something else on the screen is the next thing to do, and these stand beside it. */
+  readonly isAside?: boolean;
+  /** What the buttons say; absent: as for any pack. */
+  readonly names?: Readonly<Partial<Record<PressAs, string>>>;
   /** Called as a run begins, such as to keep what is printed. */
   readonly onStart?: () => void;
 }
@@ -31,25 +35,27 @@ export function PressButtons({
   what,
   isReady,
   next = 'pdf',
+  isAside = false,
+  names = {},
   onStart = () => {},
 }: PressButtonsProps) {
   const { run, start, cancel } = usePressRun();
   const isRunning = run.progress !== undefined;
   const canStart = isReady && !isRunning;
   return (
-    <div className="press">
+    <div className={isAside ? 'press-aside' : 'press'}>
       <div className="row">
         {waysOf(what, next).map((as) => (
           <Button
             key={as}
-            className={as === next ? 'next' : 'plain'}
+            className={as === next && !isAside ? 'next' : 'plain'}
             isDisabled={!canStart}
             onPress={() => {
               onStart();
               start(what, as);
             }}
           >
-            {NAMES[as]}
+            {names[as] ?? NAMES[as]}
           </Button>
         ))}
         {isRunning ? (

@@ -22,8 +22,17 @@ function sheetOf({ svg, widthMm, heightMm }: PrintPage): HTMLElement {
   return sheet;
 }
 
-/** The named page of the print style; A4 (ISO 216) is the only paper here with a 297 mm side. */
+/** Longer sides in mm of the papers that go into a printer (ISO 216, and 11 inches): no two are alike. */
+const LONG_SIDES_MM: readonly (readonly [paper: string, sideMm: number])[] = [
+  ['a3', 420],
+  ['a4', 297],
+  ['letter', 279.4],
+];
+
+/** The named page of the print style: the paper whose longer side it is, to a mm. */
 function paperClass(widthMm: number, heightMm: number): string {
-  const paper = Math.max(widthMm, heightMm) > 290 ? 'a4' : 'letter';
-  return `${paper}-${widthMm > heightMm ? 'sideways' : 'upright'}`;
+  const longMm = Math.max(widthMm, heightMm);
+  const found = LONG_SIDES_MM.find(([, sideMm]) => Math.abs(sideMm - longMm) < 1);
+  if (found === undefined) throw new Error(`print: no paper has a side of ${longMm} mm`);
+  return `${found[0]}-${widthMm > heightMm ? 'sideways' : 'upright'}`;
 }

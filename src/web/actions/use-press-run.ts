@@ -5,6 +5,7 @@ import type { PressAs, PressNews, PressWhat } from '../making/protocol.ts';
 import { holdChangeOver } from '../offline/holds.ts';
 import { words } from '../words.ts';
 import { fileName } from './file-name.ts';
+import { recallMeasure } from './measured.ts';
 import { printPages } from './print-pages.ts';
 import { saveFile } from './save-file.ts';
 
@@ -36,7 +37,9 @@ export function usePressRun(): PressRunState {
   const start = useCallback((what: PressWhat, as: PressAs) => {
     callOff.current?.();
     setRun({ progress: { words: words.starting, share: 0 }, outcome: '' });
-    callOff.current = startPress({ ...what, as }, (news) => setRun(afterNews(news, what)));
+    const measured = recallMeasure();
+    const order = { ...what, as, ...(measured === undefined ? {} : { measuredMm: measured }) };
+    callOff.current = startPress(order, (news) => setRun(afterNews(news, what, measured)));
   }, []);
   const cancel = useCallback(() => {
     callOff.current?.();
@@ -45,7 +48,7 @@ export function usePressRun(): PressRunState {
   return { run, start, cancel };
 }
 
-function afterNews(news: PressNews, what: PressWhat): PressRun {
+function afterNews(news: PressNews, what: PressWhat, measuredMm: number | undefined): PressRun {
   switch (news.kind) {
     case 'making':
       return {
@@ -65,7 +68,7 @@ function afterNews(news: PressNews, what: PressWhat): PressRun {
       };
     case 'pdf':
     case 'zip':
-      return savedAs(fileName(what, news.kind), news.kind, news.bytes);
+      return savedAs(fileName(what, news.kind), news, 'rulerFor' in what ? undefined : measuredMm);
     case 'pages':
       void printPages(news.pages);
       return AT_REST;
@@ -76,7 +79,13 @@ function afterNews(news: PressNews, what: PressWhat): PressRun {
   }
 }
 
-function savedAs(name: string, kind: 'pdf' | 'zip', bytes: Uint8Array<ArrayBuffer>): PressRun {
+/** Says also what was made up for, so that nobody wonders about a page that is not as large as usual. */
+function savedAs(
+  name: string,
+  { kind, bytes }: Extract<PressNews, { readonly kind: 'pdf' | 'zip' }>,
+  measuredMm: number | undefined,
+): PressRun {
   saveFile(name, `application/${kind}`, bytes);
-  return { outcome: words.saved(name) };
+  const madeUp = measuredMm === undefined ? '' : ` ${words.trueSize.madeUp(measuredMm)}`;
+  return { outcome: `${words.saved(name)}${madeUp}` };
 }

@@ -1,6 +1,7 @@
 // Answers the questions of the screen with the core; never throws.
 import type { Question } from '../asking/talk.ts';
 import { gatherCatalogue } from './catalogue.ts';
+import { measureOf } from './measure-of.ts';
 import { notched } from './notched.ts';
 import type { MakerTalk } from './protocol.ts';
 import { replyOf, replyOrBroken } from './reply.ts';
@@ -16,13 +17,12 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
     case 'catalogue':
       return { ok: true, value: gatherCatalogue() };
     case 'show':
-      return replyOf(
-        show(question.entries, question.view, question.wanted),
-        question.entries.activity,
-      );
+      return replyOf(show(question.entries, question.view, question), question.entries.activity);
     case 'notch':
       return replyOf(notched(question.entries, question.direction), question.entries.activity);
     case 'open':
       return replyOf(entriesOfCode(question.code), '');
+    case 'measure':
+      return replyOf(measureOf(question.text, question.paper), '');
   }
 }

@@ -20,6 +20,7 @@ export function objectionsOf(refusals: readonly Refusal[], activity: string): re
 function labelOf(control: string, activity: string): string | undefined {
   const shell = SHELL_CONTROLS.find((name) => name === control);
   if (shell) return words.labels[shell];
+  if (control === 'onlyWith') return words.atHand.label;
   const { en } = isActivityId(activity) ? activityOf(activity).words : { en: undefined };
   return en?.parameters[control]?.label;
 }

@@ -1,7 +1,7 @@
 // From what was entered to proven sheets.
-import { accept, type Result } from '../../base/index.ts';
+import { accept, type Result, refuse } from '../../base/index.ts';
+import { quickRecipe } from '../../by-hand/index.ts';
 import {
-  makePack,
   makeSheet,
   type OnProgress,
   type Pack,
@@ -9,12 +9,14 @@ import {
   readChildren,
   readRecipe,
   type SeededRecipe,
+  toCutField,
 } from '../../sheets/index.ts';
+import { makePackAtHand } from '../../supplies/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import { fitValues } from './fit-values.ts';
 import type { Group } from './protocol.ts';
 
-/** The first `count` sheets of the pack that was asked for; all of them if `count` is left out. */
+/** At least the first `count` sheets of the pack that was asked for; all of them if `count` is left out. */
 export function packOf(
   entries: Entries,
   count: number = entries.sheets,
@@ -25,7 +27,7 @@ export function packOf(
   if (!recipe.ok) return recipe;
   if (group !== undefined) return groupPackOf(recipe.value, group, onProgress);
   return entries.first === undefined
-    ? makePack(withSheets(recipe.value, count), onProgress)
+    ? makePackAtHand(firstOf(recipe.value, count), onProgress)
     : packFrom(recipe.value, entries.first, count, onProgress);
 }
 
@@ -37,7 +39,7 @@ function groupPackOf(
 ): Result<Pack> {
   const children = readChildren(names, 'group');
   if (!children.ok) return children;
-  return makePack({ ...recipe, children: children.value, sortedBy }, onProgress);
+  return makePackAtHand({ ...recipe, children: children.value, sortedBy }, onProgress);
 }
 
 /** A pack that begins with the sheet of a known seed. */
@@ -47,21 +49,26 @@ function packFrom(
   count: number,
   onProgress: OnProgress,
 ): Result<Pack> {
-  const { parts, goals } = recipe;
+  const { parts, goals, toCut } = recipe;
   const part = parts[0];
   if (part === undefined) throw new Error('recipe › parts: expected one, got none');
   const { sheets: _sheets, ...asked } = part;
   const first = makeSheet({ ...asked, seed, ...printChoicesOf(recipe) });
   if (!first.ok) return first;
-  const named = goals === undefined ? {} : { goals };
+  const named = { ...(goals === undefined ? {} : { goals }), ...toCutField(toCut) };
   if (count === 1) return accept({ sheets: [first.value], ...named });
-  const others = makePack(withSheets(recipe, count - 1), (made) => onProgress(made + 1, count));
+  const others = makePackAtHand(withSheets(recipe, count - 1), (made) =>
+    onProgress(made + 1, count),
+  );
   return others.ok ? accept({ sheets: [first.value, ...others.value.sheets], ...named }) : others;
 }
 
 function recipeOf(entries: Entries): Result<SeededRecipe> {
   const { activity, step, tasks, sheets, seed, paper, orientation, print } = entries;
-  const { colours, goals, hand, size, ink, margin } = entries;
+  const { colours, goals, toCut, hand, size, ink, margin, made, quick, atHand, stock } = entries;
+  if (atHand && stock === undefined) {
+    return refuse({ code: 'missing', at: 'onlyWith', expected: 'a count of what is in the house' });
+  }
   const values = fitValues(entries).changes;
   const recipe = readRecipe({
     format: 'samewise.recipe',
@@ -73,10 +80,20 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
     ...(hand === undefined ? {} : { hand }),
     ...(size === undefined ? {} : { size }),
     ...(ink === undefined ? {} : { ink }),
+    ...(made === undefined ? {} : { made }),
     ...(goals === undefined ? {} : { goals }),
+    ...(toCut === undefined ? {} : { toCut }),
+    ...(atHand && stock !== undefined ? { onlyWith: stock } : {}),
     parts: [{ activity, step, values, sheets, ...(tasks === undefined ? {} : { tasks }) }],
   });
-  return recipe.ok ? accept({ ...recipe.value, seed }) : recipe;
+  if (!recipe.ok) return recipe;
+  const isQuick = made === 'by-hand' && quick === 'yes';
+  return accept({ ...(isQuick ? quickRecipe(recipe.value) : recipe.value), seed });
+}
+
+/** What a house has is shared out over the whole pack, so that its first sheets hang on all. */
+function firstOf(recipe: SeededRecipe, count: number): SeededRecipe {
+  return recipe.onlyWith === undefined ? withSheets(recipe, count) : recipe;
 }
 
 function withSheets(recipe: SeededRecipe, sheets: number): SeededRecipe {

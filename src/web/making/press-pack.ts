@@ -1,17 +1,21 @@
 // Makes a whole pack or a report and presses it: as one PDF, or as drawn pages for the browser's own printing.
 import { zipSync } from 'fflate';
 import { accept, type Result } from '../../base/index.ts';
-import type { Page, Pages } from '../../page/index.ts';
+import { type MadeWishes, pagesMade } from '../../by-hand/index.ts';
+import { correctedPages, type Page, type Pages, type PaperName } from '../../page/index.ts';
 import { type Report, reportPages } from '../../plan/index.ts';
 import { svgOf, writePdf } from '../../press/index.ts';
 import {
   childFileName,
+  MADE,
   type OnProgress,
   type Pack,
   packOfCodes,
-  packPages,
   packsOfChildren,
+  printedPapers,
+  rulerPages,
 } from '../../sheets/index.ts';
+import { correctionOf, paperNamed } from './measure-of.ts';
 import { objectionsOf } from './objections-of.ts';
 import { packOf } from './pack-of.ts';
 import type { PressNews, PressOrder, PressWhat } from './protocol.ts';
@@ -35,7 +39,15 @@ export async function pressPack(
     tell({ kind: 'refused', objections: objectionsOf(made.refusals, activity) });
     return;
   }
-  const { pages, expected, files } = made.value;
+  const { papers, expected } = made.value;
+  const measured = correctionOf(order, papers);
+  if (!measured.ok) {
+    tell({ kind: 'refused', objections: objectionsOf(measured.refusals, '') });
+    return;
+  }
+  const scaled = (each: Pages) => ({ ...each, pages: correctedPages(each.pages, measured.value) });
+  const pages = scaled(made.value.pages);
+  const files = made.value.files.map(([name, own]) => [name, scaled(own)] as const);
   if (order.as === 'zip') {
     tell({ kind: 'zip', bytes: await zipOf(files, expected, await loadFonts(), tell) });
     return;
@@ -47,6 +59,8 @@ export async function pressPack(
 
 interface Made {
   readonly pages: Pages;
+  /** What they are printed on. */
+  readonly papers: readonly PaperName[];
   /** About how many they are. */
   readonly expected: number;
   /** For a group, the pages of each child by the name of its file. */
@@ -55,20 +69,37 @@ interface Made {
 
 function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
   if ('report' in what)
-    return accept({ pages: reportPages(what.report), expected: REPORT_PAGES, files: [] });
+    return accept({
+      pages: reportPages(what.report),
+      papers: [what.report.paper],
+      expected: REPORT_PAGES,
+      files: [],
+    });
+  if ('rulerFor' in what) {
+    const pages = rulerPages(paperNamed(what.rulerFor));
+    return accept({ pages, papers: [], expected: 1, files: [] });
+  }
   const pack = packFor(what, (done, total) => tell({ kind: 'making', done, total }));
   if (!pack.ok) return pack;
   const expected = Math.ceil(pack.value.sheets.length * PAGES_A_SHEET) + 1;
+  const made = madeOf(what);
+  const pages = pagesMade(pack.value, made);
+  if (!pages.ok) return pages;
   const children = packsOfChildren(pack.value);
-  const files = children.map(
-    ({ child, pack: own }) =>
-      [`${childFileName(child, children.length)}.pdf`, packPages(own)] as const,
-  );
-  return accept({ pages: packPages(pack.value), expected, files });
+  const files = children.flatMap(({ child, pack: own }) => {
+    const its = pagesMade(own, made);
+    return its.ok ? [[`${childFileName(child, children.length)}.pdf`, its.value] as const] : [];
+  });
+  const papers = printedPapers(pack.value.sheets.map(({ spec }) => spec.page));
+  return accept({ pages: pages.value, papers, expected, files });
+}
+
+function madeOf(what: PressWhat): MadeWishes {
+  return 'entries' in what ? { made: MADE.find((name) => name === what.entries.made) } : {};
 }
 
 function packFor(
-  what: Exclude<PressWhat, { readonly report: Report }>,
+  what: Exclude<PressWhat, { readonly report: Report } | { readonly rulerFor: string }>,
   onProgress: OnProgress,
 ): Result<Pack> {
   if ('entries' in what) return packOf(what.entries, what.entries.sheets, onProgress, what.group);

@@ -1,5 +1,6 @@
 // What the app and its workers say to each other: plain data, so that it can cross between threads.
 import type { AgeHint, Parameter, Values } from '../../activities/index.ts';
+import type { Ink } from '../../page/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import type { Report } from '../../plan/index.ts';
 import type { Framework } from '../../sheets/index.ts';
@@ -57,7 +58,7 @@ export interface Objection {
   readonly sentence: string;
 }
 
-export const VIEWS = ['sheet', 'answers', 'adult'] as const;
+export const VIEWS = ['sheet', 'cut', 'answers', 'adult'] as const;
 export type View = (typeof VIEWS)[number];
 
 /** A page as it is to be shown. */
@@ -69,6 +70,9 @@ export interface Shown {
   /** Which sheet of the pack, or which of the adult's pages, 1 upward, and how many there are. */
   readonly place: number;
   readonly places: number;
+  /** Which page of a sheet that takes several, such as a guide, 1 upward, and how many it takes. */
+  readonly leaf: number;
+  readonly leaves: number;
   /** Sheets of the pack. */
   readonly sheets: number;
   readonly tasks: number;
@@ -78,12 +82,16 @@ export interface Shown {
   readonly values: Values;
   /** Names of parameters that gave way to what the person set. */
   readonly gaveWay: readonly string[];
+  /** Share of the sheet that is inked, 0 to 1, in full and to save ink. */
+  readonly inked: Readonly<Record<Ink, number>>;
   /** How hard the sheet is and why. */
   readonly hardness: string;
   /** Each answer in words. */
   readonly answers: readonly string[];
   /** Pairs of colours on the sheet that look alike to some children. */
   readonly alike: readonly (readonly [string, string])[];
+  /** What was chosen to be cut out, by name: what this sheet has, and what it cannot have. */
+  readonly toCut: { readonly had: readonly string[]; readonly lacking: readonly string[] };
 }
 
 export type Reply<T> =
@@ -92,11 +100,23 @@ export type Reply<T> =
 
 export type Direction = 'easier' | 'harder';
 
+/** What the 50 mm line measured, and whether that is true size as near as a ruler can tell. */
+export interface Measure {
+  readonly measuredMm: number;
+  readonly isTrue: boolean;
+}
+
 /** Questions to the maker, each with its reply. */
 export interface MakerTalk {
   readonly catalogue: { readonly ask: object; readonly reply: Reply<Catalogue> };
   readonly show: {
-    readonly ask: { readonly entries: Entries; readonly view: View; readonly wanted: number };
+    readonly ask: {
+      readonly entries: Entries;
+      readonly view: View;
+      readonly wanted: number;
+      /** Of a sheet that takes several pages. */
+      readonly leaf: number;
+    };
     readonly reply: Reply<Shown>;
   };
   /** The same pack about half a logit harder or easier, content and response as they are. */
@@ -105,6 +125,11 @@ export interface MakerTalk {
     readonly reply: Reply<Entries>;
   };
   readonly open: { readonly ask: { readonly code: string }; readonly reply: Reply<Entries> };
+  /** What the 50 mm line measured, as it was typed, for printing on the paper. */
+  readonly measure: {
+    readonly ask: { readonly text: string; readonly paper: string };
+    readonly reply: Reply<Measure>;
+  };
 }
 
 /** A page for the browser's own printing. */
@@ -121,7 +146,7 @@ export interface Group {
   readonly sortedBy: 'child' | 'activity';
 }
 
-/** What is to be pressed: the pack of a recipe; or under a name, sheets by their codes in that order, or a report. */
+/** What is to be pressed: the pack of a recipe; or under a name, sheets by their codes in that order, a report, or the page to check a printer with. */
 export type PressWhat =
   | { readonly entries: Entries; readonly group?: Group }
   | {
@@ -130,12 +155,17 @@ export type PressWhat =
       /** Curricula whose goals the adult's page names; absent: none. */
       readonly goals?: readonly Framework[];
     }
-  | { readonly report: Report; readonly name: string };
+  | { readonly report: Report; readonly name: string }
+  | { readonly rulerFor: string; readonly name: string };
 
 /** One file, pages for the browser's own printing, or a ZIP of one file for each child of a group. */
 export type PressAs = 'pdf' | 'pages' | 'zip';
 
-export type PressOrder = PressWhat & { readonly as: PressAs };
+export type PressOrder = PressWhat & {
+  readonly as: PressAs;
+  /** What the 50 mm line measures on the printer of this device; absent: it prints true size. */
+  readonly measuredMm?: number;
+};
 
 /** What the press says while it works, and at the end. */
 export type PressNews =

@@ -32,5 +32,7 @@ export function entriesOfCode(code: string): Result<Entries> {
 /** Several such pictures can stand in one document. */
 export function sheetOfCode(code: string): Result<Shown> {
   const entries = entriesOfCode(code);
-  return entries.ok ? show(entries.value, 'sheet', 1, { idPrefix: `sheet-${code}` }) : entries;
+  return entries.ok
+    ? show(entries.value, 'sheet', { wanted: 1, leaf: 1 }, { idPrefix: `sheet-${code}` })
+    : entries;
 }

@@ -1,22 +1,26 @@
 // Makes the sheet that is to lie on the table, with what its proof line says.
 import { activityOf } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
-import { difficultyOf, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
+import { type MadeWishes, type PagesOf, pagesOf } from '../../by-hand/index.ts';
+import { difficultyFrom, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
 import type { Page } from '../../page/index.ts';
 import { type ColourName, mergingPairs } from '../../palette/index.ts';
-import { type SvgOptions, svgOf } from '../../press/index.ts';
+import { coverageOf, type SvgOptions, svgOf } from '../../press/index.ts';
 import {
-  adultPages,
-  answerPages,
+  cutPagesOf,
+  featuresToDo,
+  MADE,
+  notToBeCut,
   type Pack,
+  pagesInInks,
   printedColours,
   type Sheet,
-  sheetPage,
 } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import { fitValues } from './fit-values.ts';
 import { packOf } from './pack-of.ts';
 import type { Shown, View } from './protocol.ts';
+import type { WantedPage } from './wanted-page.ts';
 
 /** At least as many as the sheets that follow on one answer page, so that it looks as it will print. */
 const ANSWERED_TOGETHER = 8;
@@ -28,7 +32,7 @@ const ANSWERED_TOGETHER = 8;
 export function show(
   entries: Entries,
   view: View,
-  wanted: number,
+  { wanted, leaf }: WantedPage,
   options: SvgOptions = {},
 ): Result<Shown> {
   const number = view === 'adult' ? 1 : within(wanted, entries.sheets);
@@ -37,7 +41,11 @@ export function show(
   const pack = made.value;
   const sheet = pack.sheets[number - 1];
   if (sheet === undefined) throw new Error(`pack: expected a sheet ${number}, got none`);
-  const { page, place, places } = pageFor(view, pack, sheet, wanted);
+  const pages = pagesOf(pack, madeOf(entries));
+  const { page, place, places, ...leaves } = pageFor(view, pages, [pack, sheet], {
+    wanted,
+    leaf,
+  });
   const { spec, tasks, code } = sheet;
   const { widthMm, heightMm, title } = page;
   const activity = activityOf(spec.activity);
@@ -48,23 +56,42 @@ export function show(
     title,
     place: place ?? number,
     places: places ?? entries.sheets,
+    leaf: leaves.leaf ?? 1,
+    leaves: leaves.leaves ?? 1,
     sheets: entries.sheets,
     tasks: tasks.length,
     code,
     activity: spec.activity,
     step: spec.step,
     values: { ...activity.ladder[spec.step - 1]?.values, ...spec.values },
-    gaveWay: fitValues(entries).gaveWay,
-    hardness: hardnessOf(sheet),
+    gaveWay: gaveWayOn(sheet, entries),
+    inked: inkedIn(sheet),
+    hardness: hardnessOf(sheet, pack),
     answers: tasks.map(({ printed, answer }) => activity.words.en.answer(printed, answer)),
     alike: alikeOn(sheet),
+    toCut: toCutOf(pack, number - 1),
   });
 }
 
+function inkedIn(sheet: Sheet): Shown['inked'] {
+  const { full, saving } = pagesInInks(sheet);
+  return { full: coverageOf(full), saving: coverageOf(saving) };
+}
+
+/** What the step or the house made other than it was set. */
+function gaveWayOn({ spec }: Sheet, entries: Entries): readonly string[] {
+  const { changes, gaveWay } = fitValues(entries);
+  if (entries.stock === undefined) return gaveWay;
+  const names = new Set([...Object.keys(changes), ...Object.keys(spec.values)]);
+  const own = activityOf(spec.activity).ladder[spec.step - 1]?.values ?? {};
+  const isOther = (name: string) =>
+    (spec.values[name] ?? own[name]) !== (changes[name] ?? own[name]);
+  return [...new Set([...gaveWay, ...[...names].filter(isOther)])];
+}
+
 /** How hard the sheet is and why, in words. */
-function hardnessOf({ spec, tasks }: Sheet): string {
-  const activity = activityOf(spec.activity);
-  const difficulties = tasks.map(({ printed }) => difficultyOf(activity, printed));
+function hardnessOf(sheet: Sheet, { toCut }: Pack): string {
+  const difficulties = featuresToDo(sheet, toCut).map(difficultyFrom);
   return explainDifficulty(sheetDifficulty(difficulties), 'en');
 }
 
@@ -81,7 +108,7 @@ function sheetsFor(entries: Entries, count: number): Result<Pack> {
 
 /** How many of the first sheets a view needs. */
 function sheetsOnView(view: View, number: number, { sheets }: Entries): number {
-  if (view === 'sheet') return number;
+  if (view === 'sheet' || view === 'cut') return number;
   return view === 'answers' ? number + ANSWERED_TOGETHER : sheets;
 }
 
@@ -90,20 +117,56 @@ interface PageForView {
   /** Which page of how many; absent where that is the sheet's own number. */
   readonly place?: number;
   readonly places?: number;
+  /** Which page of how many, of a sheet that takes several. */
+  readonly leaf?: number;
+  readonly leaves?: number;
 }
 
-function pageFor(view: View, pack: Pack, sheet: Sheet, wanted: number): PageForView {
-  if (view === 'sheet') return { page: sheetPage(sheet) };
-  const pages = view === 'adult' ? adultPages(pack) : [...answerPages(pack.sheets)];
-  const place = within(wanted, pages.length);
+function pageFor(
+  view: View,
+  pages: PagesOf,
+  [pack, sheet]: readonly [Pack, Sheet],
+  { wanted, leaf }: WantedPage,
+): PageForView {
+  if (view === 'sheet') return leafOf(pages.sheet(sheet), leaf);
+  if (view === 'cut') return leafOf(cutOrSheet(pages, pack, sheet), leaf);
+  const answers = [...pages.answers()];
+  // The answers of a sheet that is made by hand stand at the end of its guide.
+  if (view === 'answers' && answers.length === 0) return leafOf(pages.sheet(sheet), Infinity);
+  const all = view === 'adult' ? [...pages.adult()] : answers;
+  const place = within(wanted, all.length);
   const page =
-    view === 'adult' ? pages[place - 1] : pages.find((each) => isPrintedOn(each, sheet.code));
+    view === 'adult' ? all[place - 1] : all.find((each) => isPrintedOn(each, sheet.code));
   if (page === undefined) throw new Error(`${view}: expected a page, got none`);
-  return view === 'adult' ? { page, place, places: pages.length } : { page };
+  return view === 'adult' ? { page, place, places: all.length } : { page };
+}
+
+function leafOf(all: readonly Page[], wanted: number): PageForView {
+  const leaf = within(wanted, all.length);
+  const page = all[leaf - 1];
+  if (page === undefined) throw new Error('sheet: expected a page, got none');
+  return { page, leaf, leaves: all.length };
+}
+
+function madeOf({ made }: Entries): MadeWishes {
+  return { made: MADE.find((name) => name === made) };
 }
 
 function within(wanted: number, most: number): number {
   return Math.max(1, Math.min(wanted, most));
+}
+
+/** The pages that follow the sheet; the sheet itself where none does. */
+function cutOrSheet(pages: PagesOf, { toCut = [] }: Pack, sheet: Sheet): readonly Page[] {
+  const cut = cutPagesOf({ sheets: [sheet], toCut })(0).flatMap(({ pages: its }) => its);
+  return cut.length > 0 ? cut : pages.sheet(sheet);
+}
+
+/** Keys that stand on a card of an earlier sheet are had as well. */
+function toCutOf({ toCut = [], sheets }: Pack, index: number): Shown['toCut'] {
+  const sheet = sheets[index];
+  const lacking = sheet === undefined ? [] : notToBeCut({ sheets: [sheet], toCut });
+  return { had: toCut.filter((kind) => !lacking.includes(kind)), lacking };
 }
 
 function isPrintedOn({ nodes }: Page, code: string): boolean {

@@ -2,14 +2,16 @@
 import { PRINT_CHOICES, type PrintStyle } from '../../page/index.ts';
 import { COLOUR_NAMES } from '../../palette/index.ts';
 import { coloursField, styleOf } from '../../sheets/index.ts';
+import { printOn } from '../../supplies/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 
 /** Undefined where the print is not known; colours that are not known are left to the recipe to refuse. */
 export function styleOfEntries(
-  entries: Pick<Entries, 'print' | 'colours' | 'hand' | 'ink'>,
+  entries: Pick<Entries, 'print' | 'colours' | 'hand' | 'ink' | 'stock'>,
 ): PrintStyle | undefined {
-  const print = PRINT_CHOICES.find((choice) => choice === entries.print);
-  if (print === undefined) return undefined;
+  const asked = PRINT_CHOICES.find((choice) => choice === entries.print);
+  if (asked === undefined) return undefined;
+  const print = entries.stock === undefined ? asked : printOn(entries.stock, asked);
   const colours = COLOUR_NAMES.filter((name) => entries.colours?.includes(name));
   return styleOf({
     print,

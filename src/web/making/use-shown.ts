@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Entries } from '../recipe/entries.ts';
 import type { Maker } from './maker.ts';
 import type { Catalogue, Objection, Reply, Shown, View } from './protocol.ts';
+import type { WantedPage } from './wanted-page.ts';
 
 export interface ShownState {
   readonly shown?: Shown;
@@ -11,22 +12,29 @@ export interface ShownState {
   readonly isMaking: boolean;
 }
 
-export function useShown(maker: Maker, entries: Entries, view: View, wanted: number): ShownState {
+/** Nothing is asked for as long as the entries are not known. */
+export function useShown(
+  maker: Maker,
+  entries: Entries | undefined,
+  view: View,
+  { wanted, leaf }: WantedPage,
+): ShownState {
   const [state, setState] = useState<ShownState>({ objections: [], isMaking: true });
   const before = useRef<Promise<void>>(Promise.resolve());
   useEffect(() => {
+    if (entries === undefined) return;
     let isWanted = true;
     setState((last) => ({ ...last, isMaking: true }));
     // One at a time: what was asked for and changed again meanwhile is never made.
     before.current = before.current.then(async () => {
       if (!isWanted) return;
-      const reply = await maker.ask('show', { entries, view, wanted });
+      const reply = await maker.ask('show', { entries, view, wanted, leaf });
       if (isWanted) setState((last) => afterReply(last, reply));
     });
     return () => {
       isWanted = false;
     };
-  }, [maker, entries, view, wanted]);
+  }, [maker, entries, view, wanted, leaf]);
   return state;
 }
 

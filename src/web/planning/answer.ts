@@ -9,7 +9,7 @@ import { sheetOfCode } from '../making/sheet-of-code.ts';
 import { growthView } from './growth-view.ts';
 import { anewCards, changedCard, standingCards, todayCards, weekCards } from './plan-cards.ts';
 import type { PlanTalk } from './protocol.ts';
-import { stockView } from './stock-view.ts';
+import { stockView, usesView } from './stock-view.ts';
 import { tapTasks } from './tap-tasks.ts';
 
 /** Kept as long as the worker lives: rungs and sheets are measured once. */
@@ -47,6 +47,8 @@ function answered(question: Exclude<Question<PlanTalk>, { readonly kind: 'demo' 
       return replyOf(growthView(planner, question), '');
     case 'stock':
       return replyOf(stockView(question), '');
+    case 'uses':
+      return replyOf(usesView(question), 'recipe' in question ? question.recipe.activity : '');
     case 'taps':
       return replyOf(tapTasks(question), '');
   }

@@ -10,7 +10,9 @@ import type {
 } from '../../plan/index.ts';
 import type { Day, Entry, Id, Shelf, Stock, Why } from '../../records/index.ts';
 import type { PackMaterials } from '../../sheets/index.ts';
-import type { Lacking } from '../../supplies/index.ts';
+import type { Lacking, Use } from '../../supplies/index.ts';
+import type { Group } from '../making/protocol.ts';
+import type { Entries } from '../recipe/entries.ts';
 
 /** The records that an answer is made from. */
 export interface RecordsAsked {
@@ -26,6 +28,8 @@ export interface PlanWishes {
   readonly print: 'colour' | 'grey';
   /** Kinds of things that are in the house; absent: all. */
   readonly supplies?: readonly MaterialKind[];
+  /** What is left of what was counted, which goes before `supplies`; absent: the records say it. */
+  readonly stock?: Stock;
 }
 
 export interface TodayAsked extends RecordsAsked {
@@ -58,6 +62,8 @@ export interface CardsOfAsked extends RecordsAsked {
 
 export interface WeekAsked extends CardsOfAsked {
   readonly favoured: readonly Skill[];
+  /** Sheets of other children that are planned along with these and take of the same house. */
+  readonly taken?: readonly string[];
 }
 
 /** A sheet in a plan. */
@@ -71,6 +77,8 @@ export interface SheetCard {
   readonly steps: number;
   /** What it is about, such as `colours`. */
   readonly content: string;
+  /** The hand that it is laid out for, where it is not the right one. */
+  readonly hand?: 'left';
   readonly tasks: number;
   readonly why: Why;
   /** Days since the activity was last given; absent: never. */
@@ -90,7 +98,15 @@ export interface SheetCard {
 export interface Wanting {
   /** Absent where nothing is lacking, or the house was never counted. */
   readonly lacking?: Lacking;
+  /** All that is needed against what there is; absent where the house was never counted. */
+  readonly uses?: readonly Use[];
 }
+
+/** What sheets take of a house: those of a recipe, or those of codes. */
+export type UsesAsked = { readonly stock: Stock } & (
+  | { readonly recipe: Entries; readonly group?: Group }
+  | { readonly codes: readonly string[] }
+);
 
 /** What is in the house. */
 export interface StockReply {

@@ -17,7 +17,7 @@ import {
   toSuggestions,
   type Wishes,
 } from '../../plan/index.ts';
-import { type Day, type Id, viewOf } from '../../records/index.ts';
+import { type Day, type Id, type Stock, viewOf } from '../../records/index.ts';
 import { gatheredMaterials } from '../../sheets/index.ts';
 import { dayAt } from '../children/today.ts';
 import type {
@@ -32,7 +32,7 @@ import type {
   WeekAsked,
   WeekCards,
 } from './cards.ts';
-import { stockLeft, wantingOf } from './stock-view.ts';
+import { stockLeft, stockWithout, wantingOf } from './stock-view.ts';
 
 /** What is recorded of a child in view. Refuses one that is not. */
 export function knownIn({ entries, shelf }: RecordsAsked, child: Id): Result<Known> {
@@ -42,8 +42,17 @@ export function knownIn({ entries, shelf }: RecordsAsked, child: Id): Result<Kno
     : refuse({ code: 'unreadable', at: 'child', got: child, expected: 'a child of the records' });
 }
 
-export function wishesOf({ page, print, supplies }: PlanWishes): Wishes {
-  return { page, print, ...(supplies === undefined ? {} : { supplies: new Set(supplies) }) };
+/** A count goes before what was wished: there is one truth of what is in the house. */
+export function wishesOf(
+  { page, print, supplies, stock: wished }: PlanWishes,
+  stock: Stock | undefined = wished,
+): Wishes {
+  return {
+    page,
+    print,
+    ...(supplies === undefined ? {} : { supplies: new Set(supplies) }),
+    ...(stock === undefined ? {} : { stock }),
+  };
 }
 
 export function todayCards(
@@ -53,9 +62,12 @@ export function todayCards(
   const known = knownIn(records, child);
   if (!known.ok) return known;
   const { minutes } = wishes;
-  const sheets = planToday(planner, known.value, { ...wishesOf(wishes), day, minutes }, dayAt);
+  const left = stockLeft(records);
+  const dayWishes = { ...wishesOf(wishes, left), day, minutes };
+  const sheets = planToday(planner, known.value, dayWishes, dayAt);
   const cards = dayCards(planner, known.value, day, sheets, wishes);
-  return accept({ ...cards, ...wantingOf(cards.materials, stockLeft(records)) });
+  const open = cards.sheets.filter(({ isDone }) => !isDone).map(({ code }) => code);
+  return accept({ ...cards, ...wantingOf(open, left) });
 }
 
 /** The cards of days as they stand in the records, nothing made anew; today is led by what moves on to it. */
@@ -95,14 +107,15 @@ function standingDay(
 
 export function weekCards(
   planner: Planner,
-  { children, days, today, favoured, wishes, ...records }: WeekAsked,
+  { children, days, today, favoured, wishes, taken = [], ...records }: WeekAsked,
 ): Result<readonly WeekCards[]> {
+  const stock = stockWithout(wishes.stock, taken);
   const view = viewOf(records.entries, records.shelf);
   const weeks = children.flatMap((child) => {
     const known = knownOf(view, child);
     if (!known) return [];
     const week = planWeek(planner, known, {
-      ...wishesOf(wishes),
+      ...wishesOf(wishes, stock),
       days,
       today,
       minutes: wishes.minutes,
@@ -121,7 +134,8 @@ export function changedCard(
 ): Result<SheetCard> {
   const known = knownIn(records, child);
   if (!known.ok) return known;
-  const dayWishes = { ...wishesOf(wishes), day, minutes: wishes.minutes };
+  const left = stockLeft(records);
+  const dayWishes = { ...wishesOf(wishes, left), day, minutes: wishes.minutes };
   const made =
     how === 'something-else'
       ? accept(somethingElse(planner, known.value, dayWishes, code, activitiesOf(without)))
@@ -139,7 +153,8 @@ export function anewCards(
 ): Result<readonly SheetCard[]> {
   const known = knownIn(records, child);
   if (!known.ok) return known;
-  const dayWishes = { ...wishesOf(wishes), day, minutes: wishes.minutes };
+  const left = stockLeft(records);
+  const dayWishes = { ...wishesOf(wishes, left), day, minutes: wishes.minutes };
   const sheets = planAnew(planner, known.value, dayWishes, codes, activitiesOf(without));
   if (sheets.length === 0) return refuse(NOTHING_SUITS);
   return accept(dayCards(planner, known.value, day, sheets, wishes).sheets);
@@ -189,6 +204,7 @@ function cardOf(
     step: facts.step,
     steps: activity.ladder.length,
     content: parameters.content?.choices?.[facts.content] ?? facts.content,
+    ...(facts.hand === undefined ? {} : { hand: facts.hand }),
     tasks: facts.tasks.length,
     why,
     ...(restedDays === undefined ? {} : { restedDays }),

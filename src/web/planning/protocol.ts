@@ -1,5 +1,6 @@
 // What the screens about children ask the worker that knows of sheets by their codes.
 import type { Day, Entry } from '../../records/index.ts';
+import type { Use } from '../../supplies/index.ts';
 import type { Reply, Shown } from '../making/protocol.ts';
 import type {
   AnewAsked,
@@ -12,6 +13,7 @@ import type {
   StockReply,
   TapTask,
   TodayAsked,
+  UsesAsked,
   WeekAsked,
   WeekCards,
 } from './cards.ts';
@@ -36,6 +38,8 @@ export interface PlanTalk {
   readonly demo: { readonly ask: { readonly day: Day }; readonly reply: Reply<readonly Entry[]> };
   /** What is in the house: the last count less what was given since. */
   readonly stock: { readonly ask: RecordsAsked; readonly reply: Reply<StockReply> };
+  /** What sheets take against what there is. */
+  readonly uses: { readonly ask: UsesAsked; readonly reply: Reply<readonly Use[]> };
   /** What can be tapped on the picture of a sheet, by task. */
   readonly taps: {
     readonly ask: { readonly code: string };

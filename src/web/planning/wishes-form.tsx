@@ -5,6 +5,7 @@ import { HOME_PAPERS } from '../../page/index.ts';
 import { Chips } from '../children/chips.tsx';
 import '../look/wishes.css';
 import { Fold } from '../fold.tsx';
+import { hashOf } from '../place-names.ts';
 import type { PlanWishes } from './cards.ts';
 import { MINUTES, THINGS, withThings } from './wishes.ts';
 import { words } from './wishes-words.ts';
@@ -12,11 +13,13 @@ import { words } from './wishes-words.ts';
 export interface WishesFormProps {
   readonly wishes: PlanWishes;
   readonly onChange: (wishes: PlanWishes) => void;
+  /** Whether the things were counted, which then says what there is. */
+  readonly isCounted: boolean;
   /** What a screen has to say of its plans and wishes, such as that a kept plan stands. */
   readonly children?: ReactNode;
 }
 
-export function WishesForm({ wishes, onChange, children }: WishesFormProps) {
+export function WishesForm({ wishes, onChange, isCounted, children }: WishesFormProps) {
   const { minutes, page, print, supplies = THINGS } = wishes;
   return (
     <Fold className="more" title={words.wishes} level={3}>
@@ -44,14 +47,20 @@ export function WishesForm({ wishes, onChange, children }: WishesFormProps) {
           isNeeded
           onChange={([chosen = print]) => onChange({ ...wishes, print: chosen })}
         />
-        <Chips
-          label={words.things}
-          help={words.thingsHelp}
-          names={words.thingNames}
-          chosen={supplies}
-          several
-          onChange={(things) => onChange(withThings(wishes, things))}
-        />
+        {isCounted ? (
+          <p className="help">
+            {words.counted} <a href={hashOf('supplies')}>{words.countedLink}</a>.
+          </p>
+        ) : (
+          <Chips
+            label={words.things}
+            help={words.thingsHelp}
+            names={words.thingNames}
+            chosen={supplies}
+            several
+            onChange={(things) => onChange(withThings(wishes, things))}
+          />
+        )}
         {children}
       </div>
     </Fold>

@@ -34,4 +34,7 @@ export const words = {
   things: 'In the house',
   thingsHelp: 'A sheet that needs anything else is not planned.',
   thingNames: THING_NAMES,
+  counted:
+    'What is in the house was counted: plans keep to its colours, sizes, tools and printer. Change it in',
+  countedLink: 'Supplies',
 } as const;

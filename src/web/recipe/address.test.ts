@@ -24,6 +24,7 @@ const entries: fc.Arbitrary<Entries> = fc.record(
     size: fc.constant('large'),
     ink: fc.constant('saving'),
     margin: fc.constant('pocket'),
+    atHand: fc.constant(true),
     goals: fc.subarray(['head-start', 'eyfs', 'ncf-fs'], { minLength: 1 }),
   },
   {

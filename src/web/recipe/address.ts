@@ -18,7 +18,7 @@ const OF_THE_ACTIVITY = 'with.';
 
 /** `activity=by-key&step=3&…&colours=red,blue&with.items=8`. */
 export function writeAddress(entries: Entries): string {
-  const { changes, ...plain } = entries;
+  const { changes, stock: _stock, ...plain } = entries;
   const query = new URLSearchParams();
   for (const [name, value] of Object.entries(plain)) query.set(name, String(value));
   for (const [name, value] of Object.entries(changes))
@@ -49,12 +49,14 @@ export function readAddress(hash: string, seed: number): Entries {
     orientation: word('orientation'),
     print: word('print'),
     ...(query.get('colours') ? { colours: query.get('colours')?.split(',') ?? [] } : {}),
+    ...(query.has('toCut') ? { toCut: (query.get('toCut') ?? '').split(',') } : {}),
     ...Object.fromEntries(
-      LAYOUT_CHOICES.flatMap((name) => {
+      [...LAYOUT_CHOICES, 'made', 'quick'].flatMap((name) => {
         const value = query.get(name);
         return value ? [[name, value]] : [];
       }),
     ),
+    ...(query.get('atHand') === 'true' ? { atHand: true } : {}),
     ...(query.has('goals') ? { goals: (query.get('goals') ?? '').split(',') } : {}),
   };
 }

@@ -1,5 +1,6 @@
 // What the person has entered so far, sense or not; the core alone judges it.
 import type { Value } from '../../activities/index.ts';
+import type { Stock } from '../../records/index.ts';
 
 export interface Entries {
   readonly activity: string;
@@ -22,8 +23,18 @@ export interface Entries {
   readonly size?: string;
   readonly ink?: string;
   readonly margin?: string;
+  /** How the sheets come about; absent: printed. */
+  readonly made?: string;
+  /** By hand, in the layout that is quickest by hand (`yes`); absent: as asked for. */
+  readonly quick?: string;
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly string[];
+  /** What is printed after each sheet to be cut out; absent: nothing. */
+  readonly toCut?: readonly string[];
+  /** Only with what the house has; absent: with anything. */
+  readonly atHand?: true;
+  /** What the house has, put in before anything is made; it is no part of the address. */
+  readonly stock?: Stock;
 }
 
 /** What a first visit shows, apart from the seed. */
@@ -46,6 +57,16 @@ export const LAYOUT_CHOICES = Object.keys(USUAL_LAYOUT) as readonly LayoutChoice
 export function withLayout(entries: Entries, name: LayoutChoice, value: string): Entries {
   const { [name]: _before, ...others } = withoutTasks(entries);
   return value === USUAL_LAYOUT[name] ? others : { ...others, [name]: value };
+}
+
+/** Sheets that come about in another way; only by hand there is a quickest layout. */
+export function withMade(entries: Entries, made: string, quick?: string): Entries {
+  const { made: _made, quick: _quick, ...others } = entries;
+  return {
+    ...others,
+    ...(made === 'printed' ? {} : { made }),
+    ...(made === 'by-hand' && quick === 'yes' ? { quick } : {}),
+  };
 }
 
 /** Another paper. One half as large lies sideways at first: it is then as wide as the whole one upright. */
@@ -87,6 +108,26 @@ export function withColours(entries: Entries, colours: readonly string[]): Entri
 export function withGoals(entries: Entries, goals: readonly string[]): Entries {
   const { goals: _goals, ...others } = entries;
   return goals.length === 0 ? others : { ...others, goals };
+}
+
+/** The same sheets, with this printed after each of them to be cut out. */
+export function withToCut(entries: Entries, toCut: readonly string[]): Entries {
+  const { toCut: _toCut, ...others } = entries;
+  return toCut.length === 0 ? others : { ...others, toCut };
+}
+
+/** Only with what the house has, or with anything; a sheet that was opened by its code may be of anything. */
+export function withAtHand(entries: Entries, isAtHand: boolean): Entries {
+  const { atHand: _atHand, first, ...others } = entries;
+  if (isAtHand) return { ...others, atHand: true };
+  return first === undefined ? others : { ...others, first };
+}
+
+/** The entries with what the house has now, where they ask for it. */
+export function withStock(entries: Entries, stock: Stock | undefined): Entries {
+  if (entries.atHand && stock !== undefined) return { ...entries, stock };
+  const { stock: before, ...others } = entries;
+  return before === undefined ? entries : others;
 }
 
 /** The same recipe with other sheets. */

@@ -11,7 +11,7 @@ export function LayoutChoices(props: ControlsProps) {
 
 function Layout({ name, props }: { readonly name: LayoutChoice; readonly props: ControlsProps }) {
   const help = useId();
-  const { catalogue, entries, edit, objectionTo } = props;
+  const { catalogue, entries, inked, edit, objectionTo } = props;
   const said = words.layouts[name];
   const names: Readonly<Record<string, string>> = said.choices;
   return (
@@ -28,6 +28,7 @@ function Layout({ name, props }: { readonly name: LayoutChoice; readonly props: 
       </div>
       <p id={help} className="help">
         {said.help}
+        {name === 'ink' && inked ? ` ${words.inked(inked)}` : null}
       </p>
     </li>
   );

@@ -1,7 +1,7 @@
 // The controls that every recipe has, whatever its activity.
 import type { ReactNode } from 'react';
 import type { Values } from '../../activities/index.ts';
-import type { ActivityCard, Catalogue } from '../making/protocol.ts';
+import type { ActivityCard, Catalogue, Shown } from '../making/protocol.ts';
 import { atActivity, atStep, type Entries, onPaper } from '../recipe/entries.ts';
 import { capital, type ShellControl, words } from '../words.ts';
 import { type Choice, ChoiceControl } from './choice-control.tsx';
@@ -13,6 +13,8 @@ export interface ControlsProps {
   readonly entries: Entries;
   /** What the page shows, or the step asks for, where the person set nothing. */
   readonly inForce: Values;
+  /** How much of the page on the table is inked; absent: not known. */
+  readonly inked: Shown['inked'] | undefined;
   readonly objectionTo: (control: string) => string | undefined;
   readonly edit: (entries: Entries) => void;
 }

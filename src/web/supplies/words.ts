@@ -13,7 +13,7 @@ const LONG_DAY = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' });
 export const words = {
   title: 'What is in the house',
   about:
-    'Count once what there is. Each sheet that is recorded takes its stickers from here, and taking a record back puts them back. Today says when something is lacking.',
+    'Count once what there is. Each sheet that is recorded takes its stickers from here, and taking a record back puts them back. Plans keep to what there is; Make, Today and Week show what sheets take of it.',
   neverCounted: 'Nothing is counted yet.',
   counted: (at: number, given: number) =>
     `Counted on ${LONG_DAY.format(new Date(at))}${given === 0 ? '' : `; ${given === 1 ? 'one sheet was' : `${given} sheets were`} recorded since`}.`,

@@ -1,4 +1,4 @@
-// Which page lies on the table: sheet, answers or the adult's page, and which of them.
+// Which page lies on the table: sheet, what is cut out of it, answers or the adult's page, and which of them.
 import { Button } from 'react-aria-components/Button';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
@@ -7,13 +7,21 @@ import { words } from '../words.ts';
 
 export interface PageBarProps {
   readonly view: View;
+  /** Whether anything of the sheet is to be cut out. */
+  readonly hasCut: boolean;
   readonly place: number;
   readonly places: number;
   readonly onView: (view: View) => void;
   readonly onPlace: (place: number) => void;
+  /** Which page of a sheet that takes several. */
+  readonly leaf: number;
+  readonly leaves: number;
+  readonly onLeaf: (leaf: number) => void;
 }
 
-export function PageBar({ view, place, places, onView, onPlace }: PageBarProps) {
+export function PageBar(props: PageBarProps) {
+  const { view, place, places, hasCut, onView, onPlace, leaf, leaves, onLeaf } = props;
+  const views = VIEWS.filter((name) => name !== 'cut' || hasCut);
   const names = view === 'adult' ? words.turnAdultPage : words.turnSheet;
   return (
     <div className="page-bar">
@@ -28,31 +36,48 @@ export function PageBar({ view, place, places, onView, onPlace }: PageBarProps) 
           if (next) onView(next);
         }}
       >
-        {VIEWS.map((name) => (
+        {views.map((name) => (
           <ToggleButton key={name} id={name} className="view">
             {words.views[name]}
           </ToggleButton>
         ))}
       </ToggleButtonGroup>
-      <div className="pager">
-        <Button
-          className="quiet turn"
-          aria-label={names.before}
-          isDisabled={place <= 1}
-          onPress={() => onPlace(place - 1)}
-        >
-          ←
-        </Button>
-        <output className="place">{names.place(place, places)}</output>
-        <Button
-          className="quiet turn"
-          aria-label={names.next}
-          isDisabled={place >= places}
-          onPress={() => onPlace(place + 1)}
-        >
-          →
-        </Button>
-      </div>
+      <Pager names={names} place={place} places={places} onPlace={onPlace} />
+      {leaves > 1 && view !== 'adult' ? (
+        <Pager names={words.turnLeaf} place={leaf} places={leaves} onPlace={onLeaf} />
+      ) : null}
+    </div>
+  );
+}
+
+interface PagerProps extends Pick<PageBarProps, 'place' | 'places' | 'onPlace'> {
+  readonly names: {
+    readonly before: string;
+    readonly next: string;
+    readonly place: (place: number, places: number) => string;
+  };
+}
+
+function Pager({ names, place, places, onPlace }: PagerProps) {
+  return (
+    <div className="pager">
+      <Button
+        className="quiet turn"
+        aria-label={names.before}
+        isDisabled={place <= 1}
+        onPress={() => onPlace(place - 1)}
+      >
+        ←
+      </Button>
+      <output className="place">{names.place(place, places)}</output>
+      <Button
+        className="quiet turn"
+        aria-label={names.next}
+        isDisabled={place >= places}
+        onPress={() => onPlace(place + 1)}
+      >
+        →
+      </Button>
     </div>
   );
 }

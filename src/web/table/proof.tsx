@@ -19,6 +19,11 @@ export function Proof({ shown, card, view, isRefused }: ProofProps) {
           <p>{words.checkedHow(shown.tasks)}</p>
           <Hardness shown={shown} card={card} />
           {shown.alike.length > 0 ? <p className="warning">{words.alike(shown.alike)}</p> : null}
+          {shown.toCut.lacking.map((kind) => (
+            <p key={kind} className="warning">
+              {words.nothingToCut[kind]}
+            </p>
+          ))}
           {view === 'answers' ? <Answers answers={shown.answers} /> : null}
         </>
       )}

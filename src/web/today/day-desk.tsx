@@ -1,6 +1,8 @@
 // Beside the sheets of the day: all that is to be laid out, getting them onto paper, and another plan.
 import { Button } from 'react-aria-components/Button';
 import { PressButtons } from '../actions/press-buttons.tsx';
+import { UseLines } from '../house/use-lines.tsx';
+import { words as houseWords } from '../house/words.ts';
 import type { DayCards, PlanWishes } from '../planning/cards.ts';
 import { WishesForm } from '../planning/wishes-form.tsx';
 import { lackingWords, layOutWords } from '../planning/words.ts';
@@ -13,6 +15,7 @@ export interface DayDeskProps {
   /** Of the saved file. */
   readonly name: string;
   readonly isBusy: boolean;
+  readonly isCounted: boolean;
   readonly wishes: PlanWishes;
   readonly onWishes: (wishes: PlanWishes) => void;
   readonly onPrint: () => void;
@@ -20,7 +23,7 @@ export interface DayDeskProps {
 }
 
 export function DayDesk(props: DayDeskProps) {
-  const { cards, isStanding, name, isBusy, wishes, onWishes, onPrint, onAnew } = props;
+  const { cards, isStanding, name, isBusy, isCounted, wishes, onWishes, onPrint, onAnew } = props;
   const codes = cards.sheets.filter(({ isDone }) => !isDone).map(({ code }) => code);
   return (
     <section className="day-desk" aria-label={words.forTheDay}>
@@ -28,11 +31,7 @@ export function DayDesk(props: DayDeskProps) {
         <>
           <div className="lay-out">
             <h3 className="today-name">{words.layOut}</h3>
-            <ul>
-              {layOutWords(cards.materials).map((thing) => (
-                <li key={thing}>{thing}</li>
-              ))}
-            </ul>
+            <LayOut cards={cards} />
             {cards.lacking === undefined ? null : (
               <p className="lacking">{words.lacking(lackingWords(cards.lacking))}</p>
             )}
@@ -44,10 +43,29 @@ export function DayDesk(props: DayDeskProps) {
         <Button className="quiet outward" isPending={isBusy} onPress={onAnew}>
           {words.another}
         </Button>
-        <WishesForm wishes={wishes} onChange={onWishes}>
+        <WishesForm wishes={wishes} onChange={onWishes} isCounted={isCounted}>
           {isStanding ? <p className="help">{words.keptStands}</p> : null}
         </WishesForm>
       </div>
     </section>
+  );
+}
+
+/** Where the house was counted, with how many there are. */
+function LayOut({ cards: { uses = [], materials } }: Pick<DayDeskProps, 'cards'>) {
+  if (uses.length > 0) {
+    return (
+      <div className="house">
+        <p className="help">{houseWords.ofCount}</p>
+        <UseLines uses={uses} />
+      </div>
+    );
+  }
+  return (
+    <ul>
+      {layOutWords(materials).map((thing) => (
+        <li key={thing}>{thing}</li>
+      ))}
+    </ul>
   );
 }

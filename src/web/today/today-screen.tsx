@@ -76,6 +76,7 @@ function Day({ planner, view, child, day }: DayProps) {
           isStanding={isPlanOf(plans?.get(day), cards.sheets)}
           name={words.fileName(nickname, day)}
           isBusy={changes.busy !== undefined}
+          isCounted={view.stock !== undefined}
           wishes={wishes}
           onWishes={setWishes}
           onPrint={() => void changes.keep()}

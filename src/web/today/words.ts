@@ -74,8 +74,10 @@ export const words = {
   sum,
   sheets: 'Sheets of the day',
   picture: (name: string) => `Picture of the sheet: ${name}`,
-  about: ({ content, step, steps }: SheetCard) =>
-    `with ${content} · step\u00a0${step}\u00a0of\u00a0${steps}`,
+  about: ({ content, step, steps, hand }: SheetCard) => {
+    const about = `with ${content} · step\u00a0${step}\u00a0of\u00a0${steps}`;
+    return hand === undefined ? about : `${about} · for the left\u00a0hand`;
+  },
   size: ({ minutes, tasks }: SheetCard) => `${aboutMinutes(minutes)} · ${counted(tasks, 'task')}`,
   layOutFor: (things: readonly string[]) => `Lay out ${things.join('; ')}.`,
   done: 'Done',

@@ -1,7 +1,11 @@
 // Printing the week, or one day of it: the sheets that are not done, in one of two orders.
-import type { Day } from '../../records/index.ts';
+import type { Day, Stock } from '../../records/index.ts';
 import { PressButtons } from '../actions/press-buttons.tsx';
+import { UseLines } from '../house/use-lines.tsx';
+import { useUses } from '../house/use-uses.ts';
+import { words as houseWords } from '../house/words.ts';
 import { useKept } from '../offline/kept.ts';
+import type { Planner } from '../planning/planner.ts';
 import { ChoiceControl } from '../sentence/choice-control.tsx';
 import { codesToPrint, ORDERS, type Order } from './paper-order.ts';
 import type { CardsByChild } from './use-cards.ts';
@@ -11,6 +15,9 @@ import { words } from './words.ts';
 export interface OnPaperProps {
   readonly week: WeekInView;
   readonly cards: CardsByChild;
+  readonly planner: Planner;
+  /** What is left of what was counted in the house; absent: nothing was. */
+  readonly stock: Stock | undefined;
 }
 
 const WEEK = 'week';
@@ -23,7 +30,7 @@ function readOrder(left: unknown): Order {
   return ORDERS.find((order) => order === left) ?? 'by-child';
 }
 
-export function OnPaper({ week, cards }: OnPaperProps) {
+export function OnPaper({ week, cards, planner, stock }: OnPaperProps) {
   const { chosen, columns, today, monday } = week;
   const [wanted, setWanted] = useKept('day to print', readDay);
   const [order, setOrder] = useKept('order to print', readOrder);
@@ -31,6 +38,8 @@ export function OnPaper({ week, cards }: OnPaperProps) {
   const day = ahead.find((each) => each === wanted);
   const weeks = chosen.map(({ id }) => ({ child: id, days: cards.get(id) ?? [] }));
   const codes = codesToPrint(weeks, day === undefined ? ahead : [day], order);
+  const isAsked = stock !== undefined && codes.length > 0;
+  const uses = useUses(planner, isAsked ? { stock, codes } : undefined);
   const names = chosen.map(({ nickname }) => nickname);
   return (
     <section className="on-paper" aria-label={words.onPaper}>
@@ -60,6 +69,12 @@ export function OnPaper({ week, cards }: OnPaperProps) {
         what={{ codes, name: words.fileName(names, monday, day) }}
         isReady={codes.length > 0}
       />
+      {uses === undefined || uses.length === 0 ? null : (
+        <div className="house">
+          <h3 className="field-label">{houseWords.title}</h3>
+          <UseLines uses={uses} />
+        </div>
+      )}
     </section>
   );
 }

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Skill } from '../../activities/index.ts';
 import type { Child, Id } from '../../records/index.ts';
 import { useGround } from '../children/use-ground.ts';
-import type { WeekCards } from '../planning/cards.ts';
+import type { SheetCard, WeekCards } from '../planning/cards.ts';
 import type { Planner } from '../planning/planner.ts';
 import { ownEntries } from './own-entries.ts';
 import type { CardsAsked } from './use-cards.ts';
@@ -30,6 +30,8 @@ export interface WeekPlanState {
   readonly stop: () => void;
 }
 
+const codeOf = ({ code }: SheetCard) => code;
+
 export function useWeekPlan(planner: Planner): WeekPlanState {
   const { entries = [], shelf } = useGround();
   const [run, setRun] = useState<WeekRun>();
@@ -46,12 +48,18 @@ export function useWeekPlan(planner: Planner): WeekPlanState {
     latest.current += 1;
     const own = latest.current;
     setObjection('');
+    const house = await planner.ask('stock', { entries, shelf });
+    if (latest.current !== own) return undefined;
+    const stock = house.ok ? house.value.stock?.left : undefined;
+    const wishes = { ...wanted.wishes, ...(stock === undefined ? {} : { stock }) };
     const weeks: WeekCards[] = [];
     for (const [done, child] of children.entries()) {
       setRun({ child, done, total: children.length });
       const records = { entries: ownEntries(entries, child.id), shelf };
       const ids: readonly Id[] = [child.id];
-      const reply = await planner.ask('week', { ...wanted, ...records, children: ids });
+      const taken = weeks.flatMap((week) => week.days.flatMap(({ sheets }) => sheets.map(codeOf)));
+      const asked = { ...wanted, ...records, wishes, children: ids, taken };
+      const reply = await planner.ask('week', asked);
       if (latest.current !== own) return undefined;
       if (!reply.ok) {
         setRun(undefined);

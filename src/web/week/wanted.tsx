@@ -11,13 +11,15 @@ import { words } from './words.ts';
 
 export interface WantedProps {
   readonly week: WeekInView;
+  /** Whether what is in the house was counted. */
+  readonly isCounted: boolean;
   /** Folded away where the week is planned already. */
   readonly isPlanned: boolean;
   /** What can be done with it. */
   readonly children: ReactNode;
 }
 
-export function Wanted({ week, isPlanned, children }: WantedProps) {
+export function Wanted({ week, isPlanned, isCounted, children }: WantedProps) {
   const { chosen, wishes, setWishes, weekWishes, setWeekWishes } = week;
   const [isOpen, setOpen] = useState<boolean>();
   const names = chosen.map(({ nickname }) => nickname);
@@ -51,7 +53,7 @@ export function Wanted({ week, isPlanned, children }: WantedProps) {
           several
           onChange={(favoured) => setWeekWishes({ ...weekWishes, favoured })}
         />
-        <WishesForm wishes={wishes} onChange={setWishes} />
+        <WishesForm wishes={wishes} onChange={setWishes} isCounted={isCounted} />
       </div>
       {children}
     </Fold>

@@ -1,7 +1,7 @@
 // The screen on which an adult plans a week, for one child or several, moves its sheets about and prints them.
 import { Button } from 'react-aria-components/Button';
 import { addDays } from '../../plan/index.ts';
-import type { Child, View } from '../../records/index.ts';
+import type { Child, Entry, View } from '../../records/index.ts';
 import { ChildChooser } from '../children/child-chooser.tsx';
 import { Message } from '../children/message.tsx';
 import { RecordsMain } from '../children/records-main.tsx';
@@ -11,6 +11,7 @@ import { words as common } from '../children/words.ts';
 import '../look/week.css';
 import type { Planner } from '../planning/planner.ts';
 import type { ScreenProps } from '../screen-props.ts';
+import { useStock } from '../supplies/use-stock.ts';
 import { Calendar } from './calendar.tsx';
 import { openOf } from './moves.ts';
 import { OnPaper } from './on-paper.tsx';
@@ -38,8 +39,12 @@ function Desk(props: DeskProps) {
   return child === undefined ? <ChildChooser /> : <Week {...props} child={child} />;
 }
 
+const NONE: readonly Entry[] = [];
+
 function Week({ planner, view, child }: DeskProps & { readonly child: Child }) {
   const week = useWeek(view, child, today());
+  const { entries = NONE, shelf } = useGround();
+  const stock = useStock(planner, entries, shelf)?.stock?.left;
   const plans = usePlans(planner, week);
   const { chosen, columns } = week;
   // A plan that is kept and not read yet is no missing plan.
@@ -49,11 +54,15 @@ function Week({ planner, view, child }: DeskProps & { readonly child: Child }) {
   return (
     <>
       <WeekBar week={week} />
-      <Wanted week={week} isPlanned={week.lacking.length === 0 && chosen.length > 0}>
+      <Wanted
+        week={week}
+        isCounted={view.stock !== undefined}
+        isPlanned={week.lacking.length === 0 && chosen.length > 0}
+      >
         {isNext ? null : <PlanButtons week={week} plans={plans} isNext={false} />}
       </Wanted>
       {isNext ? <PlanButtons week={week} plans={plans} isNext /> : null}
-      {isNext ? null : <OnPaper week={week} cards={plans.cards} />}
+      {isNext ? null : <OnPaper week={week} cards={plans.cards} planner={planner} stock={stock} />}
       {hasSheets ? (
         <Calendar
           chosen={chosen}

@@ -1,0 +1,26 @@
+// What goes into the hole, as a piece to cut out; then the wrong ones that are offered.
+import { sameFigure } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import type { Size } from '../activity.ts';
+import { filledPiece, type Piece as PieceToCut } from '../pieces.ts';
+import { figuresIn } from './draw.ts';
+import { planPage } from './page-plan.ts';
+import type { Answer, Piece, Printed } from './task.ts';
+
+export function pieces(
+  printed: Printed,
+  { figures }: Answer,
+  size: Size,
+  style: PrintStyle,
+): readonly PieceToCut[] {
+  const { cells, hole } = planPage(printed, size);
+  const holes = cells.filter((_, place) => printed.field[place] === null);
+  const pieceOf = (piece: Piece, belongs: boolean) =>
+    filledPiece(piece, figuresIn(piece, holes, style), hole, belongs);
+  const isWrong = (piece: Piece) =>
+    piece.some((figure, cell) => !sameFigure(figure, figures[cell] ?? {}));
+  return [
+    pieceOf(figures, true),
+    ...(printed.offered ?? []).filter(isWrong).map((piece) => pieceOf(piece, false)),
+  ];
+}

@@ -1,0 +1,28 @@
+// What goes into the empty cells, as pieces to cut out.
+import { formOf } from '../../figures/index.ts';
+import type { PrintStyle } from '../../page/index.ts';
+import type { Size } from '../activity.ts';
+import { figurePiece, type Piece } from '../pieces.ts';
+import { stickerCellMm } from '../placing.ts';
+import { DOTS_SHARE } from './draw.ts';
+import { planPage } from './page-plan.ts';
+import type { Answer, Printed } from './task.ts';
+
+export function pieces(
+  printed: Printed,
+  { figures }: Answer,
+  size: Size,
+  style: PrintStyle,
+): readonly Piece[] {
+  const plan = planPage(printed, size);
+  const cells = printed.rows.flat();
+  const empty = plan.cells.filter((_, index) => cells[index] === null);
+  return figures.flatMap((figure, index) => {
+    const place = empty[index];
+    if (!place) return [];
+    const { stickerMm } = printed;
+    const side = stickerMm === undefined ? plan.figureMm : stickerCellMm(figure, stickerMm);
+    const share = formOf(figure) === 'dots' ? DOTS_SHARE : 1;
+    return [figurePiece(figure, place, share * side, style)];
+  });
+}

@@ -1,0 +1,128 @@
+// The pages of a guide: how the sheet will look, what to lay out, the list to go through, and a page to copy.
+import { activityOf, type Language } from '../activities/index.ts';
+import {
+  type Area,
+  type Block,
+  columnsOf,
+  drawFoot,
+  heading,
+  type Page,
+  pageSize,
+  paragraph,
+  picture,
+  printArea,
+  QUIET_INK,
+  type SceneNode,
+  sheetArea,
+  stackBlocks,
+} from '../page/index.ts';
+import { byHandWords } from './catalogue.ts';
+import { copyPage } from './copy-page.ts';
+import type { Guide } from './guide.ts';
+import { answerBlocks, layOutBlocks, noteBlocks, stepBlocks } from './guide-blocks.ts';
+import { EDGE_ROOM_MM, guidePicture } from './guide-picture.ts';
+
+const COLUMN_GAP_MM = 9;
+const SECTION_GAP_MM = 5;
+/** The picture of the page: this share of the width of the guide at the most, and of its height. */
+const PICTURE_WIDE = 0.62;
+const PICTURE_HIGH = 0.56;
+const COLUMNS = { portrait: 2, landscape: 3 } as const;
+
+/** At least one page; the last is the one to copy, where there is something to copy. */
+export function guidePages(guide: Guide, language: Language = 'en'): readonly Page[] {
+  const { spec, code } = guide.sheet;
+  const { paper, orientation } = spec.page;
+  const words = byHandWords(language);
+  const activity = activityOf(spec.activity).words[language].name;
+  const size = pageSize(paper, orientation);
+  const title = `${words.title(activity, spec.step)} (${code})`;
+  const first = firstPage(guide, language);
+  const pages: (readonly SceneNode[])[] = [first.nodes];
+  let rest = first.rest;
+  while (rest.length > 0) {
+    const area = printArea(paper, orientation);
+    const top = paragraph(`${words.continued} · ${code}`, area.width, { colour: QUIET_INK });
+    const body = below(area, top.heightMm + SECTION_GAP_MM);
+    const columns = columnsOf(COLUMNS[orientation], body, COLUMN_GAP_MM);
+    const filled = inColumns(rest, columns);
+    pages.push([top.draw(area.left, area.top), ...filled.nodes]);
+    rest = filled.rest;
+  }
+  const isCopied = guide.copied !== undefined || guide.placements.some((each) => each.isCopied);
+  return [
+    ...pages.map((nodes) => ({ ...size, title, nodes })),
+    ...(isCopied ? [copyPage(guide, language)] : []),
+  ];
+}
+
+/** The head, the picture beside what to lay out, and below them as much of the list as there is room for. */
+function firstPage(guide: Guide, language: Language) {
+  const { spec, code, child } = guide.sheet;
+  const { paper, orientation } = spec.page;
+  const words = byHandWords(language);
+  const area = sheetArea(paper, orientation);
+  const activity = activityOf(spec.activity).words[language];
+  const head = stackBlocks(
+    [
+      heading(words.title(activity.name, spec.step), area.width),
+      paragraph(words.takes(guide.minutes), area.width, { colour: QUIET_INK }),
+    ],
+    area,
+  );
+  const body = below(area, head.heightMm + SECTION_GAP_MM);
+  const look = lookAt(guide, language, body);
+  const beside = {
+    ...body,
+    left: body.left + look.widthMm + COLUMN_GAP_MM,
+    width: body.width - look.widthMm - COLUMN_GAP_MM,
+    height: look.heightMm,
+  };
+  const layOut = stackBlocks(
+    [...layOutBlocks(guide, language, beside.width), ...noteBlocks(guide, language, beside.width)],
+    beside,
+  );
+  const lower = below(body, look.heightMm + SECTION_GAP_MM);
+  const columns = columnsOf(COLUMNS[orientation], lower, COLUMN_GAP_MM);
+  const width = columns[0]?.width ?? area.width;
+  const blocks = [
+    ...layOut.rest,
+    ...stepBlocks(guide, language, width),
+    ...answerBlocks(guide, language, width),
+  ];
+  const filled = inColumns(blocks, columns);
+  const foot = drawFoot({ paper, orientation, code, about: activity.name, child: child?.name });
+  return { nodes: [head.group, look.node, layOut.group, ...filled.nodes, foot], rest: filled.rest };
+}
+
+function lookAt(guide: Guide, language: Language, body: Area) {
+  const { widthMm, heightMm } = guide.page;
+  const scale = Math.min(
+    (body.width * PICTURE_WIDE - EDGE_ROOM_MM) / widthMm,
+    (body.height * PICTURE_HIGH - EDGE_ROOM_MM) / heightMm,
+  );
+  const size = {
+    widthMm: widthMm * scale + EDGE_ROOM_MM,
+    heightMm: heightMm * scale + EDGE_ROOM_MM,
+  };
+  const title = heading(byHandWords(language).howItLooks, size.widthMm, 2);
+  const drawn = stackBlocks([title, picture(guidePicture(guide, scale), size)], body);
+  return { node: drawn.group, widthMm: size.widthMm, heightMm: drawn.heightMm };
+}
+
+/** The blocks down one column after the other; what finds no room in any is left. */
+function inColumns(blocks: readonly Block[], columns: readonly Area[]) {
+  let rest = blocks;
+  const nodes: SceneNode[] = [];
+  for (const column of columns) {
+    if (rest.length === 0 || (rest[0]?.heightMm ?? 0) > column.height) break;
+    const stack = stackBlocks(rest, column);
+    nodes.push(stack.group);
+    rest = stack.rest;
+  }
+  return { nodes, rest };
+}
+
+function below(area: Area, downMm: number): Area {
+  return { ...area, top: area.top + downMm, height: area.height - downMm };
+}

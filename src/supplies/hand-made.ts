@@ -1,0 +1,68 @@
+// What sheets take of a house: what the child uses and, where there is no printer, what the adult makes the page with.
+import { activityOf, type Material } from '../activities/index.ts';
+import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
+import { gatheredMaterials, type PackMaterials, type Sheet, type Stock } from '../sheets/index.ts';
+
+/** A dot of a page made by hand where the house has no stickers at all, in mm: common practice, no source. */
+const USUAL_DOT_MM = 16;
+
+/** All that sheets take. What a printer prints costs nothing; without one each coloured dot is a sticker, too. */
+export function usedBy(sheets: readonly Sheet[], stock: Stock): PackMaterials {
+  return gatheredMaterials(sheets.flatMap((sheet) => materialsOf(sheet, stock)));
+}
+
+/** What two packs take together. */
+export function together(one: PackMaterials, other: PackMaterials): PackMaterials {
+  return gatheredMaterials([...singlyOf(one), ...singlyOf(other)]);
+}
+
+function singlyOf(materials: PackMaterials): readonly Material[] {
+  const { stickers, crayons } = materials;
+  const tools = (['pencil', 'scissors', 'glue'] as const).filter((kind) => materials[kind]);
+  return [
+    ...stickers.map((sticker): Material => ({ kind: 'sticker', ...sticker })),
+    ...crayons.map((colour): Material => ({ kind: 'crayon', colour })),
+    ...tools.map((kind): Material => ({ kind })),
+  ];
+}
+
+function materialsOf({ spec, tasks }: Sheet, stock: Stock): readonly Material[] {
+  const { materials } = activityOf(spec.activity);
+  const used = tasks.flatMap((task) => materials(task));
+  if (stock.printer !== 'none') return used;
+  const sticker = used.find((material) => material.kind === 'sticker');
+  const dotMm = sticker?.diameterMm ?? commonestMm(stock);
+  return [...used, ...tasks.flatMap(({ printed }) => madeByHand(printed, dotMm))];
+}
+
+/** The size that there is most of, the larger one of two. */
+function commonestMm({ stickers }: Stock): number {
+  const [most] = [...stickers]
+    .filter(({ count }) => count > 0)
+    .sort((one, other) => other.count - one.count || other.diameterMm - one.diameterMm);
+  return most?.diameterMm ?? USUAL_DOT_MM;
+}
+
+/**
+ * The coloured figures of a task, found by the one field that every figure has its colour in: dots of full size are
+ * stickers, all else is drawn with a crayon.
+ */
+function madeByHand(printed: unknown, dotMm: number): readonly Material[] {
+  if (typeof printed !== 'object' || printed === null) return [];
+  const inside = Object.values(printed).flatMap((value) => madeByHand(value, dotMm));
+  const colour = colourOf(printed);
+  if (colour === undefined) return inside;
+  const own: Material = isDot(printed)
+    ? { kind: 'sticker', colour, diameterMm: dotMm, count: 1 }
+    : { kind: 'crayon', colour };
+  return [own, ...inside];
+}
+
+function colourOf(figure: object): ColourName | undefined {
+  return 'colour' in figure ? COLOUR_NAMES.find((name) => name === figure.colour) : undefined;
+}
+
+function isDot(figure: object): boolean {
+  const { form = 'circle', fill = 'solid', size = 1 } = figure as Readonly<Record<string, unknown>>;
+  return form === 'circle' && fill === 'solid' && size === 1;
+}

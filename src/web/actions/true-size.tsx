@@ -1,0 +1,107 @@
+// Whether the printer keeps true size: a page to measure, and what is made up for from then on; folded away.
+import { useState } from 'react';
+import { Button } from 'react-aria-components/Button';
+import { Form } from 'react-aria-components/Form';
+import { TextField } from '../children/text-field.tsx';
+import { Fold } from '../fold.tsx';
+import type { Maker } from '../making/maker.ts';
+import type { Measure } from '../making/protocol.ts';
+import { words } from '../words.ts';
+import { recallMeasure, rememberMeasure } from './measured.ts';
+import { PressButtons } from './press-buttons.tsx';
+
+const told = words.trueSize;
+
+export interface TrueSizeProps {
+  readonly maker: Maker;
+  /** The paper of the sheets in view. */
+  readonly paper: string;
+}
+
+export function TrueSize({ maker, paper }: TrueSizeProps) {
+  const [inForce, setInForce] = useState(recallMeasure);
+  const [outcome, setOutcome] = useState('');
+  const keep = (measuredMm: number | undefined) => {
+    rememberMeasure(measuredMm);
+    setInForce(measuredMm);
+    setOutcome(measuredMm === undefined ? told.stopped : told.inForce(measuredMm));
+  };
+  return (
+    <Fold className="more" defaultExpanded={inForce !== undefined} title={told.title} level={2}>
+      <div className="true-size">
+        <p className="help">{told.why}</p>
+        <PressButtons
+          what={{ rulerFor: paper, name: told.fileName }}
+          isReady
+          isAside
+          names={told.ways}
+          next="pages"
+        />
+        {inForce === undefined ? (
+          <MeasureForm key={paper} maker={maker} paper={paper} onKeep={keep} />
+        ) : (
+          <Button className="plain" onPress={() => keep(undefined)}>
+            {told.stop}
+          </Button>
+        )}
+        <p className="outcome" aria-live="polite">
+          {outcome === '' && inForce !== undefined ? told.inForce(inForce) : outcome}
+        </p>
+      </div>
+    </Fold>
+  );
+}
+
+interface MeasureFormProps extends TrueSizeProps {
+  readonly onKeep: (measuredMm: number) => void;
+}
+
+/** First how to print at true size; only then, for what is still off, the offer to make up for it. */
+function MeasureForm({ maker, paper, onKeep }: MeasureFormProps) {
+  const [text, setText] = useState('');
+  const [measure, setMeasure] = useState<Measure>();
+  const [objection, setObjection] = useState('');
+  const change = (next: string) => {
+    setText(next);
+    setMeasure(undefined);
+    setObjection('');
+  };
+  const check = async () => {
+    const reply = await maker.ask('measure', { text, paper });
+    setMeasure(reply.ok ? reply.value : undefined);
+    setObjection(reply.ok ? '' : reply.objections.map(({ sentence }) => sentence).join(' '));
+  };
+  return (
+    <Form
+      validationBehavior="aria"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void check();
+      }}
+    >
+      <TextField
+        label={told.measured}
+        help={told.measuredHelp}
+        value={text}
+        objection={objection}
+        most={8}
+        onChange={change}
+      />
+      <Button type="submit" className="plain">
+        {told.check}
+      </Button>
+      <p className="outcome" aria-live="polite">
+        {measure === undefined ? '' : sayingOf(measure)}
+      </p>
+      {measure === undefined || measure.isTrue ? null : (
+        <Button className="plain" onPress={() => onKeep(measure.measuredMm)}>
+          {told.correct(measure.measuredMm)}
+        </Button>
+      )}
+    </Form>
+  );
+}
+
+function sayingOf({ measuredMm, isTrue }: Measure): string {
+  return isTrue ? told.isTrue(measuredMm) : told.isOff(measuredMm);
+}
