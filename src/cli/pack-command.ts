@@ -6,7 +6,7 @@ import { makePackAtHand } from '../supplies/index.ts';
 import { shellWords } from '../words/index.ts';
 import { refuseNothingToCut, withCutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
-import { isQuick, madeOf, refuseStickers } from './made-options.ts';
+import { isQuick, madeOf, refuseUnmade } from './made-options.ts';
 import { checkOutputs, type Outputs } from './outputs.ts';
 import { type RecipeOptions, recipeOf } from './recipe-options.ts';
 import { showProgress, tell } from './terminal.ts';
@@ -42,7 +42,7 @@ export async function writeProven(
   usual: string,
   wishes: MadeWishes,
 ): Promise<void> {
-  refuseStickers(pack, wishes);
+  refuseUnmade(pack, wishes);
   tell(packLine(pack));
   const [{ inkLine }, { writePack }] = await Promise.all([
     import('./ink-line.ts'),

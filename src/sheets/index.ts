@@ -30,7 +30,7 @@ export {
 } from './pack-check.ts';
 export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
 export { packOfCodes } from './pack-of-codes.ts';
-export { type PackPagesOptions, packPages, printedPapers } from './pack-pages.ts';
+export { type PackPagesOptions, packPages, printedPapers, sheetPages } from './pack-pages.ts';
 export { childFileName, packsOfChildren } from './packs-of-children.ts';
 export { printedColours } from './printed-colours.ts';
 export {
@@ -53,6 +53,7 @@ export { type JsonSchema, SCHEMAS } from './schemas.ts';
 export { makeSheet, mostTasks, type Sheet, type SheetRequest } from './sheet.ts';
 export { pagesInInks, sheetPage, taskGroups } from './sheet-page.ts';
 export {
+  adultPaperOf,
   coloursField,
   DEFAULT_PAGE,
   DEFAULT_PRINT,

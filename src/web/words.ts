@@ -154,11 +154,16 @@ export const words = {
   recipe: 'What to make',
   desk: 'Recipe and what to do with it',
   more: 'More choices',
+  moreAsked: 'What is asked',
+  moreLayout: 'The page',
+  moreHouse: 'What you have',
   less: (label: string) => `Less: ${label}`,
   moreOf: (label: string) => `More: ${label}`,
   toCut: 'To cut out',
   toCutHelp:
     'Printed after each sheet, with its code. Pieces are there for sheets with empty places for figures, a key card for sheets with a key or a model. The sheet itself stays as it is.',
+  toCutPrinted:
+    'Only printed sheets have pages to cut: choose “printed” below, where it says how the sheets are made.',
   toCutNames: {
     pieces: 'pieces to cut',
     'key-card': 'the key as a card',
