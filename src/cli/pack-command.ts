@@ -18,13 +18,15 @@ const words = shellWords('en');
 export async function runPack(options: PackOptions): Promise<void> {
   const asked = withCutOptions(recipeOf(options), options);
   const wishes = madeOf(options, asked);
-  const recipe = isQuick(options, asked, wishes) ? quickRecipe(asked) : asked;
+  const wanted = { ...asked, made: wishes.made ?? 'printed' };
+  const recipe = isQuick(options, asked, wishes) ? quickRecipe(wanted) : wanted;
   refuseNoGroup(recipe, options);
   checkOutputs(options, recipe.page);
   const seed = recipe.seed ?? chosenSeed();
   const pack = accepted(makePackAtHand({ ...recipe, seed }, showProgress(words.proving)));
   refuseNothingToCut(pack);
   if (recipe.seed === undefined) tell(words.seedChosen(seed));
+  if (recipe.onlyWith?.printer === 'none' && wanted.made !== 'by-hand') tell(words.noPrinter);
   await writeProven(pack, options, 'pack', wishes);
 }
 

@@ -57,7 +57,7 @@ export function Desk(props: DeskProps) {
       </div>
       <MoreChoices {...controls} house={house} />
       <GroupNames group={written} onChange={write} />
-      <HowMade entries={entries} edit={edit} />
+      <HowMade entries={entries} edit={edit} house={house} />
       <PressButtons
         what={{ entries: made, ...(group ? { group } : {}) }}
         isReady={shown !== undefined && !isRefused}

@@ -202,6 +202,8 @@ export const words = {
       'No printer: a list of what to fold, rule, stick on and draw on a blank page, and where. Read it from the screen or a print of it.',
   },
   madeWays: { printed: 'printed', 'half-made': 'half-made', 'by-hand': 'made by hand' },
+  noPrinter:
+    'Supplies says that there is no printer in the house. Choose “made by hand” for a list of what to stick and draw, and where.',
   madeLayout: 'The layout is',
   madeLayouts: { no: 'as printed', yes: 'the quickest by hand: one task a page' },
   turnAdultPage: {
