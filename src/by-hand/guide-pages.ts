@@ -16,7 +16,7 @@ import {
   sheetArea,
   stackBlocks,
 } from '../page/index.ts';
-import { adultPaperOf } from '../sheets/index.ts';
+import { adultPaperOf, childOnSheet } from '../sheets/index.ts';
 import { byHandWords } from './catalogue.ts';
 import { copyPage } from './copy-page.ts';
 import type { Guide } from './guide.ts';
@@ -59,7 +59,7 @@ export function guidePages(guide: Guide, language: Language = 'en'): readonly Pa
 
 /** The head, the picture beside what to lay out, and below them as much of the list as there is room for. */
 function firstPage(guide: Guide, language: Language) {
-  const { spec, code, child } = guide.sheet;
+  const { spec, code } = guide.sheet;
   const { paper, orientation } = adultPaperOf(spec.page);
   const words = byHandWords(language);
   const area = sheetArea(paper, orientation);
@@ -92,7 +92,13 @@ function firstPage(guide: Guide, language: Language) {
     ...answerBlocks(guide, language, width),
   ];
   const filled = inColumns(blocks, columns);
-  const foot = drawFoot({ paper, orientation, code, about: activity.name, child: child?.name });
+  const foot = drawFoot({
+    paper,
+    orientation,
+    code,
+    about: activity.name,
+    child: childOnSheet(guide.sheet.child),
+  });
   return { nodes: [head.group, look.node, layOut.group, ...filled.nodes, foot], rest: filled.rest };
 }
 

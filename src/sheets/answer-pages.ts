@@ -17,12 +17,12 @@ import {
   type PageChoice,
   pageSize,
   printArea,
-  printableName,
   sheetArea,
   stroked,
   text,
   textWidthMm,
 } from '../page/index.ts';
+import { childOnSheet } from './child-on-sheet.ts';
 import { pageWords } from './page-catalogue.ts';
 import type { Sheet } from './sheet.ts';
 import { taskGroups } from './sheet-page.ts';
@@ -115,7 +115,7 @@ function label(
 ): Group {
   const baseline = place.top + LABEL_EM_MM;
   const activity = activityOf(spec.activity).words[language].name;
-  const known = printableName(child?.name ?? '');
+  const known = childOnSheet(child);
   const name = known === '' ? '' : `${known} · `;
   const about = pageWords(language).answerLabel(number, activity, spec.step);
   const room = place.width - textWidthMm(code, LABEL_EM_MM) - LABEL_GAP_MM;

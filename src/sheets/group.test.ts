@@ -9,6 +9,7 @@ import type { SeededRecipe } from './pack.ts';
 import type { GroupChild } from './recipe.ts';
 import { readRecipe } from './recipe.ts';
 import type { Sheet } from './sheet.ts';
+import { sheetPage } from './sheet-page.ts';
 import { DEFAULT_PAGE } from './sheet-spec.ts';
 import { shownOn } from './shown-on.ts';
 
@@ -159,6 +160,17 @@ describe('the table for marking', () => {
     expect(words.filter((word) => word === 'Wren')).toHaveLength(2);
     expect(words.join(' ')).not.toContain('ليلى');
     expect(words).toContain('3 · odd one out, step 5');
+  });
+
+  test('has the number that stands on the sheets of a child whose name cannot be printed', () => {
+    const sheets = packFor(recipeFor([{ name: 'Wren' }, { name: 'ליאת' }]));
+    const [wren = '', other = ''] = ['Wren', 'ליאת'].map((name) =>
+      JSON.stringify(
+        sheets.filter(({ child }) => child?.name === name).map((each) => sheetPage(each)),
+      ),
+    );
+    expect(wren).toContain('"Wren"');
+    expect(other).toContain('"text":"2"');
   });
 
   test('is not printed for a pack for nobody in particular', () => {

@@ -1,6 +1,7 @@
 // Recipes, sheets, packs, their codes, their pages and their files.
 export { adultPages } from './adult-page.ts';
 export { answerPages } from './answer-pages.ts';
+export { childOnSheet } from './child-on-sheet.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
 export { CODE_ALPHABET } from './code-characters.ts';
 export { featuresToDo, materialsToDo } from './cut-demands.ts';

@@ -25,8 +25,9 @@ function recipe(
   return { seed, page: DEFAULT_PAGE, print: 'colour', parts, onlyWith: PRINTING, ...more };
 }
 
-function stickersOf(made: Made | undefined): number {
-  const pack = makePackAtHand(recipe({ made, onlyWith: undefined } as Partial<SeededRecipe>));
+function stickersOf(made: Made): number {
+  const { onlyWith: _any, ...free } = recipe({ made });
+  const pack = makePackAtHand(free);
   if (!pack.ok) throw new Error('no pack');
   const used = usedBy(pack.value.sheets, houseFor(PRINTING, { made }));
   return used.stickers.reduce((sum, { count }) => sum + count, 0);

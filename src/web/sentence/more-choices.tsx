@@ -65,10 +65,10 @@ const IN_THE_SENTENCE: readonly string[] = SENTENCE_PARAMETERS;
 /** Choices that belong together, under what they are about. */
 function Choices({ title, children }: { readonly title: string; readonly children: ReactNode }) {
   return (
-    <>
+    <div>
       <h3 className="field-label">{title}</h3>
       <ul className="further">{children}</ul>
-    </>
+    </div>
   );
 }
 

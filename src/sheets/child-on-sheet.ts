@@ -1,0 +1,10 @@
+// Whose sheet it is, in words that can be printed.
+import { printableName } from '../page/index.ts';
+import type { SheetChild } from './sheet.ts';
+
+/** The child's name; its place in the group, as in the table of the group, where a letter of the name cannot be printed. */
+export function childOnSheet(child: SheetChild | undefined): string {
+  if (child === undefined) return '';
+  const name = printableName(child.name);
+  return name === '' ? String(child.number) : name;
+}
