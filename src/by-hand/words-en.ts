@@ -135,4 +135,5 @@ export const ENGLISH: ByHandWords = {
   written: (words) => `the word “${words}”`,
   stickersAcross: 'mm across: the largest stickers that find room on this sheet',
   smallerStickers: 'take smaller stickers, or fewer tasks or figures',
+  onlyPrinted: 'printed sheets, since what is cut out comes from the printer',
 };

@@ -57,4 +57,6 @@ export interface ByHandWords {
   readonly written: (words: string) => string;
   readonly stickersAcross: string;
   readonly smallerStickers: string;
+  /** What pages to cut go with. */
+  readonly onlyPrinted: string;
 }

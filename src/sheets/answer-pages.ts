@@ -18,12 +18,12 @@ import {
   type PageChoice,
   pageSize,
   printArea,
-  printableName,
   sheetArea,
   stroked,
   text,
   textWidthMm,
 } from '../page/index.ts';
+import { childOnSheet } from './child-on-sheet.ts';
 import { shortCode } from './code-characters.ts';
 import { pageWords } from './page-catalogue.ts';
 import type { Sheet } from './sheet.ts';
@@ -120,7 +120,7 @@ function label(
   const baseline = place.top + LABEL_EM_MM;
   const shown = shortCode(code);
   const activity = activityOf(spec.activity).words[language].name;
-  const known = printableName(child?.name ?? '');
+  const known = childOnSheet(child);
   const about = pageWords(language).answerLabel(number, activity, spec.step);
   const room = place.width - textWidthMm(shown, LABEL_EM_MM) - LABEL_GAP_MM;
   const name = fitText(known, room / 2 - textWidthMm(BEHIND_NAME, LABEL_EM_MM), LABEL_EM_MM);

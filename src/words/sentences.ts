@@ -36,6 +36,8 @@ function factOf(refusal: Refusal): string {
         'Get a newer Samewise to read it.'
       );
     case 'does-not-fit':
+      if (refusal.max === 0)
+        return `there is room for no ${refusal.unit}. ${sentence(refusal.advice)}`;
       return `expected at most ${refusal.max} ${refusal.unit}, got ${refusal.got}. ${sentence(refusal.advice)}`;
     case 'not-in-the-house':
       return houseFact(refusal);
