@@ -11,6 +11,7 @@ const LADDER = [
   'sheets',
   'by-hand',
   'press',
+  'shaping',
   'records',
   'supplies',
   'plan',

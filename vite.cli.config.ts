@@ -4,7 +4,7 @@ import { defineConfig } from 'vite';
 
 export default defineConfig({
   publicDir: false,
-  ssr: { noExternal: true, external: ['pdfkit', 'fontkit'] },
+  ssr: { noExternal: true, external: ['pdfkit', 'fontkit', 'harfbuzzjs'] },
   build: {
     ssr: 'src/cli/samewise.ts',
     outDir: 'dist/cli',

@@ -1,13 +1,22 @@
 // Builds the web app into dist/web, ready for any plain file server: no inline script, no data address.
 import react from '@vitejs/plugin-react';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 import { installable } from './scripts/installable.ts';
+
+/** What shapes words asks for a module of Node's, only where it runs in Node: nothing to bundle. */
+const nodeOnly: Plugin = {
+  name: 'samewise-node-only',
+  enforce: 'pre',
+  resolveId: (id, importer) =>
+    id === 'module' && importer?.includes('/harfbuzzjs/') ? { id, external: true } : undefined,
+};
 
 export default defineConfig({
   base: './',
   plugins: [react(), installable()],
   worker: {
     format: 'es',
+    plugins: () => [nodeOnly],
     rolldownOptions: {
       // The worker that draws on the screen takes nothing from the PDF library, so it must not carry it.
       treeshake: {

@@ -4,7 +4,12 @@ import { existsSync } from 'node:fs';
 import { installPackages, run } from './install.mjs';
 
 /** Programs of the system that tests read pages with, and the Debian package that brings each. */
-const PROGRAMS = { chromium: 'chromium', pdftoppm: 'poppler-utils', qpdf: 'qpdf' };
+const PROGRAMS = {
+  chromium: 'chromium',
+  pdftoppm: 'poppler-utils',
+  qpdf: 'qpdf',
+  'hb-shape': 'libharfbuzz-bin',
+};
 
 const STAGES = [
   ['format and lint', 'npx', 'biome', 'check', '--error-on-warnings', '.'],

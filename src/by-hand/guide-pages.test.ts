@@ -7,7 +7,7 @@ import type { Page, PageChoice } from '../page/index.ts';
 import { packMaterials, type Sheet, sheetPage } from '../sheets/index.ts';
 import { guidePages } from './guide-pages.ts';
 import { guideOf, sheetOf } from './guides-to-test.ts';
-import { pagesMade, stickerFaults } from './pack-pages.ts';
+import { madeFaults, pagesMade } from './pack-pages.ts';
 import { quickRecipe } from './quick.ts';
 
 const seed = testSeed('guide pages');
@@ -97,12 +97,12 @@ test.each(['ليلى', '🌿 Fern', 'x'.repeat(200)])('a guide for %s keeps its 
 
 test('stickers that are larger than the places of a sheet are refused, with the largest that fit', () => {
   const sheets = [sheetOf('in-every-box', 8, seed)];
-  const [refusal, ...others] = stickerFaults({ sheets }, { made: 'by-hand', stickerMm: 40 });
+  const [refusal, ...others] = madeFaults({ sheets }, { made: 'by-hand', stickerMm: 40 });
   expect(others).toEqual([]);
   expect(refusal).toMatchObject({ code: 'does-not-fit', got: 40 });
   const max = refusal?.code === 'does-not-fit' ? refusal.max : 0;
-  expect(stickerFaults({ sheets }, { made: 'by-hand', stickerMm: max })).toEqual([]);
-  expect(stickerFaults({ sheets }, { made: 'by-hand', stickerMm: 0 })).toMatchObject([
+  expect(madeFaults({ sheets }, { made: 'by-hand', stickerMm: max })).toEqual([]);
+  expect(madeFaults({ sheets }, { made: 'by-hand', stickerMm: 0 })).toMatchObject([
     { code: 'out-of-range', got: 0 },
   ]);
 });

@@ -16,7 +16,7 @@ import {
   sheetArea,
   stackBlocks,
 } from '../page/index.ts';
-import { footLabels } from '../sheets/index.ts';
+import { adultPaperOf, childOnSheet, footLabels } from '../sheets/index.ts';
 import { byHandWords } from './catalogue.ts';
 import { copyPage } from './copy-page.ts';
 import type { Guide } from './guide.ts';
@@ -33,7 +33,7 @@ const COLUMNS = { portrait: 2, landscape: 3 } as const;
 /** At least one page; the last is the one to copy, where there is something to copy. */
 export function guidePages(guide: Guide, language: Language = 'en'): readonly Page[] {
   const { spec, code } = guide.sheet;
-  const { paper, orientation } = spec.page;
+  const { paper, orientation } = adultPaperOf(spec.page);
   const words = byHandWords(language);
   const activity = activityOf(spec.activity).words[language].name;
   const size = pageSize(paper, orientation);
@@ -59,8 +59,8 @@ export function guidePages(guide: Guide, language: Language = 'en'): readonly Pa
 
 /** The head, the picture beside what to lay out, and below them as much of the list as there is room for. */
 function firstPage(guide: Guide, language: Language) {
-  const { spec, code, child } = guide.sheet;
-  const { paper, orientation } = spec.page;
+  const { spec, code } = guide.sheet;
+  const { paper, orientation } = adultPaperOf(spec.page);
   const words = byHandWords(language);
   const area = sheetArea(paper, orientation);
   const activity = activityOf(spec.activity).words[language];
@@ -92,9 +92,14 @@ function firstPage(guide: Guide, language: Language) {
     ...answerBlocks(guide, language, width),
   ];
   const filled = inColumns(blocks, columns);
-  const labels = footLabels(language);
-  const about = activity.name;
-  const foot = drawFoot({ paper, orientation, code, about, labels, child: child?.name });
+  const foot = drawFoot({
+    paper,
+    orientation,
+    code,
+    about: activity.name,
+    labels: footLabels(language),
+    child: childOnSheet(guide.sheet.child),
+  });
   return { nodes: [head.group, look.node, layOut.group, ...filled.nodes, foot], rest: filled.rest };
 }
 

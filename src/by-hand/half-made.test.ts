@@ -8,7 +8,7 @@ import { sheetPage } from '../sheets/index.ts';
 import { boundsOf } from './bounds.ts';
 import { sheetOf } from './guides-to-test.ts';
 import { halfMade } from './half-made.ts';
-import { stickerFaults } from './pack-pages.ts';
+import { madeFaults } from './pack-pages.ts';
 
 const seed = testSeed('half-made');
 
@@ -75,6 +75,6 @@ test.each([
   'stickers of %d mm are refused where their circles have no room for them',
   (stickerMm, refusal) => {
     const sheets = [sheetOf('in-every-box', 1, seed, { tasks: 1 })];
-    expect(stickerFaults({ sheets }, { made: 'half-made', stickerMm })).toMatchObject([refusal]);
+    expect(madeFaults({ sheets }, { made: 'half-made', stickerMm })).toMatchObject([refusal]);
   },
 );

@@ -12,6 +12,7 @@ import {
   packPages,
   type Sheet,
   sheetPage,
+  sheetPages,
 } from '../sheets/index.ts';
 import { byHandWords } from './catalogue.ts';
 import { makeGuide } from './guide.ts';
@@ -36,8 +37,8 @@ export interface PagesOf {
 }
 
 /**
- * The pages of a pack in the way it is made. The answers of a guide stand on the guide. Refuses stickers for
- * which some sheet has no room.
+ * The pages of a pack in the way it is made. The answers of a guide stand on the guide; half-made sheets of half a page
+ * come two on one, as printed ones do. Refuses what `madeFaults` tells.
  */
 export function pagesMade(
   pack: Pack,
@@ -46,7 +47,7 @@ export function pagesMade(
 ): Result<Pages> {
   const { made = 'printed' } = wishes;
   if (made === 'printed') return accept(packPages(pack, options));
-  const refusals = stickerFaults(pack, wishes);
+  const refusals = madeFaults(pack, wishes);
   if (refusals.length > 0) return refuse(...refusals);
   const { language = 'en' } = options;
   const words = byHandWords(language);
@@ -58,10 +59,16 @@ export function pagesMade(
   });
 }
 
-/** Why some sheet cannot be made with the stickers at hand. */
-export function stickerFaults(pack: Pack, wishes: MadeWishes): readonly Refusal[] {
+/** Why the pack cannot be made in that way: it has pages to cut, or some sheet no room for the stickers at hand. */
+export function madeFaults(pack: Pack, wishes: MadeWishes): readonly Refusal[] {
   const { made = 'printed', stickerMm } = wishes;
-  if (stickerMm === undefined || made === 'printed') return [];
+  if (made === 'printed') return [];
+  const [kind] = pack.toCut ?? [];
+  if (kind) {
+    const { onlyPrinted: expected } = byHandWords('en');
+    return [{ code: 'unreadable', at: kind, got: made, expected }];
+  }
+  if (stickerMm === undefined) return [];
   return pack.sheets.flatMap((sheet) => {
     if (made === 'half-made') return halfMadeRefusals(sheet, stickerMm);
     const guide = makeGuide(sheet, { stickerMm });
@@ -70,13 +77,17 @@ export function stickerFaults(pack: Pack, wishes: MadeWishes): readonly Refusal[
 }
 
 function* allPages(pack: Pack, wishes: MadeWishes, options: PackPagesOptions): Generator<Page> {
-  const { withAdultPage = true, withAnswers = true, language = 'en' } = options;
+  const { withAdultPage = true, withAnswers = true, isSingle, language = 'en' } = options;
   const of = pagesOf(pack, wishes, language);
   if (withAdultPage) {
     yield* of.adult();
     yield* of.marking();
   }
-  for (const sheet of pack.sheets) yield* of.sheet(sheet);
+  if (wishes.made === 'half-made')
+    yield* sheetPages(pack, { isSingle, language }, (sheet) =>
+      halfMadePage(sheet, wishes, language),
+    );
+  else for (const sheet of pack.sheets) yield* of.sheet(sheet);
   if (withAnswers) yield* of.answers();
 }
 
@@ -91,15 +102,19 @@ export function pagesOf(
   const stickerList = () =>
     made === 'half-made' ? stickerListPages(sheets, language, stickerMm) : [];
   return {
-    adult: () => [...adultPages(pack, language), ...stickerList()],
+    adult: () => [...adultPages(pack, language, made !== 'by-hand'), ...stickerList()],
     marking: () => markingPages(sheets, language),
     sheet: (sheet) => {
       if (made === 'printed') return [sheetPage(sheet, language)];
-      if (made === 'half-made') return [halfMade(sheet, wishes).page];
+      if (made === 'half-made') return [halfMadePage(sheet, { stickerMm }, language)];
       const guide = makeGuide(sheet, wishes);
       if (!guide.ok) throw new Error(`sheet ${sheet.code}: its stickers were not checked before`);
       return guidePages(guide.value, language);
     },
     answers: () => (made === 'by-hand' ? [] : answerPages(sheets, language)),
   };
+}
+
+function halfMadePage(sheet: Sheet, { stickerMm }: MadeWishes, language: Language): Page {
+  return halfMade(sheet, { language, ...(stickerMm === undefined ? {} : { stickerMm }) }).page;
 }

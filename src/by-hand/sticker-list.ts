@@ -14,7 +14,7 @@ import {
   together,
 } from '../page/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
-import { DEFAULT_PAGE, type Sheet } from '../sheets/index.ts';
+import { adultPaperOf, DEFAULT_PAGE, type Sheet } from '../sheets/index.ts';
 import { byHandWords } from './catalogue.ts';
 import { tickRow } from './guide-blocks.ts';
 import { halfMade } from './half-made.ts';
@@ -30,7 +30,7 @@ export function stickerListPages(
   language: Language,
   stickerMm?: number,
 ): readonly Page[] {
-  const choice = sheets[0]?.spec.page ?? DEFAULT_PAGE;
+  const choice = adultPaperOf(sheets[0]?.spec.page ?? DEFAULT_PAGE);
   const area = printArea(choice.paper, choice.orientation);
   const words = byHandWords(language);
   const head = stackBlocks(

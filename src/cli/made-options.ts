@@ -1,5 +1,5 @@
 // The options that say how the sheets come about: printed, half-made, or by hand.
-import { type MadeWishes, STICKER_RANGE_MM, stickerFaults } from '../by-hand/index.ts';
+import { type MadeWishes, madeFaults, STICKER_RANGE_MM } from '../by-hand/index.ts';
 import type { Made, Pack, Recipe } from '../sheets/index.ts';
 import { Refused } from './failure.ts';
 import { wholeOf } from './option-values.ts';
@@ -33,9 +33,9 @@ export function isQuick({ quick }: MadeOptions, recipe: Recipe, { made }: MadeWi
   return made === 'by-hand' && (quick ?? recipe.quick ?? false);
 }
 
-/** Refuses stickers for which some sheet has no room, before anything is written. */
-export function refuseStickers(pack: Pack, wishes: MadeWishes): void {
-  const [first, ...others] = stickerFaults(pack, wishes);
+/** Refuses what cannot be made in that way, before anything is written. */
+export function refuseUnmade(pack: Pack, wishes: MadeWishes): void {
+  const [first, ...others] = madeFaults(pack, wishes);
   if (first) throw new Refused(first, ...others);
 }
 

@@ -6,7 +6,7 @@ import { makePackAtHand } from '../supplies/index.ts';
 import { shellWords } from '../words/index.ts';
 import { refuseNothingToCut, withCutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
-import { isQuick, madeOf, refuseStickers } from './made-options.ts';
+import { isQuick, madeOf, refuseUnmade } from './made-options.ts';
 import { checkOutputs, type Outputs } from './outputs.ts';
 import { type RecipeOptions, recipeOf } from './recipe-options.ts';
 import { showProgress, tell } from './terminal.ts';
@@ -18,13 +18,15 @@ const words = shellWords('en');
 export async function runPack(options: PackOptions): Promise<void> {
   const asked = withCutOptions(recipeOf(options), options);
   const wishes = madeOf(options, asked);
-  const recipe = isQuick(options, asked, wishes) ? quickRecipe(asked) : asked;
+  const wanted = { ...asked, made: wishes.made ?? 'printed' };
+  const recipe = isQuick(options, asked, wishes) ? quickRecipe(wanted) : wanted;
   refuseNoGroup(recipe, options);
   checkOutputs(options, recipe.page);
   const seed = recipe.seed ?? chosenSeed();
   const pack = accepted(makePackAtHand({ ...recipe, seed }, showProgress(words.proving)));
   refuseNothingToCut(pack);
   if (recipe.seed === undefined) tell(words.seedChosen(seed));
+  if (recipe.onlyWith?.printer === 'none' && wanted.made !== 'by-hand') tell(words.noPrinter);
   await writeProven(pack, options, 'pack', wishes);
 }
 
@@ -42,7 +44,7 @@ export async function writeProven(
   usual: string,
   wishes: MadeWishes,
 ): Promise<void> {
-  refuseStickers(pack, wishes);
+  refuseUnmade(pack, wishes);
   tell(packLine(pack));
   const [{ inkLine }, { writePack }] = await Promise.all([
     import('./ink-line.ts'),

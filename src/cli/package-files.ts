@@ -11,8 +11,13 @@ export interface Fonts {
   readonly bold: Uint8Array;
 }
 
+/** A file that ships with the program, by its name from the package's folder on. */
+export function readAsset(name: string): Uint8Array {
+  return readFileSync(join(ROOT, name));
+}
+
 export function readFonts(): Fonts {
-  const font = (name: string) => readFileSync(join(ROOT, 'assets', 'fonts', name));
+  const font = (name: string) => readAsset(join('assets', 'fonts', name));
   return { regular: font('Andika-Regular.ttf'), bold: font('Andika-Bold.ttf') };
 }
 

@@ -16,6 +16,7 @@ import { accepted, Refused } from './failure.ts';
 import { namedPages } from './named-pages.ts';
 import { measureOf, type Outputs, STANDARD_OUTPUT } from './outputs.ts';
 import { readFonts } from './package-files.ts';
+import { loadScriptsOf } from './script-fonts.ts';
 import { openStaging, type Staging } from './staging.ts';
 import { print, showProgress, tell } from './terminal.ts';
 
@@ -27,6 +28,7 @@ type Wanted = Outputs & { readonly wishes: MadeWishes };
 /** Writes the pack; without any output to the first free name of `usual` (`pack.pdf`, `pack-2.pdf`, …). */
 export async function writePack(pack: Pack, given: Wanted, usual: string): Promise<void> {
   const isNowhere = (given.out ?? given.json ?? given.svg ?? given.perChild) === undefined;
+  await loadScriptsOf(pack.sheets.map(({ child }) => child?.name ?? '').join('\n'));
   const outputs = isNowhere ? { ...given, out: freeName(usual) } : given;
   const staging = openStaging();
   try {

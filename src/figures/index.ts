@@ -27,6 +27,7 @@ export {
   turnedOutlineShare,
 } from './outline-distance.ts';
 export { isOwnColoured, type Paint as FigurePaint, paintOf } from './paint.ts';
+export { pathFromText } from './path-text.ts';
 export {
   categoryOf,
   PICTURE_CATEGORIES,

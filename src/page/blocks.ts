@@ -1,5 +1,6 @@
 // The adult's page in blocks: headings, paragraphs and lists, each measured before it has a place.
 import { compose, moveBy } from '../base/index.ts';
+import type { Direction } from './faces.ts';
 import { INK } from './ink.ts';
 import type { Area } from './layout.ts';
 import { group, text } from './nodes.ts';
@@ -32,6 +33,8 @@ export interface TextStyle {
   readonly emMm?: number;
   readonly weight?: Text['weight'];
   readonly colour?: Paint;
+  /** Which way the words run; lines that run to the left begin at the right. */
+  readonly direction?: Direction;
 }
 
 /** The title of a page (level 1) or of a part of it (level 2). */
@@ -49,7 +52,8 @@ export function heading(words: string, widthMm: number, level: 1 | 2 = 1): Block
 
 /** Running text, wrapped at the width. */
 export function paragraph(words: string, widthMm: number, style: TextStyle = {}): Block {
-  const { emMm = BODY_EM_MM, weight = 'regular', colour = INK } = style;
+  const { emMm = BODY_EM_MM, weight = 'regular', colour = INK, ...way } = style;
+  const start = way.direction === 'rtl' ? widthMm : 0;
   const lines = wrapText(words, widthMm, emMm, weight);
   const baselineOf = (index: number) => (index * LINE_EMS + BASELINE_EMS) * emMm;
   return {
@@ -59,7 +63,7 @@ export function paragraph(words: string, widthMm: number, style: TextStyle = {})
       group(
         'paragraph',
         lines.map((line, index) =>
-          text(line, left, top + baselineOf(index), emMm, { weight, colour }),
+          text(line, left + start, top + baselineOf(index), emMm, { weight, colour, ...way }),
         ),
       ),
   };

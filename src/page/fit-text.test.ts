@@ -1,10 +1,14 @@
 // Text that must fit: never wider than its room, and shortened only as far as needed.
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
+import { loadAllScripts } from '../../tests/outside/script-fonts.ts';
 import { testSeed } from '../../tests/seed.ts';
 import { fitEm, fitText, textWidthMm } from './index.ts';
 
 const seed = testSeed('fit-text');
+
+beforeAll(loadAllScripts);
+
 const lines = fc.record({
   words: fc.string({ maxLength: 40, unit: 'grapheme' }),
   widthMm: fc.integer({ min: 0, max: 80 }),

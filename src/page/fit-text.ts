@@ -1,4 +1,5 @@
 // Text that must stay inside a place: measured, and shortened only where nothing else helps.
+import { clustersOf } from './faces.ts';
 import type { Text } from './scene.ts';
 import { textWidthMm } from './type.ts';
 
@@ -10,7 +11,7 @@ export function fitText(
   weight: Text['weight'] = 'regular',
 ): string {
   if (textWidthMm(words, emMm, weight) <= widthMm) return words;
-  const characters = [...words];
+  const characters = [...clustersOf(words)];
   while (characters.length > 0) {
     characters.pop();
     const shortened = `${characters.join('').trimEnd()}…`;

@@ -1,5 +1,6 @@
 export * from './blocks.ts';
 export * from './check-line.ts';
+export * from './faces.ts';
 export * from './figure-drawing.ts';
 export * from './fit-text.ts';
 export * from './furniture.ts';
@@ -13,6 +14,7 @@ export * from './qr.ts';
 export * from './scene.ts';
 export * from './scene-bounds.ts';
 export * from './scissors.ts';
+export * from './setting.ts';
 export * from './true-size.ts';
 export * from './two-up.ts';
 export * from './type.ts';

@@ -84,7 +84,9 @@ export function text(
     weight = 'regular',
     anchor = 'start',
     colour = INK,
-  }: Partial<Pick<Text, 'weight' | 'anchor' | 'colour'>> = {},
+    direction,
+  }: Partial<Pick<Text, 'weight' | 'anchor' | 'colour' | 'direction'>> = {},
 ): Text {
-  return { kind: 'text', text: words, xMm, baselineMm, emMm, weight, anchor, colour };
+  const node = { text: words, xMm, baselineMm, emMm, weight, anchor, colour };
+  return { kind: 'text', ...node, ...(direction === undefined ? {} : { direction }) };
 }

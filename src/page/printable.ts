@@ -1,5 +1,6 @@
-// Words as the page's font can print them: what it has no letters for becomes a line to write on by hand.
+// Words as the page's fonts can print them: what they have no letters for becomes a line to write on by hand.
 import { GLYPHS } from '../figures/index.ts';
+import { clustersOf, faceOf, hasFace, scriptOf } from './faces.ts';
 
 export interface Printable {
   readonly words: string;
@@ -14,7 +15,7 @@ export const WRITE_IN = '_'.repeat(14);
 const LEFT_OUT = /[\p{S}\p{P}\p{C}\p{Variation_Selector}]|\u20E3/u;
 
 /**
- * The words without signs that the font lacks. A word of which a letter is missing is a line to write on, several in a
+ * The words without signs that no font has. A word of which a letter is missing is a line to write on, several in a
  * row are one, and so is a line of which nothing is left. Line ends stay.
  */
 export function printable(words: string): Printable {
@@ -41,9 +42,27 @@ function printableLine(line: string): Printable {
   return { words: printed.join(' '), isWhole: !parts.includes(undefined) };
 }
 
-/** The word less the signs that the font lacks; `undefined` where it lacks a letter. */
+/** The word less the signs that no font has; `undefined` where a letter is missing. */
 function knownPart(word: string): string | undefined {
-  const missing = [...word].filter((character) => !GLYPHS.has(character));
-  if (missing.some((character) => !LEFT_OUT.test(character))) return undefined;
-  return [...word].filter((character) => GLYPHS.has(character)).join('');
+  const parts = clustersOf(word).map((cluster) =>
+    isShaped(cluster) ? cluster : plainPart([...cluster]),
+  );
+  return parts.includes(undefined) ? undefined : parts.join('');
 }
+
+function plainPart(characters: readonly string[]): string | undefined {
+  const missing = characters.filter((character) => !GLYPHS.has(character));
+  if (missing.some((character) => !LEFT_OUT.test(character))) return undefined;
+  return characters.filter((character) => GLYPHS.has(character)).join('');
+}
+
+/** Whether there is a font of another script that has all that can be seen of it. */
+function isShaped(cluster: string): boolean {
+  const script = scriptOf(cluster);
+  if (script === undefined || !hasFace(script)) return false;
+  const face = faceOf(script, 'regular');
+  return [...cluster].every((character) => JOINER.test(character) || face.has(character));
+}
+
+/** Says that letters join or do not; it has no glyph of its own. */
+const JOINER = /[\u200c\u200d]/;

@@ -9,6 +9,7 @@ import {
 } from '../base/index.ts';
 import type { Area } from './layout.ts';
 import type { Group, SceneNode, Shape, Text } from './scene.ts';
+import { leftShare } from './setting.ts';
 import { textWidthMm } from './type.ts';
 
 /** What letters reach below their baseline, in ems; by eye. */
@@ -65,12 +66,10 @@ function shapeBounds({ path, stroke }: Shape, transform: Transform): Bounds {
 }
 
 /** Of words that are not turned. */
-function textBounds(
-  { text, xMm, baselineMm, emMm, weight, anchor }: Text,
-  [scale, , , , x, y]: Transform,
-): Bounds {
+function textBounds(words: Text, [scale, , , , x, y]: Transform): Bounds {
+  const { text, xMm, baselineMm, emMm, weight } = words;
   const width = textWidthMm(text, emMm, weight);
-  const left = xMm - { start: 0, middle: width / 2, end: width }[anchor];
+  const left = xMm - leftShare(words) * width;
   return {
     left: left * scale + x,
     right: (left + width) * scale + x,

@@ -1,6 +1,7 @@
 // A scene: what a page shows, in millimetres from its top left corner, before any file format.
 import type { Path, Transform } from '../base/index.ts';
 import type { Figure } from '../figures/index.ts';
+import type { Direction } from './faces.ts';
 
 /** A colour as `#rrggbb`. */
 export type Paint = `#${string}`;
@@ -40,6 +41,11 @@ export interface Text {
   readonly weight: 'regular' | 'bold';
   readonly anchor: 'start' | 'middle' | 'end';
   readonly colour: Paint;
+  /**
+   * Which way its paragraph runs: `start` is the right end of a text that runs to the left. Absent: the order goes by the
+   * first letter that has a direction, and `start` is the left end.
+   */
+  readonly direction?: Direction;
 }
 
 /** Parts that belong together; a group with `alt` is one picture to a reader that cannot see it. */

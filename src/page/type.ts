@@ -1,21 +1,24 @@
 // How wide words are when printed in the page's font, and where they break into lines.
 import { moveBy, type Path, transformPath } from '../base/index.ts';
 import { advanceUnits, type GlyphWeight, glyphOf, UNITS_PER_EM } from '../figures/index.ts';
+import { clustersOf } from './faces.ts';
+import { fromTheLeft, glyphPath, isSetPlainly, plainEm, setLine } from './setting.ts';
 
-/** What a character without a glyph takes, in ems: as wide as any letter, so that nothing runs over. */
-const UNKNOWN_EM = 1;
-
-/** Width of one line of words in mm, set without kerning; `emMm` is the height of the em. */
+/**
+ * Width of one line of words in mm; `emMm` is the height of the em. The page's own letters are set without kerning, those
+ * of other scripts as their fonts shape them; a defect where these are not registered (`registerFaces`).
+ */
 export function textWidthMm(words: string, emMm: number, weight: GlyphWeight = 'regular'): number {
+  if (!isSetPlainly(words)) return setLine(words, weight).widthEm * emMm;
   const units = [...words.normalize('NFC')].map(
-    (character) => advanceUnits(character, weight) ?? UNKNOWN_EM * UNITS_PER_EM,
+    (character) => advanceUnits(character, weight) ?? UNITS_PER_EM,
   );
   return (units.reduce((sum, unit) => sum + unit, 0) * emMm) / UNITS_PER_EM;
 }
 
 /**
  * The words in lines no wider than `widthMm`, broken at spaces and line ends; a word wider than a line
- * is broken between letters. Every line holds at least one character.
+ * is broken between letters, never inside a letter with what joins it. Every line holds at least one character.
  */
 export function wrapText(
   words: string,
@@ -47,7 +50,7 @@ function joinPieces(pieces: readonly string[], fits: (line: string) => boolean):
 function breakWord(word: string, fits: (line: string) => boolean): string[] {
   if (fits(word)) return [word];
   const parts: string[] = [];
-  for (const character of word) {
+  for (const character of clustersOf(word)) {
     const last = parts.at(-1);
     if (last !== undefined && fits(last + character)) parts[parts.length - 1] = last + character;
     else parts.push(character);
@@ -55,13 +58,27 @@ function breakWord(word: string, fits: (line: string) => boolean): string[] {
   return parts;
 }
 
-/** The outlines of one line of words in ems, its start on the baseline at (0, 0), set without kerning. */
+/** The outlines of one line of words in ems, its left end on the baseline at (0, 0). */
 export function wordsPath(words: string, weight: GlyphWeight): Path {
+  return isSetPlainly(words) ? plainPath(words, weight) : setPath(words, weight);
+}
+
+function setPath(words: string, weight: GlyphWeight): Path {
+  return setLine(words, weight).runs.flatMap((run) => {
+    const { shaped } = run;
+    const path = shaped
+      ? shaped.glyphs.flatMap((glyph) => glyphPath(shaped.face, glyph))
+      : plainPath(fromTheLeft(run).join(''), weight);
+    return transformPath(path, moveBy(run.xEm, 0));
+  });
+}
+
+function plainPath(words: string, weight: GlyphWeight): Path {
   let atEm = 0;
   return [...words.normalize('NFC')].flatMap((character) => {
     const glyph = glyphOf(character, weight);
     const path = glyph ? transformPath(glyph.path, moveBy(atEm, 0)) : [];
-    atEm += glyph?.advanceEm ?? UNKNOWN_EM;
+    atEm += plainEm(character, weight);
     return path;
   });
 }

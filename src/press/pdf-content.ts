@@ -78,20 +78,40 @@ function textContent(
 ): string {
   const runs = runsOf(lettersOf(text), isFollowed);
   if (runs.length === 0) return '';
-  const shown = runs.map((run) =>
-    run[0]?.known ? knownRun(run, text, transform, lettering) : missingRun(run, text, transform),
-  );
+  const shown = runs.map((run) => runContent(run, text, transform, lettering));
   return [set(pen, 'fill', `${inks(text.colour)} rg`), ...shown]
     .filter((operator) => operator !== '')
     .join('\n');
 }
 
-/** Stretches of letters that the font has, and of those that it lacks, in turn. */
+/** What is not read from left to right letter by letter says beside its glyphs what it reads. */
+function runContent(
+  run: readonly Letter[],
+  text: Text,
+  transform: Transform,
+  lettering: Lettering,
+): string {
+  const [first] = run;
+  if (!first?.known) return missingRun(run, text, transform);
+  const content = (first.glyph ? glyphRun : knownRun)(run, text, transform, lettering);
+  const reads = first.piece?.reads;
+  if (reads === undefined) return content;
+  const space = run.at(-1)?.character === ' ' ? ' ' : '';
+  return `/Span <</ActualText <${utf16(reads + space)}>>> BDC\n${content}\nEMC`;
+}
+
+/** A text string of a PDF file in hexadecimal digits (ISO 32000, 7.9.2.2). */
+function utf16(words: string): string {
+  const units = Array.from({ length: words.length }, (_, at) => words.charCodeAt(at));
+  return [0xfeff, ...units].map((unit) => unit.toString(16).padStart(4, '0')).join('');
+}
+
+/** Stretches of letters that one font has, and of those that it lacks, in turn. */
 function runsOf(letters: readonly Letter[], isFollowed: boolean): readonly (readonly Letter[])[] {
   const runs: Letter[][] = [];
   for (const letter of letters) {
     const last = runs.at(-1);
-    if (last?.[0]?.known === letter.known) last.push(letter);
+    if (last?.[0]?.known === letter.known && last[0].piece === letter.piece) last.push(letter);
     else runs.push([letter]);
   }
   const end = letters.at(-1);
@@ -111,6 +131,28 @@ function knownRun(
   const glyphs = run.map(({ character }) => lettering.glyph(character, weight)).join('');
   const font = `/${lettering.fontName(weight)} ${factorText(emMm)} Tf`;
   return `BT ${font} ${matrix} Tm <${glyphs}> Tj ET`;
+}
+
+/** Each glyph where shaping put it. */
+function glyphRun(
+  run: readonly Letter[],
+  { emMm, baselineMm }: Text,
+  transform: Transform,
+  lettering: Lettering,
+): string {
+  const shown = run.map(({ glyph, xMm, character }) => {
+    if (!glyph || character !== '') return '';
+    const start: Transform = [1, 0, 0, -1, xMm, baselineMm - glyph.riseMm];
+    const [a, b, c, d, x, y] = compose(transform, start);
+    const matrix = [...[a, b, c, d].map(factorText), mmText(x), mmText(y)].join(' ');
+    return `${matrix} Tm <${lettering.shaped(glyph.face, glyph.id)}> Tj`;
+  });
+  const [first] = run;
+  const face = first?.glyph?.face;
+  const font = face && `/${lettering.faceName(face)} ${factorText(emMm)} Tf`;
+  const modes = first?.piece?.isHidden ? { before: '3 Tr', after: '0 Tr' } : {};
+  const all = [font, modes.before, ...shown, modes.after];
+  return `BT ${all.filter((operator) => operator).join(' ')} ET`;
 }
 
 function missingRun(run: readonly Letter[], text: Text, transform: Transform): string {

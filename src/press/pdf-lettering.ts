@@ -1,5 +1,5 @@
 // The fonts of a document: letters as the glyph numbers of an embedded subset.
-import type { Text } from '../page/index.ts';
+import type { Face, Text } from '../page/index.ts';
 import type { EmbeddedFont, PDFDocument } from './pdf-library.js';
 
 export interface FontFiles {
@@ -14,6 +14,9 @@ export interface Lettering {
   readonly fontName: (weight: Text['weight']) => string;
   /** Four hexadecimal digits. */
   readonly glyph: (character: string, weight: Text['weight']) => string;
+  /** The same for a face of another script, and for one of its glyphs by its number in the font. */
+  readonly faceName: (face: Face) => string;
+  readonly shaped: (face: Face, id: number) => string;
 }
 
 export function letteringOf(document: PDFDocument, files: FontFiles): Lettering {
@@ -21,13 +24,21 @@ export function letteringOf(document: PDFDocument, files: FontFiles): Lettering 
     regular: openFont(document, files.regular),
     bold: openFont(document, files.bold),
   };
+  const named = ({ font }: OpenFont) => {
+    document.page.fonts[font.id] = font.ref();
+    return font.id;
+  };
+  const faces = new Map<Face, OpenFont>();
+  const openFace = (face: Face) => {
+    const open = faces.get(face) ?? openFont(document, face.file);
+    faces.set(face, open);
+    return open;
+  };
   return {
-    fontName: (weight) => {
-      const { font } = fonts[weight];
-      document.page.fonts[font.id] = font.ref();
-      return font.id;
-    },
+    fontName: (weight) => named(fonts[weight]),
     glyph: (character, weight) => glyphIn(fonts[weight], character),
+    faceName: (face) => named(openFace(face)),
+    shaped: (face, id) => shapedGlyph(openFace(face).font, id),
   };
 }
 
@@ -49,4 +60,12 @@ function glyphIn({ font, glyphs }: OpenFont, character: string): string {
   const glyph = encoded.join('');
   glyphs.set(character, glyph);
   return glyph;
+}
+
+/** Its number in the subset; what it reads is said beside it, since one glyph may stand for many letters. */
+function shapedGlyph(font: EmbeddedFont, id: number): string {
+  const number = font.subset.includeGlyph(id);
+  font.widths[number] ??= font.font.getGlyph(id).advanceWidth * font.scale;
+  font.unicode[number] ??= font.font.getGlyph(id).codePoints;
+  return number.toString(16).padStart(4, '0');
 }

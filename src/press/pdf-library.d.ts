@@ -33,6 +33,15 @@ export interface EmbeddedFont {
   readonly id: string;
   /** Glyphs as four hexadecimal digits each, and their places. */
   encode(words: string): [glyphs: string[], positions: unknown];
+  /** Inner: from font units to thousandths of the em. */
+  readonly scale: number;
+  /** Inner, by the number of a glyph in the subset: its advance in thousandths of the em, and what it reads. */
+  readonly widths: number[];
+  readonly unicode: (readonly number[])[];
+  readonly subset: { includeGlyph(id: number): number };
+  readonly font: {
+    getGlyph(id: number): { readonly advanceWidth: number; readonly codePoints: readonly number[] };
+  };
   ref(): PdfReference;
 }
 

@@ -1,6 +1,6 @@
 // One page into a document: its content, marked by the parts of the structure tree that it belongs to.
 import { compose, IDENTITY, type Path, pointsFromMm, type Transform } from '../base/index.ts';
-import type { Group, Page, SceneNode, Text } from '../page/index.ts';
+import { type Group, isSetPlainly, type Page, type SceneNode, type Text } from '../page/index.ts';
 import { lettersOf } from './lettering.ts';
 import { contentOf, type Leaf, type Pen } from './pdf-content.ts';
 import type { Lettering } from './pdf-lettering.ts';
@@ -100,7 +100,7 @@ function writeGroup(group: Group, outer: Place, parent: StructureElement, writin
   }
 }
 
-/** One element with one stretch of content; letters that the font lacks go into its actual text. */
+/** One element with one stretch of content; what is not shown letter by letter is said in its actual text. */
 function writeElement(
   type: string,
   leaves: readonly Leaf[],
@@ -111,7 +111,7 @@ function writeElement(
   writeArtifacts(writing);
   const { document, pen, lettering } = writing;
   const texts = leaves.flatMap(({ node }) => (node.kind === 'text' ? [node] : []));
-  const actual = texts.some(lacksLetters) ? texts.map(({ text }) => text).join(' ') : undefined;
+  const actual = texts.some(needsWords) ? texts.map(({ text }) => text).join(' ') : undefined;
   const element = document.struct(type, {
     ...options,
     ...(actual === undefined ? {} : { actual: wellFormed(actual) }),
@@ -126,7 +126,9 @@ function writeElement(
   element.end();
 }
 
-function lacksLetters(text: Text): boolean {
+/** Whether letters are missing in the font, or stand as one glyph or in another order than they are read. */
+function needsWords(text: Text): boolean {
+  if (!isSetPlainly(text.text, text.direction)) return true;
   return lettersOf(text).some(({ known }) => !known);
 }
 

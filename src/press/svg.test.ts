@@ -17,7 +17,7 @@ const HOSTILE = [
   '&lt;b&gt; &#0; ]]>',
   'bell\u0007 null\u0000 escape\u001b',
   'half a pair \uD83D and \uDC00',
-  'שלום مرحبا',
+  'გამარჯობა สวัสดี',
   '🙂👩‍👧',
   'line\nfeed\tand tab',
 ];

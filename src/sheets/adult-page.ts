@@ -42,20 +42,22 @@ const FURTHER_COLUMNS: Readonly<Record<Orientation, number>> = { portrait: 2, la
 
 /**
  * The adult's page. It runs on to further pages where a pack holds more kinds of sheet, or names more goals, than
- * one page can tell; the list of sheets then stands on the last.
+ * one page can tell; the list of sheets then stands on the last. Of sheets that are made without a printer it does not
+ * say how to print at true size.
  */
-export function adultPages(pack: Pack, language: Language = 'en'): readonly Page[] {
+export function adultPages(
+  pack: Pack,
+  language: Language = 'en',
+  isPrinted = true,
+): readonly Page[] {
   const page = adultPaperOf(pack.sheets[0]?.spec.page ?? DEFAULT_PAGE);
   const area = printArea(page.paper, page.orientation);
   const size = pageSize(page.paper, page.orientation);
   const words = pageWords(language).adult;
   const title = stackBlocks(titleBlocks(pack, language, area.width), area);
-  const { nodes, rest, hasList } = firstPage(
-    pack,
-    language,
-    page,
-    below(area, title.heightMm + SECTION_GAP_MM),
-  );
+  const body = below(area, title.heightMm + SECTION_GAP_MM);
+  const columns = (above: Area) => firstColumns(pack, language, page, above, isPrinted);
+  const { nodes, rest, hasList } = firstPage(pack, language, body, columns);
   const first = { ...size, title: words.title, nodes: [title.group, ...nodes] };
   if (hasList) return [first];
   const further = furtherPages(pack, language, page, rest);
@@ -70,11 +72,16 @@ interface FirstPage {
 }
 
 /** Columns, the list of sheets under them or under the one of the kinds, the proof line at the foot. */
-function firstPage(pack: Pack, language: Language, page: PageChoice, body: Area): FirstPage {
+function firstPage(
+  pack: Pack,
+  language: Language,
+  body: Area,
+  columnsIn: (above: Area) => readonly Column[],
+): FirstPage {
   const proof = proofBlock(pack, language, body.width);
   const foot = proof.draw(body.left, body.top + body.height - proof.heightMm);
   const above = { ...body, height: body.height - proof.heightMm - SECTION_GAP_MM };
-  const columns = firstColumns(pack, language, page, above);
+  const columns = columnsIn(above);
   const { groups, heightsMm, rest } = fillEach(columns);
   if (rest.length > 0) return { nodes: [...groups, foot], rest, hasList: false };
   const underColumns = columns
@@ -95,11 +102,14 @@ function firstColumns(
   language: Language,
   { paper, orientation }: PageChoice,
   above: Area,
+  isPrinted: boolean,
 ): readonly Column[] {
   const { left, right } = SIDES_MM[orientation];
   const layOut: Piece = (width) => layOutBlock(pack, language, width);
   const stop: Piece = (width) => stopBlock(language, width);
-  const size: Piece = (width) => sizeBlock(pack, language, paper, width);
+  const size: readonly Piece[] = isPrinted
+    ? [(width) => sizeBlock(pack, language, paper, width)]
+    : [];
   const help: Piece = (width) => helpBlock(language, width);
   const care: Piece = (width) => careBlock(language, width);
   const cut: readonly Piece[] = pack.toCut ? [(width) => cutBlock(pack, language, width)] : [];
@@ -110,11 +120,11 @@ function firstColumns(
   if (left === 0) {
     return [
       { area: { ...above, width: mainMm }, pieces: [...doubts, layOut, stop, ...kinds] },
-      { area: rightArea, pieces: [size, help, care] },
+      { area: rightArea, pieces: [...size, help, care] },
     ];
   }
   const leftArea = { ...above, width: left };
-  const start = [layOut, size, stop];
+  const start = [layOut, ...size, stop];
   // What the left column has no room for stands above the kinds of sheet.
   const { rest } = fillEach([{ area: leftArea, pieces: start }]);
   const leftMm = left + COLUMN_GAP_MM;

@@ -13,16 +13,17 @@ import {
   heading,
   INK,
   insetArea,
+  isolated,
   type Page,
   type PageChoice,
   pageSize,
   printArea,
-  printableName,
   sheetArea,
   stroked,
   text,
   textWidthMm,
 } from '../page/index.ts';
+import { childOnSheet } from './child-on-sheet.ts';
 import { shortCode } from './code-characters.ts';
 import { pageWords } from './page-catalogue.ts';
 import type { Sheet } from './sheet.ts';
@@ -108,6 +109,8 @@ function smallSheet(sheet: Sheet, number: number, place: Area, language: Languag
   ]);
 }
 
+const BEHIND_NAME = ' · ';
+
 function label(
   { spec, code, child }: Sheet,
   number: number,
@@ -117,14 +120,14 @@ function label(
   const baseline = place.top + LABEL_EM_MM;
   const shown = shortCode(code);
   const activity = activityOf(spec.activity).words[language].name;
-  const known = printableName(child?.name ?? '');
-  const name = known === '' ? '' : `${known} · `;
+  const known = childOnSheet(child);
   const about = pageWords(language).answerLabel(number, activity, spec.step);
   const room = place.width - textWidthMm(shown, LABEL_EM_MM) - LABEL_GAP_MM;
-  const whose = fitText(name, room / 2, LABEL_EM_MM);
+  const name = fitText(known, room / 2 - textWidthMm(BEHIND_NAME, LABEL_EM_MM), LABEL_EM_MM);
+  const whose = name === '' ? '' : `${isolated(name)}${BEHIND_NAME}`;
   const whoseMm = whose === '' ? 0 : textWidthMm(whose, LABEL_EM_MM);
   return group('answer-label', [
-    ...(whose === '' ? [] : [text(whose, place.left, baseline, LABEL_EM_MM)]),
+    ...(whose === '' ? [] : [text(whose, place.left, baseline, LABEL_EM_MM, { direction: 'ltr' })]),
     text(
       fitText(about, room - whoseMm, LABEL_EM_MM, 'bold'),
       place.left + whoseMm,

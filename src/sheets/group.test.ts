@@ -3,12 +3,15 @@ import { describe, expect, test } from 'vitest';
 import { activityOf } from '../activities/index.ts';
 import { difficultyOf, sheetDifficulty } from '../learner/index.ts';
 import type { Text } from '../page/index.ts';
+import { childOnSheet } from './child-on-sheet.ts';
 import { makeGroupPack } from './group.ts';
+import { makePack } from './make-pack.ts';
 import { markingPages } from './marking-table.ts';
 import type { SeededRecipe } from './pack.ts';
 import type { GroupChild } from './recipe.ts';
 import { readRecipe } from './recipe.ts';
 import type { Sheet } from './sheet.ts';
+import { sheetPage } from './sheet-page.ts';
 import { DEFAULT_PAGE } from './sheet-spec.ts';
 import { shownOn } from './shown-on.ts';
 
@@ -43,6 +46,20 @@ function logitsOf({ spec, tasks }: Sheet): number {
 }
 
 const group = CHILDREN.map((name) => ({ name }));
+
+test('two children of one name have their number behind it on their sheets, others have not', () => {
+  const sheets = packFor(recipeFor([{ name: 'Wren' }, { name: 'Moss' }, { name: 'Wren' }]));
+  const named = sheets.map(({ child }) => childOnSheet(child));
+  expect([...new Set(named)]).toEqual(['Wren 1', 'Moss', 'Wren 3']);
+});
+
+test('more sheets than a pack may hold over all children are refused before any is made', () => {
+  const parts = [{ activity: 'odd-one-out', step: 5, values: {}, sheets: 501 }] as const;
+  const children = Array.from({ length: 11 }, (_, index) => ({ name: `Wren ${index}` }));
+  expect(makePack(recipeFor(children, { parts }))).toMatchObject({
+    refusals: [{ code: 'too-big', got: 5511 }],
+  });
+});
 
 describe('a pack for a group', () => {
   const sheets = packFor(recipeFor(group));
@@ -159,6 +176,17 @@ describe('the table for marking', () => {
     expect(words.filter((word) => word === 'Wren')).toHaveLength(2);
     expect(words.join(' ')).not.toContain('ليلى');
     expect(words).toContain('3 · odd one out, step 5');
+  });
+
+  test('has the number that stands on the sheets of a child whose name cannot be printed', () => {
+    const sheets = packFor(recipeFor([{ name: 'Wren' }, { name: 'ליאת' }]));
+    const [wren = '', other = ''] = ['Wren', 'ליאת'].map((name) =>
+      JSON.stringify(
+        sheets.filter(({ child }) => child?.name === name).map((each) => sheetPage(each)),
+      ),
+    );
+    expect(wren).toContain('"Wren"');
+    expect(other).toContain('"text":"2"');
   });
 
   test('is not printed for a pack for nobody in particular', () => {

@@ -64,7 +64,9 @@ export function makeGroupPack(
 }
 
 function sheetChild(children: readonly GroupChild[], place: number): SheetChild {
-  return { number: place + 1, name: children[place]?.name ?? '' };
+  const name = children[place]?.name ?? '';
+  const isShared = children.some((child, other) => other !== place && child.name === name);
+  return { number: place + 1, name, ...(isShared ? { isShared } : {}) };
 }
 
 /** By child, by part, its sheets. */

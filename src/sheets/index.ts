@@ -1,9 +1,10 @@
 // Recipes, sheets, packs, their codes, their pages and their files.
 export { adultPages } from './adult-page.ts';
 export { answerPages } from './answer-pages.ts';
+export { childOnSheet } from './child-on-sheet.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
 export { CODE_ALPHABET, LONGEST_CODE, shortCode } from './code-characters.ts';
-export { featuresToDo } from './cut-demands.ts';
+export { featuresToDo, materialsToDo } from './cut-demands.ts';
 export { cutPagesOf, notToBeCut } from './cut-pages.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
 export { frameworkNames } from './goals-served.ts';
@@ -30,7 +31,7 @@ export {
 } from './pack-check.ts';
 export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
 export { packOfCodes } from './pack-of-codes.ts';
-export { type PackPagesOptions, packPages, printedPapers } from './pack-pages.ts';
+export { type PackPagesOptions, packPages, printedPapers, sheetPages } from './pack-pages.ts';
 export { childFileName, packsOfChildren } from './packs-of-children.ts';
 export { footLabels } from './page-catalogue.ts';
 export { printedColours } from './printed-colours.ts';
@@ -54,6 +55,7 @@ export { type JsonSchema, SCHEMAS } from './schemas.ts';
 export { makeSheet, mostTasks, type Sheet, type SheetRequest } from './sheet.ts';
 export { pagesInInks, sheetPage, taskGroups } from './sheet-page.ts';
 export {
+  adultPaperOf,
   coloursField,
   DEFAULT_PAGE,
   DEFAULT_PRINT,

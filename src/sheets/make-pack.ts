@@ -1,7 +1,8 @@
 // The pack of a recipe: for a group where it names children, else for nobody in particular.
-import { accept, type Result } from '../base/index.ts';
+import { accept, type Result, refuse } from '../base/index.ts';
 import { makeGroupPack } from './group.ts';
 import { makePlainPack, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
+import { countRefusals } from './recipe.ts';
 import { toCutField } from './to-cut.ts';
 
 /**
@@ -11,6 +12,8 @@ import { toCutField } from './to-cut.ts';
 export function makePack(recipe: SeededRecipe, onProgress: OnProgress = () => {}): Result<Pack> {
   if (recipe.onlyWith !== undefined)
     throw new Error('pack: expected no onlyWith here, got a stock');
+  const refusals = countRefusals(recipe);
+  if (refusals.length > 0) return refuse(...refusals);
   const make = recipe.children === undefined ? makePlainPack : makeGroupPack;
   const pack = make(recipe, onProgress);
   if (!pack.ok) return pack;

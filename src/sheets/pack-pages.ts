@@ -28,6 +28,14 @@ export interface PackPagesOptions {
   readonly language?: Language;
 }
 
+interface SheetPagesOptions {
+  readonly isSingle: boolean | undefined;
+  readonly language?: Language;
+}
+
+/** A sheet as one page. */
+type DrawSheet = (sheet: Sheet, language: Language) => Page;
+
 /** The adult's page, for a group the table for marking, the sheets, each before its pages to cut, the answer pages. */
 export function packPages(pack: Pack, options: PackPagesOptions = {}): Pages {
   const { language = 'en' } = options;
@@ -47,7 +55,7 @@ function* pagesOf(
     yield* adultPages(pack, language);
     yield* markingPages(pack.sheets, language);
   }
-  yield* sheetPages(pack, isSingle, language);
+  yield* sheetPages(pack, { isSingle, language });
   if (withAnswers) yield* answerPages(pack.sheets, language);
 }
 
@@ -61,10 +69,10 @@ export function printedPapers(
 }
 
 /** Each sheet before its pages to cut; where two share a page, all that lie alike before theirs. */
-function* sheetPages(
+export function* sheetPages(
   pack: Pack,
-  isSingle: boolean | undefined,
-  language: Language,
+  { isSingle, language = 'en' }: SheetPagesOptions,
+  draw: DrawSheet = sheetPage,
 ): Generator<Page> {
   const cutPages = cutPagesOf(pack, language);
   const cutPagesFor = (place: number) => cutPages(place).flatMap(({ pages }) => pages);
@@ -74,11 +82,11 @@ function* sheetPages(
     from += run.length;
     if (!isSingle && run.some(({ spec }) => isHalf(spec.page.paper))) {
       for (const [first, second] of cutAndStack(run))
-        yield twoUp(sheetPage(first, language), second && sheetPage(second, language));
+        yield twoUp(draw(first, language), second && draw(second, language));
       yield* inPairs(places.flatMap(cutPagesFor));
     } else {
       for (const [index, sheet] of run.entries()) {
-        yield sheetPage(sheet, language);
+        yield draw(sheet, language);
         yield* cutPagesFor(places[index] ?? 0);
       }
     }

@@ -24,6 +24,7 @@ function sheetSchema(id: ActivityId) {
     child: closedObject({
       number: wholeNumber(1, MOST_CHILDREN),
       name: z.string().min(1).max(LONGEST_NAME),
+      isShared: z.boolean().optional(),
     }).optional(),
     edited: z.literal(true).optional().describe('Whether a person changed it by hand.'),
     tasks: z.array(z.record(z.string(), z.unknown())).min(1).max(MOST_TASKS),

@@ -272,7 +272,8 @@ function groupChild({ name, shift }: z.infer<typeof childSchema>): GroupChild {
   return { name, ...(shift === undefined ? {} : { shift }) };
 }
 
-function countRefusals({ parts, children }: Recipe): readonly Refusal[] {
+/** More sheets than a pack may hold, over all children. */
+export function countRefusals({ parts, children }: Recipe): readonly Refusal[] {
   const each = parts.reduce((sum, part) => sum + part.sheets, 0);
   const sheets = each * (children?.length ?? 1);
   return sheets > MOST_SHEETS

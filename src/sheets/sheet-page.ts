@@ -11,6 +11,7 @@ import {
   printArea,
   sheetArea,
 } from '../page/index.ts';
+import { childOnSheet } from './child-on-sheet.ts';
 import { footQuestion } from './foot-question.ts';
 import { pageWords } from './page-catalogue.ts';
 import { type PlacedTask, placedTasks } from './placed-tasks.ts';
@@ -35,7 +36,7 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
     question: footQuestion(say, about, printArea(paper, orientation, margin).width),
     about,
     labels: words.foot,
-    child: sheet.child?.name,
+    child: childOnSheet(sheet.child),
   });
   return {
     ...pageSize(paper, orientation),

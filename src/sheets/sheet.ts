@@ -27,6 +27,8 @@ export interface SheetChild {
   /** Place in the group, 1 upward: tells two of one name apart. */
   readonly number: number;
   readonly name: string;
+  /** Whether another child of the group has the same name; absent: none. */
+  readonly isShared?: boolean;
 }
 
 /** A spec in which the number of tasks may be left to the step and the page. */

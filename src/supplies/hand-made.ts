@@ -1,13 +1,38 @@
 // What sheets take of a house: what the child uses and, where there is no printer, what the adult makes the page with.
-import { activityOf, type Material } from '../activities/index.ts';
+import type { Material } from '../activities/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
-import { gatheredMaterials, type PackMaterials, type Sheet, type Stock } from '../sheets/index.ts';
+import {
+  gatheredMaterials,
+  type Made,
+  materialsToDo,
+  type PackMaterials,
+  type Sheet,
+  type Stock,
+  type ToCut,
+} from '../sheets/index.ts';
 
 /** A dot of a page made by hand where the house has no stickers at all, in mm: common practice, no source. */
 const USUAL_DOT_MM = 16;
 
-/** All that sheets take. What a printer prints costs nothing; without one each coloured dot is a sticker, too. */
-export function usedBy(sheets: readonly Sheet[], stock: Stock): PackMaterials {
+/** How sheets come about in a house; absent: printed where it has a printer, with nothing to be cut out. */
+export interface Making {
+  readonly made?: Made | undefined;
+  readonly toCut?: readonly ToCut[] | undefined;
+}
+
+/** A stock, and how sheets are to be made of it: whatever is left of it is for the same. */
+export type House = Stock & Making;
+
+/** The stock for sheets that come about in this way. */
+export function houseFor(stock: Stock, { made, toCut }: Making): House {
+  return { ...stock, made, toCut };
+}
+
+/**
+ * All that sheets take. What a printer prints costs nothing; of half-made sheets each coloured dot is a sticker, too, and
+ * by hand, as always without a printer, all that has a colour is made of something.
+ */
+export function usedBy(sheets: readonly Sheet[], stock: House): PackMaterials {
   return gatheredMaterials(sheets.flatMap((sheet) => materialsOf(sheet, stock)));
 }
 
@@ -26,13 +51,15 @@ function singlyOf(materials: PackMaterials): readonly Material[] {
   ];
 }
 
-function materialsOf({ spec, tasks }: Sheet, stock: Stock): readonly Material[] {
-  const { materials } = activityOf(spec.activity);
-  const used = tasks.flatMap((task) => materials(task));
-  if (stock.printer !== 'none') return used;
+function materialsOf(sheet: Sheet, house: House): readonly Material[] {
+  const made = house.printer === 'none' ? 'by-hand' : (house.made ?? 'printed');
+  const used = materialsToDo(sheet, made === 'printed' ? house.toCut : []);
+  if (made === 'printed') return used;
   const sticker = used.find((material) => material.kind === 'sticker');
-  const dotMm = sticker?.diameterMm ?? commonestMm(stock);
-  return [...used, ...tasks.flatMap(({ printed }) => madeByHand(printed, dotMm))];
+  const dotMm = sticker?.diameterMm ?? commonestMm(house);
+  const own = sheet.tasks.flatMap(({ printed }) => madeByHand(printed, dotMm));
+  const isOwn = ({ kind }: Material) => made === 'by-hand' || kind === 'sticker';
+  return [...used, ...own.filter(isOwn)];
 }
 
 /** The size that there is most of, the larger one of two. */

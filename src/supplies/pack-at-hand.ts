@@ -11,8 +11,9 @@ import {
   type Sheet,
   type Stock,
   shownOn,
+  toCutField,
 } from '../sheets/index.ts';
-import { together, usedBy } from './hand-made.ts';
+import { houseFor, together, usedBy } from './hand-made.ts';
 import { notInTheHouse, stickersIn } from './not-in-the-house.ts';
 import { isEnough, lackingFor, stockAfter } from './stock.ts';
 import { waysOf } from './ways.ts';
@@ -32,12 +33,14 @@ export function makePackAtHand(
 ): Result<Pack> {
   if (onlyWith === undefined) return makePack(recipe, onProgress);
   const printed: SeededRecipe = { ...recipe, print: printOn(onlyWith, recipe.print) };
-  const free = freePack(printed, onlyWith, onProgress);
+  const house = houseFor(onlyWith, recipe);
+  const free = freePack(printed, house, onProgress);
   if (!free.ok || free.value !== undefined) return free as Result<Pack>;
-  const { sheets, isWhole } = sheetsAtHand(printed, onlyWith, onProgress);
-  const { seed, goals } = printed;
-  if (isWhole) return accept({ seed, sheets, ...(goals === undefined ? {} : { goals }) });
-  return refuseFor(printed, onlyWith, sheets.length, onProgress);
+  const { sheets, isWhole } = sheetsAtHand(printed, house, onProgress);
+  const { seed, goals, toCut } = printed;
+  const named = { ...(goals === undefined ? {} : { goals }), ...toCutField(toCut) };
+  if (isWhole) return accept({ seed, sheets, ...named });
+  return refuseFor(printed, house, sheets.length, onProgress);
 }
 
 /** A grey printer prints grey whatever is asked for. */

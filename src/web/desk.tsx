@@ -65,7 +65,7 @@ export function Desk(props: DeskProps) {
       </div>
       <MoreChoices {...controls} house={house} />
       <GroupNames group={written} onChange={write} />
-      <HowMade entries={entries} edit={edit} />
+      <HowMade entries={entries} edit={edit} house={house} />
       <PrintDoubts
         doubts={doubts}
         isSure={isSure}

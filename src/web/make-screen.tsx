@@ -9,7 +9,7 @@ import { useHouse } from './house/use-house.ts';
 import { VIEWS, type View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
 import { useKept } from './offline/kept.ts';
-import { type Entries, withStock } from './recipe/entries.ts';
+import { type Entries, isPrinted, withStock } from './recipe/entries.ts';
 import { useRecipe } from './recipe/use-recipe.ts';
 import type { ScreenProps } from './screen-props.ts';
 import { PageBar } from './table/page-bar.tsx';
@@ -36,7 +36,7 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const [isByHand, setByHand] = useKept('changing by hand', readYes);
   // A guide and a half-made page show the sheet in another way.
-  const canChange = view === 'sheet' && (entries.made ?? 'printed') === 'printed';
+  const canChange = view === 'sheet' && isPrinted(entries);
   const hand = useHand(maker, entries, sheet, isByHand && canChange, edit);
   const turnToFirst = (next: Entries) => {
     setSheet(1);

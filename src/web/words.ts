@@ -154,11 +154,16 @@ export const words = {
   recipe: 'What to make',
   desk: 'Recipe and what to do with it',
   more: 'More choices',
+  moreAsked: 'What is asked',
+  moreLayout: 'The page',
+  moreHouse: 'What you have',
   less: (label: string) => `Less: ${label}`,
   moreOf: (label: string) => `More: ${label}`,
   toCut: 'To cut out',
   toCutHelp:
     'Printed after each sheet, with its code. Pieces are there for sheets with empty places for figures, a key card for sheets with a key or a model. The sheet itself stays as it is.',
+  toCutPrinted:
+    'Only printed sheets have pages to cut: choose “printed” below, where it says how the sheets are made.',
   toCutNames: {
     pieces: 'pieces to cut',
     'key-card': 'the key as a card',
@@ -197,6 +202,8 @@ export const words = {
       'No printer: a list of what to fold, rule, stick on and draw on a blank page, and where. Read it from the screen or a print of it.',
   },
   madeWays: { printed: 'printed', 'half-made': 'half-made', 'by-hand': 'made by hand' },
+  noPrinter:
+    'Supplies says that there is no printer in the house. Choose “made by hand” for a list of what to stick and draw, and where.',
   madeLayout: 'The layout is',
   madeLayouts: { no: 'as printed', yes: 'the quickest by hand: one task a page' },
   turnAdultPage: {

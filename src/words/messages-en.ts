@@ -20,6 +20,7 @@ export const MESSAGES = {
   'unknown.choices': 'Known are {choices}.',
   'unknown.nothing': 'Take it out.',
   most: '{at}: expected at most {max} {unit}, got {got}.',
+  'room.none': '{at}: there is room for no {unit}.',
   check:
     '{at}: {got} has a wrong, missing or extra character, or two swapped. Compare it with the code on the sheet.',
   version:

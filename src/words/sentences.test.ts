@@ -78,6 +78,17 @@ const CASES: readonly (readonly [Refusal, string])[] = [
     'by-key › tasks: expected at most 2 tasks on A4 portrait, got 6. Ask for 2 or fewer.',
   ],
   [
+    {
+      code: 'does-not-fit',
+      at: 'by-key › tasks',
+      got: 1,
+      max: 0,
+      unit: 'tasks on A5 portrait',
+      advice: 'choose an easier step',
+    },
+    'by-key › tasks: there is room for no tasks on A5 portrait. Choose an easier step.',
+  ],
+  [
     { code: 'unwritable', at: 'pack.pdf', reason: 'the disk is full' },
     'pack.pdf: cannot be written: the disk is full.',
   ],

@@ -40,7 +40,7 @@ function sentencesOf(refusal: Refusal, language: Language): readonly string[] {
     case 'too-big':
       return [mostSentence(say, refusal)];
     case 'does-not-fit':
-      return [mostSentence(say, refusal), sentence(refusal.advice)];
+      return [roomSentence(say, refusal), sentence(refusal.advice)];
     case 'wrong-check':
       return [say('check', { at, got })];
     case 'unknown-version': {
@@ -94,6 +94,11 @@ function mostSentence(
   { at, got, max, unit }: Of<'too-big' | 'does-not-fit'>,
 ): string {
   return say('most', { at, max, unit, got });
+}
+
+function roomSentence(say: SayRefusal, refusal: Of<'does-not-fit'>): string {
+  const { at, max, unit } = refusal;
+  return max === 0 ? say('room.none', { at, unit }) : mostSentence(say, refusal);
 }
 
 function correctionSentence(

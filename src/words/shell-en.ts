@@ -90,6 +90,7 @@ Examples:
   samewise check pack.json
   samewise ruler --out ruler.pdf
 `,
+  noPrinter: 'the house has no printer: --by-hand makes guides for making the sheets by hand',
   seedChosen: (seed) => `seed ${seed}; the same pack again with --seed ${seed}`,
   proving: (done, all) => `proving sheet ${done} of ${all}`,
   drawing: (done, all) => `drawing sheet ${done} of ${all}`,

@@ -51,6 +51,8 @@ export interface ShellWords {
   readonly sheetsToCut: Readonly<Record<'cards' | 'key-card' | 'pieces', string>>;
   readonly arguments: Readonly<Record<'file' | 'code' | 'activity' | 'schema', string>>;
   readonly examples: string;
+  /** The house that the pack is made for has no printer. */
+  readonly noPrinter: string;
   readonly seedChosen: (seed: number) => string;
   readonly proving: (done: number, all: number) => string;
   readonly drawing: (done: number, all: number) => string;

@@ -1,4 +1,5 @@
 // What `samewise pack` promises for a group.
+import { execFileSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -32,6 +33,17 @@ function logitsOf({ activity, tasks }: FileSheet): number {
 }
 
 describe('a pack for a group', () => {
+  it('has each name on paper, in other scripts, too', async () => {
+    const cwd = emptyFolder();
+    const names = ['ليلى', 'אורי', 'आरव', 'Соня', 'Ελένη'];
+    const words = [...PACK, '--children', names.join(','), '--out', 'pack.pdf'];
+    const made = await samewise(words, { cwd });
+    expect(made.code, made.stderr).toBe(0);
+    const text = execFileSync('pdftotext', [join(cwd, 'pack.pdf'), '-'], { encoding: 'utf8' });
+    // Twice on the sheets, twice with the answers, once in the table.
+    for (const name of names) expect(text.split(name).length - 1, name).toBe(5);
+  });
+
   it('has different sheets of equal difficulty with each child’s name, and is checked like any other', async () => {
     const cwd = emptyFolder();
     const made = await samewise([...PACK, '--children', NAMES, '--json', 'pack.json'], { cwd });

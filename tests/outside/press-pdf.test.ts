@@ -26,7 +26,7 @@ const HOSTILE = [
   [`<b> & "quotes" ' (brackets) \\ %`, `<b> & "quotes" ' (brackets) \\ %`],
   ['bell\u0007 null\u0000 escape\u001b', 'bell\uFFFD null\uFFFD escape\uFFFD'],
   ['half a pair \uD83D and \uDC00', 'half a pair \uFFFD and \uFFFD'],
-  ['שלום مرحبا', 'שלום مرحبا'],
+  ['გამარჯობა สวัสดี', 'გამარჯობა สวัสดี'],
   ['🙂👩‍👧', '🙂👩‍👧'],
   ['line\nfeed\tand tab', 'line feed and tab'],
 ] as const;
@@ -149,7 +149,7 @@ test.each(HOSTILE)(
 );
 
 test('a line with letters that the font lacks is told in full, though they are drawn as boxes', async () => {
-  const pdf = await pdfOf([linePageOf('Shalom: שלום 🙂')]);
-  expect(elementsOf(pdf, 'P')).toEqual([{ actual: 'Shalom: שלום 🙂' }]);
-  expect(unbroken(readWith(pdf, 'pdftotext', 'FILE', '-'))).toContain('Shalom:');
+  const pdf = await pdfOf([linePageOf('Salami: სალამი 🙂')]);
+  expect(elementsOf(pdf, 'P')).toEqual([{ actual: 'Salami: სალამი 🙂' }]);
+  expect(unbroken(readWith(pdf, 'pdftotext', 'FILE', '-'))).toContain('Salami:');
 });

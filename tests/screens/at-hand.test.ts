@@ -15,10 +15,10 @@ const SWITCH = 'Only with what you have';
 const stickersOf = (count: number): readonly StickerStock[] =>
   (['red', 'blue', 'green'] as const).map((colour) => ({ colour, diameterMm: 10, count }));
 
-function counted(stickers: readonly StickerStock[]): Entry {
+function counted(stickers: readonly StickerStock[], printer: 'colour' | 'none' = 'colour'): Entry {
   return {
     ...{ id: idAt(9), at: 9, kind: 'stock', stickers, crayons: ['red'], tools: ['pencil'] },
-    printer: 'colour',
+    printer,
   };
 }
 
@@ -151,3 +151,20 @@ test.each([PHONE, DESKTOP])(
     }
   },
 );
+
+test('a house without a printer is told of making by hand, until that is chosen', async () => {
+  const page = await app.open('record', { waitFor: 'record' });
+  await putEntries(page, [childEntry(1, 1, { nickname: 'Fern' }), counted(stickersOf(90), 'none')]);
+  await page.goto(`${app.address()}?made#${RECIPE}`);
+  const hint = page.getByText('there is no printer in the house');
+  await hint.waitFor();
+  await page.getByRole('radio', { name: 'made by hand' }).click();
+  await hint.waitFor({ state: 'detached' });
+});
+
+test('dots that an adult sticks on half-made sheets are counted', async () => {
+  const page = await openMake(stickersOf(90), `${RECIPE}&with.content=colours`);
+  const before = await page.locator('.uses').textContent();
+  await page.getByRole('radio', { name: 'half-made' }).click();
+  await page.waitForFunction((old) => document.querySelector('.uses')?.textContent !== old, before);
+});

@@ -46,3 +46,22 @@ test('the PDF has the page of pieces between the sheet and its answers', async (
   const pdf = readFileSync(await (await coming).path(), 'latin1');
   expect([...pdf.matchAll(/\/Type ?\/Page\b/g)].length).toBe(4);
 });
+
+test('pages to cut are offered for printed sheets alone, and come back with them', async () => {
+  const page = await app.open(`${RECIPE}&toCut=pieces&made=half-made`);
+  await page.getByRole('button', { name: 'More choices' }).click();
+  const chip = page.getByRole('button', { name: 'pieces to cut' });
+  expect(await chip.isDisabled()).toBe(true);
+  await page.getByText('Only printed sheets have pages to cut').waitFor();
+  expect(await page.getByRole('radio', { name: 'To cut' }).count()).toBe(0);
+  await page.getByRole('radio', { name: 'printed', exact: true }).click();
+  await page.getByRole('radio', { name: 'To cut' }).waitFor();
+  expect(await chip.isEnabled()).toBe(true);
+});
+
+test('more choices stand under what they are about', async () => {
+  const page = await app.open(RECIPE);
+  await page.getByRole('button', { name: 'More choices' }).click();
+  const headings = await page.locator('.more h3').allTextContents();
+  expect(headings).toEqual(['What is asked', 'The page', 'What you have']);
+});

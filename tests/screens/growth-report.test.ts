@@ -49,12 +49,21 @@ test('with the notes it holds them, and on Letter it is on Letter', async () => 
 });
 
 test('a name in letters that the font lacks is left as a line to write on, and said to be', async () => {
+  const named = childEntry(1, 1, { nickname: 'გვიმრა' });
+  const page = await openGrowth(app, [named, ...results.slice(0, 4)]);
+  await page.getByRole('heading', { name: 'How გვიმრა is getting on' }).waitFor();
+  const { bytes } = await pdfOf(page);
+  expect(wordsIn(bytes)).toMatch(/How _+ is getting on/);
+  expect(wordsIn(bytes)).toContain('letters are missing');
+});
+
+test('a name in another script is printed whole', async () => {
   const named = childEntry(1, 1, { nickname: 'Папороть' });
   const page = await openGrowth(app, [named, ...results.slice(0, 4)]);
   await page.getByRole('heading', { name: 'How Папороть is getting on' }).waitFor();
   const { bytes } = await pdfOf(page);
-  expect(wordsIn(bytes)).toMatch(/How _+ is getting on/);
-  expect(wordsIn(bytes)).toContain('letters are missing');
+  expect(wordsIn(bytes)).toContain('How Папороть is getting on');
+  expect(wordsIn(bytes)).not.toContain('letters are missing');
 });
 
 test('it is printed by the browser from drawn pages', async () => {

@@ -44,7 +44,7 @@ test('the server forbids inline script and anything from elsewhere', async () =>
   const response = await fetch(app.address());
   const policy = response.headers.get('content-security-policy') ?? '';
   expect(policy).toContain("default-src 'self'");
-  expect(policy).not.toContain('unsafe');
+  expect(policy).not.toMatch(/'unsafe-/);
   expect(await response.text()).not.toMatch(/<script(?![^>]*\bsrc=)/);
 });
 

@@ -128,3 +128,28 @@ test('the answers and the page for the adult can be looked at', async () => {
   await drawnAnew(page, answers);
   expect(await page.locator('.sheet').getByLabel('50 mm').count()).toBeGreaterThan(0);
 });
+
+test.each([320, 360, 1280, 1440])(
+  'no comma or full stop begins a line, %d px wide',
+  async (width) => {
+    const viewport = { width, height: 800 };
+    const page = await app.open('activity=by-key&step=5&seed=5&paper=A5&orientation=landscape', {
+      viewport,
+    });
+    const loose = await page.locator('.sentence .with-mark').evaluateAll(
+      (spans) =>
+        spans.filter((span) => {
+          const mark = span.lastChild;
+          if (mark?.nodeType !== Node.TEXT_NODE) return false;
+          const range = document.createRange();
+          range.selectNodeContents(mark);
+          const [its, all] = [range.getBoundingClientRect(), span.getBoundingClientRect()];
+          return its.left - all.left < 4;
+        }).length,
+    );
+    expect(loose).toBe(0);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+      width,
+    );
+  },
+);

@@ -66,12 +66,12 @@ function drawFold(y: number, widthMm: number, { language }: PrintStyle): readonl
   const end = wordEnd - wordMm - WORD_GAP_MM;
   const mark = { colour: QUIET_INK, widthMm: LINE_MM, ends: 'square' } as const;
   return [
-    line(0, y, EDGE_MARK_MM, y, mark),
+    line(LINE_MM / 2, y, EDGE_MARK_MM, y, mark),
     line(from, y, end, y, { colour: FAINT_INK, widthMm: FINE_MM, dashMm: FOLD_DASH_MM }),
     text(fold, wordEnd, y + 0.32 * WORD_EM_MM, WORD_EM_MM, {
       anchor: 'end',
       colour: QUIET_INK,
     }),
-    line(widthMm - EDGE_MARK_MM, y, widthMm, y, mark),
+    line(widthMm - EDGE_MARK_MM, y, widthMm - LINE_MM / 2, y, mark),
   ];
 }

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { boundsOf, groupsOf, outsideOf } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import { ORIENTATIONS, PAPER_NAMES, pageSize, sheetArea } from '../../page/index.ts';
-import { draw } from './draw.ts';
+import { draw, room } from './draw.ts';
 import { FOLD_GUIDE_SIZE, foldGuide } from './fold-guide.ts';
 import { planPage } from './page-plan.ts';
 import { anyTasks } from './tasks-to-test.ts';
@@ -16,6 +16,9 @@ test('once the upper part of the paper is folded back, nothing of what was to be
       const area = sheetArea(paper, orientation);
       const size = { widthMm: area.width, heightMm: area.height };
       for (const { printed, name } of ALL) {
+        const least = room(printed);
+        // What has no room on a paper is refused there.
+        if (least.widthMm > area.width || least.heightMm > area.height) continue;
         const page = draw(printed, size, { print: 'colour' });
         const fold = planPage(printed, size).foldMm;
         const where = `${name}, ${paper} ${orientation}`;

@@ -1,5 +1,6 @@
 // How the sheets come about: printed, half-made or by hand; by hand also in the layout that is quickest.
 import { Chips } from '../children/chips.tsx';
+import type { House } from '../house/house.ts';
 import { type Entries, withMade } from '../recipe/entries.ts';
 import { words } from '../words.ts';
 
@@ -8,9 +9,10 @@ type Way = keyof typeof words.madeWays;
 export interface HowMadeProps {
   readonly entries: Entries;
   readonly edit: (entries: Entries) => void;
+  readonly house: House;
 }
 
-export function HowMade({ entries, edit }: HowMadeProps) {
+export function HowMade({ entries, edit, house }: HowMadeProps) {
   const way: Way =
     entries.made === 'half-made' || entries.made === 'by-hand' ? entries.made : 'printed';
   return (
@@ -23,6 +25,9 @@ export function HowMade({ entries, edit }: HowMadeProps) {
         isNeeded
         onChange={([made]) => made && edit(withMade(entries, made, entries.quick))}
       />
+      {house.stock?.printer === 'none' && way !== 'by-hand' ? (
+        <p className="help">{words.noPrinter}</p>
+      ) : null}
       {way === 'by-hand' ? (
         <Chips
           label={words.madeLayout}

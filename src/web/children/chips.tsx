@@ -12,10 +12,12 @@ export interface ChipsProps<T extends string> {
   readonly several?: boolean;
   /** Whether one always stays chosen. */
   readonly isNeeded?: boolean;
+  readonly isDisabled?: boolean;
 }
 
 export function Chips<T extends string>(props: ChipsProps<T>) {
-  const { label, help, names, chosen, onChange, several = false, isNeeded = false } = props;
+  const { label, help, names, chosen, onChange, several = false } = props;
+  const { isNeeded = false, isDisabled = false } = props;
   const id = useId();
   const all = Object.entries(names) as [T, string][];
   return (
@@ -29,6 +31,7 @@ export function Chips<T extends string>(props: ChipsProps<T>) {
         {...(help === undefined ? {} : { 'aria-describedby': `${id}-help` })}
         selectionMode={several ? 'multiple' : 'single'}
         disallowEmptySelection={isNeeded}
+        isDisabled={isDisabled}
         selectedKeys={chosen}
         onSelectionChange={(keys) => onChange(all.flatMap(([key]) => (keys.has(key) ? [key] : [])))}
       >

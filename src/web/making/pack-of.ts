@@ -12,7 +12,7 @@ import {
   toCutField,
 } from '../../sheets/index.ts';
 import { makePackAtHand } from '../../supplies/index.ts';
-import type { Entries } from '../recipe/entries.ts';
+import { type Entries, isPrinted } from '../recipe/entries.ts';
 import { withChanged } from './changed-sheets.ts';
 import { fitValues } from './fit-values.ts';
 import type { Group } from './protocol.ts';
@@ -85,7 +85,7 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
     ...(ink === undefined ? {} : { ink }),
     ...(made === undefined ? {} : { made }),
     ...(goals === undefined ? {} : { goals }),
-    ...(toCut === undefined ? {} : { toCut }),
+    ...(toCut === undefined || !isPrinted(entries) ? {} : { toCut }),
     ...(atHand && stock !== undefined ? { onlyWith: stock } : {}),
     parts: [{ activity, step, values, sheets, ...(tasks === undefined ? {} : { tasks }) }],
   });

@@ -1,13 +1,17 @@
 // The worker that makes a whole pack and writes it as a PDF, or draws its pages for the browser to print.
 import boldUrl from '../../../assets/fonts/Andika-Bold.ttf?url';
 import regularUrl from '../../../assets/fonts/Andika-Regular.ttf?url';
+import { loadFile } from './load-file.ts';
 import { pressPack } from './press-pack.ts';
 import type { PressNews, PressOrder } from './protocol.ts';
+import { loadScriptsOf } from './script-fonts.ts';
 
 self.addEventListener('message', async (event: MessageEvent<PressOrder>) => {
   const tell = (news: PressNews) =>
     self.postMessage(news, 'bytes' in news ? { transfer: [news.bytes.buffer] } : {});
   try {
+    // Names and remarks may be in any script; all words of an order are plain data.
+    await loadScriptsOf(JSON.stringify(event.data));
     await pressPack(event.data, loadFonts, tell);
   } catch (defect) {
     tell({ kind: 'broken', detail: defect instanceof Error ? defect.message : String(defect) });
@@ -15,12 +19,6 @@ self.addEventListener('message', async (event: MessageEvent<PressOrder>) => {
 });
 
 async function loadFonts() {
-  const [regular, bold] = await Promise.all([load(regularUrl), load(boldUrl)]);
+  const [regular, bold] = await Promise.all([loadFile(regularUrl), loadFile(boldUrl)]);
   return { regular, bold };
-}
-
-async function load(address: string): Promise<Uint8Array> {
-  const response = await fetch(address);
-  if (!response.ok) throw new Error(`the font did not load (${response.status})`);
-  return new Uint8Array(await response.arrayBuffer());
 }

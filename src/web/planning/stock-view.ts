@@ -1,8 +1,9 @@
 // What is in the house now, what sheets take of it, and what a plan lacks.
 import { accept, type Result } from '../../base/index.ts';
 import { type Stock, viewOf } from '../../records/index.ts';
-import { packOfCodes } from '../../sheets/index.ts';
+import { MADE, packOfCodes } from '../../sheets/index.ts';
 import {
+  houseFor,
   isEnough,
   lackingFor,
   materialsReader,
@@ -59,5 +60,8 @@ export function usesView({ stock, ...asked }: UsesAsked): Result<readonly Use[]>
     'codes' in asked
       ? packOfCodes(asked.codes)
       : packOf(asked.recipe, asked.recipe.sheets, undefined, asked.group);
-  return pack.ok ? accept(usesOf(usedBy(pack.value.sheets, stock), stock)) : pack;
+  if (!pack.ok) return pack;
+  const made = 'recipe' in asked ? MADE.find((name) => name === asked.recipe.made) : undefined;
+  const house = houseFor(stock, { made, toCut: pack.value.toCut });
+  return accept(usesOf(usedBy(pack.value.sheets, house), stock));
 }

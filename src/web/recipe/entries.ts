@@ -71,6 +71,11 @@ export function withMade(entries: Entries, made: string, quick?: string): Entrie
   };
 }
 
+/** Only with printed sheets come pages to be cut out. */
+export function isPrinted({ made = 'printed' }: Entries): boolean {
+  return made === 'printed';
+}
+
 /** Another paper. One half as large lies sideways at first: it is then as wide as the whole one upright. */
 export function onPaper(entries: Entries, paper: string): Entries {
   return { ...entries, paper, ...(paper === 'A5' ? { orientation: 'landscape' } : {}) };

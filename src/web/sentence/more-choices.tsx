@@ -1,11 +1,11 @@
 // What else the activity can be asked for, folded away until wanted: one short sentence each.
-import { useId } from 'react';
+import { type ReactNode, useId } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Chips } from '../children/chips.tsx';
 import { Fold } from '../fold.tsx';
 import type { House } from '../house/house.ts';
 import type { ParameterCard } from '../making/protocol.ts';
-import { withGoals, withToCut } from '../recipe/entries.ts';
+import { isPrinted, withGoals, withToCut } from '../recipe/entries.ts';
 import { SENTENCE_PARAMETERS, words } from '../words.ts';
 import { AtHandSwitch } from './at-hand-switch.tsx';
 import { ColourChips } from './colour-chips.tsx';
@@ -19,14 +19,11 @@ export function MoreChoices(props: ControlsProps & { readonly house: House }) {
   const isOwn = Object.keys(entries.changes).length > 0;
   return (
     <Fold className="more" title={words.more} level={2}>
-      <ul className="further">
+      <Choices title={words.moreAsked}>
         {further.map((parameter) => (
           <Further key={parameter.name} parameter={parameter} props={props} />
         ))}
-        <ColourChips {...props} />
-        <LayoutChoices {...props} />
-        <AtHandSwitch entries={entries} edit={edit} house={house} />
-      </ul>
+      </Choices>
       <Button
         className="quiet"
         isDisabled={!isOwn}
@@ -34,13 +31,21 @@ export function MoreChoices(props: ControlsProps & { readonly house: House }) {
       >
         {words.ownChoices}
       </Button>
+      <Choices title={words.moreLayout}>
+        <LayoutChoices {...props} />
+      </Choices>
+      <Choices title={words.moreHouse}>
+        <ColourChips {...props} />
+        <AtHandSwitch entries={entries} edit={edit} house={house} />
+      </Choices>
       <Chips
         label={words.toCut}
-        help={words.toCutHelp}
+        help={isPrinted(entries) ? words.toCutHelp : words.toCutPrinted}
         names={words.toCutNames}
         chosen={CUT_CHOICES.filter((kind) => entries.toCut?.includes(kind))}
         onChange={(toCut) => edit(withToCut(entries, toCut))}
         several
+        isDisabled={!isPrinted(entries)}
       />
       <Chips
         label={words.goals}
@@ -56,6 +61,16 @@ export function MoreChoices(props: ControlsProps & { readonly house: House }) {
 
 const CUT_CHOICES = ['pieces', 'key-card', 'cards'] as const;
 const IN_THE_SENTENCE: readonly string[] = SENTENCE_PARAMETERS;
+
+/** Choices that belong together, under what they are about. */
+function Choices({ title, children }: { readonly title: string; readonly children: ReactNode }) {
+  return (
+    <div>
+      <h3 className="field-label">{title}</h3>
+      <ul className="further">{children}</ul>
+    </div>
+  );
+}
 
 function Further({ parameter, props }: { parameter: ParameterCard; props: ControlsProps }) {
   const help = useId();

@@ -17,9 +17,24 @@ export function Sentence(props: ControlsProps) {
       {words.sentence.map((piece, place) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the pieces never change places
         <Fragment key={place}>
-          {typeof piece === 'string' ? piece : controls[piece.control]}
+          {typeof piece === 'string' ? (
+            piece.replace(MARK, '')
+          ) : (
+            <span className="with-mark">
+              {controls[piece.control]}
+              {markBehind(place)}
+            </span>
+          )}
         </Fragment>
       ))}
     </div>
   );
+}
+
+/** A comma or full stop never begins a line: it stays with the word before it. */
+const MARK = /^[,.]/;
+
+function markBehind(place: number): string {
+  const next = words.sentence[place + 1];
+  return typeof next === 'string' ? (MARK.exec(next)?.[0] ?? '') : '';
 }
