@@ -1,8 +1,8 @@
-// All messages of the core in letters that are not Latin, as the catalogue of a language made for tests.
+// All messages of the core in letters that are not English, as the catalogue of a language made for tests.
 import { IntlMessageFormat } from 'intl-messageformat';
 import { englishMessages, type Messages } from '../scripts/english-messages.ts';
 
-/** A catalogue that says nothing in Latin letters, with the plural forms of English. */
+/** A catalogue that says nothing in the letters of English, with the plural forms of English. */
 export function inOtherLetters(): Readonly<Record<string, Messages>> {
   const english = englishMessages();
   return Object.fromEntries(
@@ -36,5 +36,5 @@ function foreignElement(element: Element): string {
     return `{${element.value}, ${kind}, ${options.join(' ')}}`;
   }
   if (!('value' in element)) return '#';
-  return element.type === TEXT ? element.value.replace(/[A-Za-z]/g, 'ж') : `{${element.value}}`;
+  return element.type === TEXT ? element.value.replace(/[A-Za-z]/g, 'ø') : `{${element.value}}`;
 }
