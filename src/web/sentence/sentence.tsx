@@ -1,5 +1,6 @@
 // The recipe as one sentence whose bold words are its controls.
-import { Fragment, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
+import { Pieces } from '../speaking/pieces.tsx';
 import { words } from '../words.ts';
 import { parameterControl } from './parameter-controls.tsx';
 import { type ControlsProps, shellControls } from './shell-controls.tsx';
@@ -14,12 +15,7 @@ export function Sentence(props: ControlsProps) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot flow as one sentence
     <div className="sentence" role="group" aria-label={words.recipe}>
-      {words.sentence.map((piece, place) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the pieces never change places
-        <Fragment key={place}>
-          {typeof piece === 'string' ? piece : controls[piece.control]}
-        </Fragment>
-      ))}
+      <Pieces pieces={words.sentence} controls={controls} />
     </div>
   );
 }
