@@ -17,6 +17,7 @@ import {
   type Sheet,
 } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import { fitValues } from './fit-values.ts';
 import { packOf } from './pack-of.ts';
 import type { Shown, View } from './protocol.ts';
@@ -41,7 +42,7 @@ export function show(
   const pack = made.value;
   const sheet = pack.sheets[number - 1];
   if (sheet === undefined) throw new Error(`pack: expected a sheet ${number}, got none`);
-  const pages = pagesOf(pack, madeOf(entries));
+  const pages = pagesOf(pack, madeOf(entries), languageNow());
   const { page, place, places, ...leaves } = pageFor(view, pages, [pack, sheet], {
     wanted,
     leaf,
@@ -67,7 +68,9 @@ export function show(
     gaveWay: gaveWayOn(sheet, entries),
     inked: inkedIn(sheet),
     hardness: hardnessOf(sheet, pack),
-    answers: tasks.map(({ printed, answer }) => activity.words.en.answer(printed, answer)),
+    answers: tasks.map(({ printed, answer }) =>
+      activity.words[languageNow()].answer(printed, answer),
+    ),
     alike: alikeOn(sheet),
     toCut: toCutOf(pack, number - 1),
   });
@@ -92,7 +95,7 @@ function gaveWayOn({ spec }: Sheet, entries: Entries): readonly string[] {
 /** How hard the sheet is and why, in words. */
 function hardnessOf(sheet: Sheet, { toCut }: Pack): string {
   const difficulties = featuresToDo(sheet, toCut).map(difficultyFrom);
-  return explainDifficulty(sheetDifficulty(difficulties), 'en');
+  return explainDifficulty(sheetDifficulty(difficulties), languageNow());
 }
 
 /** The last pack made: paging through it must not make it again. */
@@ -158,7 +161,10 @@ function within(wanted: number, most: number): number {
 
 /** The pages that follow the sheet; the sheet itself where none does. */
 function cutOrSheet(pages: PagesOf, { toCut = [] }: Pack, sheet: Sheet): readonly Page[] {
-  const cut = cutPagesOf({ sheets: [sheet], toCut })(0).flatMap(({ pages: its }) => its);
+  const cut = cutPagesOf(
+    { sheets: [sheet], toCut },
+    languageNow(),
+  )(0).flatMap(({ pages: its }) => its);
   return cut.length > 0 ? cut : pages.sheet(sheet);
 }
 

@@ -43,6 +43,9 @@ function childWords({ say, under }: Telt) {
 }
 
 function sheetWords({ say, under }: Telt) {
+  const { 'not-tried': _, ...tried } = under('outcomes') satisfies Readonly<
+    Record<Outcome, string>
+  >;
   return {
     recordSheet: (child: string) => say('recordSheet', { child }),
     recorded: (sheet: string) => say('recorded', { sheet }),
@@ -50,7 +53,7 @@ function sheetWords({ say, under }: Telt) {
       say('sheetFound', { sheet: capital(activity), step, tasks }),
     wholes: under('wholes') satisfies Readonly<Record<Tried, string>>,
     task: (number: number) => say('task', { number }),
-    outcomes: under('outcomes') satisfies Readonly<Record<Outcome, string>>,
+    tried,
     helps: under('helps') satisfies Readonly<Record<HelpLevel, string>>,
     moods: under('moods') satisfies Readonly<Record<Mood, string>>,
     instead: (number: number) => say('instead', { number }),
