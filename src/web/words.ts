@@ -5,7 +5,7 @@ import type { Ink } from '../page/index.ts';
 import { MESSAGES } from './messages-en.ts';
 import type { PlaceName } from './place-names.ts';
 import type { LayoutChoice } from './recipe/entries.ts';
-import { piecesOf } from './speaking/pieces.tsx';
+import { piecesOf } from './speaking/pieces.ts';
 import { capital, shared } from './speaking/shared.ts';
 import { spoken, type Telling } from './speaking/spoken.ts';
 

@@ -7,7 +7,7 @@ import { useKept } from '../offline/kept.ts';
 import type { GrowthView } from '../planning/cards.ts';
 import { ChoiceControl } from '../sentence/choice-control.tsx';
 import { YesNoControl } from '../sentence/yes-no-control.tsx';
-import { Pieces } from '../speaking/pieces.tsx';
+import { Pieces } from '../speaking/pieces-shown.tsx';
 import { type DatedNote, reportOf } from './report-of.ts';
 import { words } from './words.ts';
 

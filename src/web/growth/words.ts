@@ -3,7 +3,7 @@ import type { Trend, Watch } from '../../plan/index.ts';
 import type { Day } from '../../records/index.ts';
 import type { CourseWords, FittingWords, GrowthView } from '../planning/cards.ts';
 import { dayWriter } from '../speaking/dates.ts';
-import { piecesOf } from '../speaking/pieces.tsx';
+import { piecesOf } from '../speaking/pieces.ts';
 import { capital, shared } from '../speaking/shared.ts';
 import { spoken, type Telling } from '../speaking/spoken.ts';
 import { MESSAGES } from './messages-en.ts';

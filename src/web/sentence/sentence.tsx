@@ -1,6 +1,6 @@
 // The recipe as one sentence whose bold words are its controls.
 import type { ReactNode } from 'react';
-import { Pieces } from '../speaking/pieces.tsx';
+import { Pieces } from '../speaking/pieces-shown.tsx';
 import { words } from '../words.ts';
 import { parameterControl } from './parameter-controls.tsx';
 import { type ControlsProps, shellControls } from './shell-controls.tsx';

@@ -7,7 +7,7 @@ import { words as houseWords } from '../house/words.ts';
 import { useKept } from '../offline/kept.ts';
 import type { Planner } from '../planning/planner.ts';
 import { ChoiceControl } from '../sentence/choice-control.tsx';
-import { Pieces } from '../speaking/pieces.tsx';
+import { Pieces } from '../speaking/pieces-shown.tsx';
 import { codesToPrint, ORDERS, type Order } from './paper-order.ts';
 import type { CardsByChild } from './use-cards.ts';
 import type { WeekInView } from './use-week.ts';

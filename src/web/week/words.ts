@@ -1,7 +1,7 @@
 // What the Week screen says; fetched with it.
 import type { Day } from '../../records/index.ts';
 import { dayWriter } from '../speaking/dates.ts';
-import { piecesOf } from '../speaking/pieces.tsx';
+import { piecesOf } from '../speaking/pieces.ts';
 import { shared } from '../speaking/shared.ts';
 import { spoken, type Telling } from '../speaking/spoken.ts';
 import { MESSAGES } from './messages-en.ts';

@@ -1,5 +1,4 @@
 // Sentences with controls in them, in whatever order a language has them.
-import { Fragment, type ReactNode } from 'react';
 import type { Values } from '../../languages/index.ts';
 
 /** A piece of a sentence: plain words, or the place of a control. */
@@ -21,16 +20,4 @@ export function piecesOf<C extends string>(
       return control === undefined ? piece : { control };
     })
     .filter((piece) => piece !== '');
-}
-
-interface PiecesProps<C extends string> {
-  readonly pieces: readonly Piece<C>[];
-  readonly controls: Readonly<Partial<Record<C, ReactNode>>>;
-}
-
-export function Pieces<C extends string>({ pieces, controls }: PiecesProps<C>) {
-  return pieces.map((piece, place) => (
-    // biome-ignore lint/suspicious/noArrayIndexKey: the pieces never change places
-    <Fragment key={place}>{typeof piece === 'string' ? piece : controls[piece.control]}</Fragment>
-  ));
 }
