@@ -2,15 +2,15 @@
 // and from right to left. Their tags are those that CLDR keeps for such trials.
 import { readdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { build, type Plugin } from 'vite';
-import { ROOT } from '../../scripts/install.mjs';
 import type { Catalogue } from '../../src/languages/index.ts';
 
 export const LEFT_TO_RIGHT = 'en-XA';
 export const RIGHT_TO_LEFT = 'ar-XB';
 const INVENTED = [LEFT_TO_RIGHT, RIGHT_TO_LEFT];
 
+const ROOT = resolve(import.meta.dirname, '../..');
 const WEB = join(ROOT, 'src', 'web');
 
 const SPOKEN = /spoken\(\s*'([^']+)',\s*MESSAGES/;

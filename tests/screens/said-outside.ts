@@ -14,7 +14,7 @@ function textsIn(value: unknown): readonly string[] {
 }
 
 /** Names of things that are no words of the app: pictures, codes, what explains the difficulty, names of languages. */
-const NOT_OURS = '.sheet, svg, .code, style, script, option[lang], .proof, .place-of-core';
+const NOT_OURS = '.sheet, svg, .code, style, script, noscript, option[lang], .proof';
 
 /** Texts and labels in the document outside the brackets, but for those that are known; letters only. */
 export async function outsideBrackets(
@@ -38,7 +38,7 @@ export async function outsideBrackets(
       if (!node.parentElement?.closest(notOurs)) read(node.textContent ?? '');
     }
     for (const name of ['aria-label', 'alt', 'title', 'placeholder', 'aria-description']) {
-      for (const element of document.querySelectorAll(`body [${name}]`)) {
+      for (const element of Array.from(document.querySelectorAll(`body [${name}]`))) {
         depth = 0;
         if (!element.closest(notOurs)) read(element.getAttribute(name) ?? '');
       }

@@ -7,7 +7,8 @@ export function answerAll<T extends Talk<T>>(
   answer: (question: Question<T>) => T[keyof T]['reply'] | Promise<T[keyof T]['reply']>,
 ): void {
   self.addEventListener('message', async (event: MessageEvent<Question<T>>) => {
-    await speakIn(event.data.language);
+    // An answer in the language before is better than none.
+    await speakIn(event.data.language).catch(() => {});
     const reply: Answer<T> = { id: event.data.id, reply: await answer(event.data) };
     self.postMessage(reply);
   });

@@ -11,7 +11,7 @@ import {
 } from '../../page/index.ts';
 import { COLOUR_NAMES, hexOf } from '../../palette/index.ts';
 import { frameworkNames, SIZES } from '../../sheets/index.ts';
-import { languageNow } from '../speaking/language-now.ts';
+import { coreLanguage } from '../speaking/core-language.ts';
 import type { ActivityCard, Catalogue } from './protocol.ts';
 
 export function gatherCatalogue(): Catalogue {
@@ -22,14 +22,14 @@ export function gatherCatalogue(): Catalogue {
     prints: PRINT_CHOICES,
     layouts: { hand: HANDS, size: SIZES, ink: INKS, margin: MARGINS },
     colours: COLOUR_NAMES.map((name) => ({ name, hex: hexOf(name) })),
-    frameworks: frameworkNames(languageNow()),
+    frameworks: frameworkNames(coreLanguage()),
     credit: PICTURE_CREDIT,
   };
 }
 
 function cardOf(id: ActivityId): ActivityCard {
   const { parameters, ladder, words } = activityOf(id);
-  const said = words[languageNow()];
+  const said = words[coreLanguage()];
   return {
     id,
     name: said.name,

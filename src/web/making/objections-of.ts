@@ -2,7 +2,7 @@
 import { activityOf, isActivityId } from '../../activities/index.ts';
 import type { Refusal } from '../../base/index.ts';
 import { sentenceOf } from '../../words/index.ts';
-import { languageNow } from '../speaking/language-now.ts';
+import { coreLanguage } from '../speaking/core-language.ts';
 import { SHELL_CONTROLS, words } from '../words.ts';
 import { lastName } from './last-name.ts';
 import type { Objection } from './protocol.ts';
@@ -23,5 +23,5 @@ function labelOf(control: string, activity: string): string | undefined {
   if (shell) return words.labels[shell];
   if (control === 'onlyWith') return words.atHand.label;
   if (!isActivityId(activity)) return undefined;
-  return activityOf(activity).words[languageNow()].parameters[control]?.label;
+  return activityOf(activity).words[coreLanguage()].parameters[control]?.label;
 }

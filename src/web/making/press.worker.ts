@@ -9,7 +9,7 @@ self.addEventListener('message', async (event: MessageEvent<PressOrder>) => {
   const tell = (news: PressNews) =>
     self.postMessage(news, 'bytes' in news ? { transfer: [news.bytes.buffer] } : {});
   try {
-    await speakIn(event.data.language);
+    await speakIn(event.data.language).catch(() => {});
     await pressPack(event.data, loadFonts, tell);
   } catch (defect) {
     tell({ kind: 'broken', detail: defect instanceof Error ? defect.message : String(defect) });

@@ -17,7 +17,7 @@ import {
   type Sheet,
 } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
-import { languageNow } from '../speaking/language-now.ts';
+import { coreLanguage } from '../speaking/core-language.ts';
 import { fitValues } from './fit-values.ts';
 import { packOf } from './pack-of.ts';
 import type { Shown, View } from './protocol.ts';
@@ -42,7 +42,7 @@ export function show(
   const pack = made.value;
   const sheet = pack.sheets[number - 1];
   if (sheet === undefined) throw new Error(`pack: expected a sheet ${number}, got none`);
-  const pages = pagesOf(pack, madeOf(entries), languageNow());
+  const pages = pagesOf(pack, madeOf(entries), coreLanguage());
   const { page, place, places, ...leaves } = pageFor(view, pages, [pack, sheet], {
     wanted,
     leaf,
@@ -69,7 +69,7 @@ export function show(
     inked: inkedIn(sheet),
     hardness: hardnessOf(sheet, pack),
     answers: tasks.map(({ printed, answer }) =>
-      activity.words[languageNow()].answer(printed, answer),
+      activity.words[coreLanguage()].answer(printed, answer),
     ),
     alike: alikeOn(sheet),
     toCut: toCutOf(pack, number - 1),
@@ -95,7 +95,7 @@ function gaveWayOn({ spec }: Sheet, entries: Entries): readonly string[] {
 /** How hard the sheet is and why, in words. */
 function hardnessOf(sheet: Sheet, { toCut }: Pack): string {
   const difficulties = featuresToDo(sheet, toCut).map(difficultyFrom);
-  return explainDifficulty(sheetDifficulty(difficulties), languageNow());
+  return explainDifficulty(sheetDifficulty(difficulties), coreLanguage());
 }
 
 /** The last pack made: paging through it must not make it again. */
@@ -163,7 +163,7 @@ function within(wanted: number, most: number): number {
 function cutOrSheet(pages: PagesOf, { toCut = [] }: Pack, sheet: Sheet): readonly Page[] {
   const cut = cutPagesOf(
     { sheets: [sheet], toCut },
-    languageNow(),
+    coreLanguage(),
   )(0).flatMap(({ pages: its }) => its);
   return cut.length > 0 ? cut : pages.sheet(sheet);
 }

@@ -20,7 +20,7 @@ import {
 import { type Day, type Id, type Stock, viewOf } from '../../records/index.ts';
 import { gatheredMaterials } from '../../sheets/index.ts';
 import { dayAt } from '../children/today.ts';
-import { languageNow } from '../speaking/language-now.ts';
+import { coreLanguage } from '../speaking/core-language.ts';
 import type {
   AnewAsked,
   CardsOfAsked,
@@ -196,7 +196,7 @@ function cardOf(
   pace: number,
 ): SheetCard {
   const activity = activityOf(facts.activity);
-  const { name, parameters } = activity.words[languageNow()];
+  const { name, parameters } = activity.words[coreLanguage()];
   return {
     code: facts.code,
     activity: facts.activity,

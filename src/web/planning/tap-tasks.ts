@@ -3,7 +3,7 @@ import { activityOf, type Decision } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
 import { type Figure, figureName } from '../../figures/index.ts';
 import { makeSheet, readCode } from '../../sheets/index.ts';
-import { languageNow } from '../speaking/language-now.ts';
+import { coreLanguage } from '../speaking/core-language.ts';
 import type { TapTask } from './cards.ts';
 
 /** By task of the sheet in order. */
@@ -16,7 +16,7 @@ export function tapTasks({ code }: { readonly code: string }): Result<readonly T
 }
 
 function nameOf(figure: Figure): string {
-  return figureName(figure, languageNow());
+  return figureName(figure, coreLanguage());
 }
 
 function tapTask(decisions: readonly Decision[]): TapTask {
