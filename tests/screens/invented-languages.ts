@@ -2,7 +2,8 @@
 // and from right to left. Their tags are those that CLDR keeps for such trials.
 import { readdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join, resolve } from 'node:path';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { build, type Plugin } from 'vite';
 import type { Catalogue } from '../../src/languages/index.ts';
 
@@ -10,7 +11,7 @@ export const LEFT_TO_RIGHT = 'en-XA';
 export const RIGHT_TO_LEFT = 'ar-XB';
 const INVENTED = [LEFT_TO_RIGHT, RIGHT_TO_LEFT];
 
-const ROOT = resolve(import.meta.dirname, '../..');
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const WEB = join(ROOT, 'src', 'web');
 
 const SPOKEN = /spoken\(\s*'([^']+)',\s*MESSAGES/;
