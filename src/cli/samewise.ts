@@ -1,4 +1,6 @@
 // The program that `bin/samewise.js` starts.
+import { loadAllCatalogues } from '../languages/index.ts';
 import { run } from './program.ts';
 
+await loadAllCatalogues();
 process.exitCode = await run(process.argv.slice(2));

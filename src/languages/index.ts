@@ -1,4 +1,9 @@
 // Languages and their messages.
-export { CATALOGUES, type Catalogue } from './catalogues.ts';
-export { LANGUAGES, type Language } from './language.ts';
+export {
+  type Catalogue,
+  loadAllCatalogues,
+  loadCatalogue,
+  registerCatalogue,
+} from './catalogues.ts';
+export { isLanguage, LANGUAGES, type Language } from './language.ts';
 export { inEachLanguage, type Messages, type Say, sayIn, type Values } from './say.ts';

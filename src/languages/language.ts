@@ -3,3 +3,7 @@
 /** BCP 47 tags. A language is added here and with its catalogue in `catalogues.ts`. */
 export const LANGUAGES = ['en'] as const;
 export type Language = (typeof LANGUAGES)[number];
+
+export function isLanguage(tag: unknown): tag is Language {
+  return LANGUAGES.some((language) => language === tag);
+}

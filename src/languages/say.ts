@@ -1,6 +1,6 @@
 // Saying a message in a language: ICU MessageFormat (Unicode), with the plural rules of CLDR.
 import { IntlMessageFormat } from 'intl-messageformat';
-import { CATALOGUES, type Catalogue } from './catalogues.ts';
+import { catalogueOf } from './catalogues.ts';
 import { LANGUAGES, type Language } from './language.ts';
 
 /** English messages by key, the pattern of all others: `steps.1`, `say.which`. */
@@ -54,10 +54,6 @@ export function sayIn<const M extends Messages>(
     return messages;
   };
   return Object.assign(say, { all, has });
-}
-
-function catalogueOf(language: Language): Catalogue {
-  return language === 'en' ? {} : CATALOGUES[language];
 }
 
 /** One of each language, made when it is first asked for. */

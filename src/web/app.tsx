@@ -1,5 +1,6 @@
 // The app: its name, its places, and the screen that is open.
 import { lazy, Suspense } from 'react';
+import { I18nProvider } from 'react-aria-components/I18nProvider';
 import type { Result } from '../base/index.ts';
 import type { Day, Entry } from '../records/index.ts';
 import type { Maker } from './making/maker.ts';
@@ -11,6 +12,9 @@ import { Places, usePlace } from './places.tsx';
 import { SCREENS } from './places-table.ts';
 import type { Planner } from './planning/planner.ts';
 import type { ScreenProps } from './screen-props.ts';
+import { localeOf } from './speaking/dates.ts';
+import { LanguageChoice } from './speaking/language-choice.tsx';
+import { useLanguage } from './speaking/use-language.ts';
 import { words } from './words.ts';
 
 /** Fetched with the store of the records when a place about children is first gone to, so that Make is there as soon as ever. */
@@ -23,21 +27,29 @@ export interface AppProps {
 }
 
 export function App({ maker, planner, newer }: AppProps) {
-  const catalogue = useCatalogue(maker);
+  const language = useLanguage();
+  const catalogue = useCatalogue(maker, language);
   const places = usePlace();
   return (
-    <>
+    <I18nProvider locale={localeOf(language)}>
       <header className="head">
         <h1>{words.appName}</h1>
         <NewerLine newer={newer}>{words.tagline}</NewerLine>
         <Places {...places} />
       </header>
-      <Screen place={places.place} maker={maker} planner={planner} catalogue={catalogue} />
+      <Screen
+        key={language}
+        place={places.place}
+        maker={maker}
+        planner={planner}
+        catalogue={catalogue}
+      />
       <footer className="foot">
+        <LanguageChoice language={language} />
         <p>{words.local}</p>
         {catalogue === undefined ? null : <p>{catalogue.credit}.</p>}
       </footer>
-    </>
+    </I18nProvider>
   );
 }
 

@@ -6,12 +6,14 @@ import './look/index.css';
 import { startMaker } from './making/maker.ts';
 import { startNewer } from './offline/newer.ts';
 import { startPlanner } from './planning/planner.ts';
+import { firstLanguage } from './speaking/first-language.ts';
+import { speakIn } from './speaking/language-now.ts';
 
 const place = document.getElementById('app');
 if (!place) throw new Error('index.html › #app: expected an element to put the app in');
 
-createRoot(place).render(
-  <StrictMode>
-    <App maker={startMaker()} planner={startPlanner()} newer={startNewer()} />
-  </StrictMode>,
-);
+const app = <App maker={startMaker()} planner={startPlanner()} newer={startNewer()} />;
+// Where the catalogue cannot be fetched the app is there in English.
+void speakIn(firstLanguage())
+  .catch(() => {})
+  .then(() => createRoot(place).render(<StrictMode>{app}</StrictMode>));

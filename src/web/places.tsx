@@ -24,8 +24,11 @@ export function usePlace(): PlaceState {
     window.addEventListener('hashchange', follow);
     return () => window.removeEventListener('hashchange', follow);
   }, [setRecipe]);
+  const title = words.title(place);
   useEffect(() => {
-    document.title = words.title(place);
+    document.title = title;
+  }, [title]);
+  useEffect(() => {
     // Make writes its recipe into an empty address; any other place its name, so that Back leads to it.
     if (location.hash === '' && place !== 'make') history.replaceState(null, '', hashOf(place));
   }, [place]);

@@ -18,11 +18,11 @@ export interface PressButtonsProps {
   readonly onStart?: () => void;
 }
 
-const NAMES: Readonly<Record<PressAs, string>> = {
-  pdf: words.getPdf,
-  pages: words.print,
-  zip: words.getZip,
-};
+const NAMES = {
+  pdf: 'getPdf',
+  pages: 'print',
+  zip: 'getZip',
+} as const satisfies Readonly<Record<PressAs, keyof typeof words>>;
 
 /** The next thing to do first; a file for each child only where there are children. */
 function waysOf(what: PressWhat, next: PressAs): readonly PressAs[] {
@@ -55,7 +55,7 @@ export function PressButtons({
               start(what, as);
             }}
           >
-            {names[as] ?? NAMES[as]}
+            {names[as] ?? words[NAMES[as]]}
           </Button>
         ))}
         {isRunning ? (

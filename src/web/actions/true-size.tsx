@@ -6,11 +6,12 @@ import { TextField } from '../children/text-field.tsx';
 import { Fold } from '../fold.tsx';
 import type { Maker } from '../making/maker.ts';
 import type { Measure } from '../making/protocol.ts';
+import { carriedOver, readText, useKept } from '../offline/kept.ts';
 import { words } from '../words.ts';
 import { recallMeasure, rememberMeasure } from './measured.ts';
 import { PressButtons } from './press-buttons.tsx';
 
-const told = words.trueSize;
+const MEASURED = 'what the line measures';
 
 export interface TrueSizeProps {
   readonly maker: Maker;
@@ -24,28 +25,35 @@ export function TrueSize({ maker, paper }: TrueSizeProps) {
   const keep = (measuredMm: number | undefined) => {
     rememberMeasure(measuredMm);
     setInForce(measuredMm);
-    setOutcome(measuredMm === undefined ? told.stopped : told.inForce(measuredMm));
+    setOutcome(
+      measuredMm === undefined ? words.trueSize.stopped : words.trueSize.inForce(measuredMm),
+    );
   };
   return (
-    <Fold className="more" defaultExpanded={inForce !== undefined} title={told.title} level={2}>
+    <Fold
+      className="more"
+      defaultExpanded={inForce !== undefined || readText(carriedOver(MEASURED)) !== ''}
+      title={words.trueSize.title}
+      level={2}
+    >
       <div className="true-size">
-        <p className="help">{told.why}</p>
+        <p className="help">{words.trueSize.why}</p>
         <PressButtons
-          what={{ rulerFor: paper, name: told.fileName }}
+          what={{ rulerFor: paper, name: words.trueSize.fileName }}
           isReady
           isAside
-          names={told.ways}
+          names={words.trueSize.ways}
           next="pages"
         />
         {inForce === undefined ? (
           <MeasureForm key={paper} maker={maker} paper={paper} onKeep={keep} />
         ) : (
           <Button className="plain" onPress={() => keep(undefined)}>
-            {told.stop}
+            {words.trueSize.stop}
           </Button>
         )}
         <p className="outcome" aria-live="polite">
-          {outcome === '' && inForce !== undefined ? told.inForce(inForce) : outcome}
+          {outcome === '' && inForce !== undefined ? words.trueSize.inForce(inForce) : outcome}
         </p>
       </div>
     </Fold>
@@ -58,7 +66,7 @@ interface MeasureFormProps extends TrueSizeProps {
 
 /** First how to print at true size; only then, for what is still off, the offer to make up for it. */
 function MeasureForm({ maker, paper, onKeep }: MeasureFormProps) {
-  const [text, setText] = useState('');
+  const [text, setText] = useKept(MEASURED, readText);
   const [measure, setMeasure] = useState<Measure>();
   const [objection, setObjection] = useState('');
   const change = (next: string) => {
@@ -80,22 +88,22 @@ function MeasureForm({ maker, paper, onKeep }: MeasureFormProps) {
       }}
     >
       <TextField
-        label={told.measured}
-        help={told.measuredHelp}
+        label={words.trueSize.measured}
+        help={words.trueSize.measuredHelp}
         value={text}
         objection={objection}
         most={8}
         onChange={change}
       />
       <Button type="submit" className="plain">
-        {told.check}
+        {words.trueSize.check}
       </Button>
       <p className="outcome" aria-live="polite">
         {measure === undefined ? '' : sayingOf(measure)}
       </p>
       {measure === undefined || measure.isTrue ? null : (
         <Button className="plain" onPress={() => onKeep(measure.measuredMm)}>
-          {told.correct(measure.measuredMm)}
+          {words.trueSize.correct(measure.measuredMm)}
         </Button>
       )}
     </Form>
@@ -103,5 +111,5 @@ function MeasureForm({ maker, paper, onKeep }: MeasureFormProps) {
 }
 
 function sayingOf({ measuredMm, isTrue }: Measure): string {
-  return isTrue ? told.isTrue(measuredMm) : told.isOff(measuredMm);
+  return isTrue ? words.trueSize.isTrue(measuredMm) : words.trueSize.isOff(measuredMm);
 }

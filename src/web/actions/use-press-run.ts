@@ -3,6 +3,7 @@ import { useCallback, useEffect, useRef, useState } from 'react';
 import { startPress } from '../making/press.ts';
 import type { PressAs, PressNews, PressWhat } from '../making/protocol.ts';
 import { holdChangeOver } from '../offline/holds.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import { words } from '../words.ts';
 import { fileName } from './file-name.ts';
 import { recallMeasure } from './measured.ts';
@@ -38,7 +39,12 @@ export function usePressRun(): PressRunState {
     callOff.current?.();
     setRun({ progress: { words: words.starting, share: 0 }, outcome: '' });
     const measured = recallMeasure();
-    const order = { ...what, as, ...(measured === undefined ? {} : { measuredMm: measured }) };
+    const order = {
+      ...what,
+      as,
+      language: languageNow(),
+      ...(measured === undefined ? {} : { measuredMm: measured }),
+    };
     callOff.current = startPress(order, (news) => setRun(afterNews(news, what, measured)));
   }, []);
   const cancel = useCallback(() => {

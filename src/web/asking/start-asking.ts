@@ -1,4 +1,5 @@
 // The screen's side of a talk with a worker, so that the screen never waits.
+import { languageNow } from '../speaking/language-now.ts';
 import type { Answer, Asker, Talk } from './talk.ts';
 
 export function startAsking<T extends Talk<T>>(worker: Worker): Asker<T> {
@@ -13,7 +14,7 @@ export function startAsking<T extends Talk<T>>(worker: Worker): Asker<T> {
       new Promise((settle) => {
         const id = ++asked;
         waiting.set(id, settle);
-        worker.postMessage({ kind, id, ...what });
+        worker.postMessage({ kind, id, language: languageNow(), ...what });
       }),
   };
 }

@@ -4,13 +4,14 @@ import type { Shelf } from '../../records/index.ts';
 const PREFIX = 'samewise.';
 
 /** The shelf in view, the chosen child of each shelf, what is wished of plans and of weeks, the names of a group,
- * and what the 50 mm line measures on the printer. */
+ * what the 50 mm line measures on the printer, and the language that was chosen. */
 export type Remembered =
   | 'shelf'
   | `child.${Shelf}`
   | 'wishes'
   | 'group'
   | 'measured'
+  | 'language'
   | `week.${'days' | 'favoured'}`;
 
 export function recall(name: Remembered): string | undefined {

@@ -10,11 +10,7 @@ export function CourseTable({ chart, skill }: CourseProps) {
   return (
     <Disclosure className="course-table">
       <Heading level={4} className="more-heading">
-        <Button
-          slot="trigger"
-          className="quiet fold outward"
-          aria-label={`${words.asTable}: ${skill}`}
-        >
+        <Button slot="trigger" className="quiet fold outward" aria-label={words.asTableOf(skill)}>
           {words.asTable}
         </Button>
         <span className="help">{words.measured(chart.name)}</span>

@@ -7,6 +7,7 @@ import { useKept } from '../offline/kept.ts';
 import type { GrowthView } from '../planning/cards.ts';
 import { ChoiceControl } from '../sentence/choice-control.tsx';
 import { YesNoControl } from '../sentence/yes-no-control.tsx';
+import { Pieces } from '../speaking/pieces-shown.tsx';
 import { type DatedNote, reportOf } from './report-of.ts';
 import { words } from './words.ts';
 
@@ -39,27 +40,29 @@ export function ReportForm({ growth, child, notes }: ReportFormProps) {
       </h3>
       <p>{told.about}</p>
       <p className="asked">
-        {told.before}
-        <ChoiceControl
-          label={told.paper}
-          value={paper}
-          choices={PAPERS.map((name) => ({ value: name, name }))}
-          objection={undefined}
-          onChange={(chosen) => setPaper(PAPERS.find((name) => name === chosen) ?? paper)}
+        <Pieces
+          pieces={told.sentence(notes.length > 0)}
+          controls={{
+            paper: (
+              <ChoiceControl
+                label={told.paper}
+                value={paper}
+                choices={PAPERS.map((name) => ({ value: name, name }))}
+                objection={undefined}
+                onChange={(chosen) => setPaper(PAPERS.find((name) => name === chosen) ?? paper)}
+              />
+            ),
+            notes: (
+              <YesNoControl
+                label={told.withNotes}
+                value={withNotes}
+                choices={told.notes}
+                objection={undefined}
+                onChange={setWithNotes}
+              />
+            ),
+          }}
         />
-        {notes.length === 0 ? null : (
-          <>
-            {told.between}
-            <YesNoControl
-              label={told.withNotes}
-              value={withNotes}
-              choices={told.notes}
-              objection={undefined}
-              onChange={setWithNotes}
-            />
-          </>
-        )}
-        {told.after}
       </p>
       {withNotes ? <p className="help">{told.lookThrough}</p> : null}
       <PressButtons what={{ report, name: told.fileName(nickname, day) }} isReady next="pages" />

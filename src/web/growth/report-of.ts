@@ -3,8 +3,9 @@ import type { PaperName } from '../../page/index.ts';
 import type { Report, ReportPart, ReportSkill } from '../../plan/index.ts';
 import type { Day } from '../../records/index.ts';
 import type { GrowthView, SkillView } from '../planning/cards.ts';
-import { SKILL_NAMES, SKILLS_ABOUT } from '../planning/words.ts';
-import { capital } from '../words.ts';
+import { words as planning } from '../planning/words.ts';
+import { languageNow } from '../speaking/language-now.ts';
+import { capital, shared } from '../speaking/shared.ts';
 import { words } from './words.ts';
 
 export interface DatedNote {
@@ -31,12 +32,12 @@ export function reportOf({ growth, nickname, day, paper, notes }: ReportAsked): 
   const { skills, sheets, trend, unread } = growth;
   return {
     paper,
-    language: 'en',
+    language: languageNow(),
     title: words.title(nickname),
     opening: [
       sheets === 0
-        ? `${told.nothing} ${told.written(day)}`
-        : `${words.facts(growth)} ${told.written(day)} ${words.allSkills(trend)}`,
+        ? shared.sentences([told.nothing, told.written(day)])
+        : shared.sentences([words.facts(growth), told.written(day), words.allSkills(trend)]),
       ...(unread === 0 ? [] : [words.unread(unread)]),
       ...(sheets === 0 ? [] : [told.howToRead]),
     ],
@@ -51,10 +52,10 @@ export function reportOf({ growth, nickname, day, paper, notes }: ReportAsked): 
 }
 
 function skillOf({ skill, fitting, trend, chart }: SkillView): ReportSkill {
-  const name = SKILL_NAMES[skill];
+  const name = planning.skills[skill];
   return {
     name: capital(name),
-    about: `${capital(SKILLS_ABOUT[skill])}.`,
+    about: words.skillAbout(planning.skillsAbout[skill]),
     lines: [...fitting.map(words.fittingLine), words.skillTrend(trend)],
     ...(chart === undefined
       ? {}
@@ -74,9 +75,11 @@ function skillOf({ skill, fitting, trend, chart }: SkillView): ReportSkill {
 }
 
 function notMetPart(skills: readonly SkillView[]): readonly ReportPart[] {
-  const names = skills.filter(({ sheets }) => sheets === 0).map(({ skill }) => SKILL_NAMES[skill]);
+  const names = skills
+    .filter(({ sheets }) => sheets === 0)
+    .map(({ skill }) => planning.skills[skill]);
   if (names.length === 0) return [];
-  return [{ heading: words.report.notMet, paragraphs: [`${capital(names.join('; '))}.`] }];
+  return [{ heading: words.report.notMet, paragraphs: [words.report.notMetOf(names)] }];
 }
 
 function pairsPart({ pairs }: GrowthView): readonly ReportPart[] {
@@ -85,8 +88,9 @@ function pairsPart({ pairs }: GrowthView): readonly ReportPart[] {
     items: pairs.slice(0, MOST_PAIRS).map(words.report.pairRow),
     more: words.report.morePairs,
   };
-  const of = pairs.length > MOST_PAIRS ? ` ${words.report.pairsOf(pairs.length)}` : '';
-  return [{ heading: words.mixedUp, paragraphs: [`${words.mixedUpFacts}${of}`], rows }];
+  const of = pairs.length > MOST_PAIRS ? [words.report.pairsOf(pairs.length)] : [];
+  const about = shared.sentences([words.mixedUpFacts, ...of]);
+  return [{ heading: words.mixedUp, paragraphs: [about], rows }];
 }
 
 function watchPart({ watch }: GrowthView): readonly ReportPart[] {

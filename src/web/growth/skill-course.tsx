@@ -1,6 +1,6 @@
 // One skill: what it is, which steps fit now and how sure that is, and how it moved over the weeks.
 import type { SkillView } from '../planning/cards.ts';
-import { SKILL_NAMES, SKILLS_ABOUT } from '../planning/words.ts';
+import { words as planning } from '../planning/words.ts';
 import { capital } from '../words.ts';
 import { CourseChart } from './course-chart.tsx';
 import { CourseTable } from './course-table.tsx';
@@ -8,14 +8,14 @@ import { words } from './words.ts';
 
 export function SkillCourse({ growth }: { readonly growth: SkillView }) {
   const { skill, sheets, chart } = growth;
-  const name = SKILL_NAMES[skill];
+  const name = planning.skills[skill];
   return (
     <section className="skill" aria-labelledby={`skill-${skill}`}>
       <div className="skill-words">
         <h3 id={`skill-${skill}`} className="skill-name">
           {capital(name)}
         </h3>
-        <p className="help">{capital(SKILLS_ABOUT[skill])}.</p>
+        <p className="help">{words.skillAbout(planning.skillsAbout[skill])}</p>
         {sheets === 0 ? <p className="empty">{words.notMet}</p> : <Fitting growth={growth} />}
       </div>
       {chart === undefined ? null : (

@@ -1,27 +1,22 @@
 // What is said of what sheets take of the house.
 import type { Use } from '../../supplies/index.ts';
+import { shared } from '../speaking/shared.ts';
+import { spoken } from '../speaking/spoken.ts';
+import { MESSAGES } from './messages-en.ts';
 
-const TOOLS = {
-  pencil: 'a pencil',
-  scissors: 'scissors',
-  glue: 'a glue stick',
-  counters: 'small counters',
-  pockets: 'wipe-clean pockets',
-} as const;
-
-export const words = {
-  title: 'From what is in the house',
-  ofCount: 'How many, of how many there are in the house.',
-  nothing: 'It takes nothing: the child points.',
-  tooMany: (most: number) => `With more than ${most} sheets this is not counted here.`,
-  thing: ({ what, colour = '', diameterMm = 0 }: Use): string => {
-    if (what === 'sticker') return `${colour} stickers, ${diameterMm}\u00a0mm:`;
-    return what === 'crayon' ? `a crayon in ${colour}:` : `${TOOLS[what]}:`;
+export const words = spoken('app/house', MESSAGES, ({ say, plain }) => ({
+  ...plain,
+  tooMany: (most: number) => say('tooMany', { most }),
+  thing: ({ what, colour = '', diameterMm = 0 }: Use) =>
+    say(`thing.${what}`, {
+      colour: shared.colour(colour),
+      key: colour,
+      diameterMm,
+    }),
+  count: ({ what, uses, has }: Use) => {
+    if (what === 'sticker') return say('count.sticker', { uses, has });
+    return has > 0 ? say('count.there') : '';
   },
-  count: ({ what, uses, has }: Use): string => {
-    if (what === 'sticker') return `${uses} of ${has}`;
-    return has > 0 ? 'there' : '';
-  },
-  missing: ({ what, uses, has }: Use): string =>
-    what === 'sticker' ? `, ${uses - has} missing` : 'missing',
-} as const;
+  missing: ({ what, uses, has }: Use) =>
+    what === 'sticker' ? say('missing.sticker', { missing: uses - has }) : say('missing.other'),
+}));

@@ -11,6 +11,7 @@ import {
 } from '../../page/index.ts';
 import { COLOUR_NAMES, hexOf } from '../../palette/index.ts';
 import { frameworkNames, SIZES } from '../../sheets/index.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import type { ActivityCard, Catalogue } from './protocol.ts';
 
 export function gatherCatalogue(): Catalogue {
@@ -21,25 +22,25 @@ export function gatherCatalogue(): Catalogue {
     prints: PRINT_CHOICES,
     layouts: { hand: HANDS, size: SIZES, ink: INKS, margin: MARGINS },
     colours: COLOUR_NAMES.map((name) => ({ name, hex: hexOf(name) })),
-    frameworks: frameworkNames('en'),
+    frameworks: frameworkNames(languageNow()),
     credit: PICTURE_CREDIT,
   };
 }
 
 function cardOf(id: ActivityId): ActivityCard {
   const { parameters, ladder, words } = activityOf(id);
-  const { en } = words;
+  const said = words[languageNow()];
   return {
     id,
-    name: en.name,
-    about: en.about,
+    name: said.name,
+    about: said.about,
     parameters: Object.entries(parameters).map(([name, spec]) => ({
       name,
       spec,
-      label: en.parameters[name]?.label ?? name,
-      help: en.parameters[name]?.help ?? '',
-      choices: en.parameters[name]?.choices ?? {},
+      label: said.parameters[name]?.label ?? name,
+      help: said.parameters[name]?.help ?? '',
+      choices: said.parameters[name]?.choices ?? {},
     })),
-    steps: ladder.map((step, index) => ({ ...step, change: en.steps[index] ?? '' })),
+    steps: ladder.map((step, index) => ({ ...step, change: said.steps[index] ?? '' })),
   };
 }

@@ -2,6 +2,7 @@
 import { activityOf, isActivityId } from '../../activities/index.ts';
 import type { Refusal } from '../../base/index.ts';
 import { sentenceOf } from '../../words/index.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import { SHELL_CONTROLS, words } from '../words.ts';
 import { lastName } from './last-name.ts';
 import type { Objection } from './protocol.ts';
@@ -21,6 +22,6 @@ function labelOf(control: string, activity: string): string | undefined {
   const shell = SHELL_CONTROLS.find((name) => name === control);
   if (shell) return words.labels[shell];
   if (control === 'onlyWith') return words.atHand.label;
-  const { en } = isActivityId(activity) ? activityOf(activity).words : { en: undefined };
-  return en?.parameters[control]?.label;
+  if (!isActivityId(activity)) return undefined;
+  return activityOf(activity).words[languageNow()].parameters[control]?.label;
 }

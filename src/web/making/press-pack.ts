@@ -15,6 +15,7 @@ import {
   printedPapers,
   rulerPages,
 } from '../../sheets/index.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import { correctionOf, paperNamed } from './measure-of.ts';
 import { objectionsOf } from './objections-of.ts';
 import { packOf } from './pack-of.ts';
@@ -76,18 +77,18 @@ function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
       files: [],
     });
   if ('rulerFor' in what) {
-    const pages = rulerPages(paperNamed(what.rulerFor));
+    const pages = rulerPages(paperNamed(what.rulerFor), languageNow());
     return accept({ pages, papers: [], expected: 1, files: [] });
   }
   const pack = packFor(what, (done, total) => tell({ kind: 'making', done, total }));
   if (!pack.ok) return pack;
   const expected = Math.ceil(pack.value.sheets.length * PAGES_A_SHEET) + 1;
   const made = madeOf(what);
-  const pages = pagesMade(pack.value, made);
+  const pages = pagesMade(pack.value, made, { language: languageNow() });
   if (!pages.ok) return pages;
   const children = packsOfChildren(pack.value);
   const files = children.flatMap(({ child, pack: own }) => {
-    const its = pagesMade(own, made);
+    const its = pagesMade(own, made, { language: languageNow() });
     return its.ok ? [[`${childFileName(child, children.length)}.pdf`, its.value] as const] : [];
   });
   const papers = printedPapers(pack.value.sheets.map(({ spec }) => spec.page));

@@ -18,6 +18,7 @@ import {
   shortCode,
 } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import { lastChanged } from './changed-texts.ts';
 import { fitValues } from './fit-values.ts';
 import { packOf } from './pack-of.ts';
@@ -44,7 +45,7 @@ export function show(
   const pack = made.value;
   const sheet = pack.sheets[number - 1];
   if (sheet === undefined) throw new Error(`pack: expected a sheet ${number}, got none`);
-  const pages = pagesOf(pack, madeOf(entries));
+  const pages = pagesOf(pack, madeOf(entries), languageNow());
   const { page, place, places, ...leaves } = pageFor(view, pages, [pack, sheet], {
     wanted,
     leaf,
@@ -70,7 +71,9 @@ export function show(
     gaveWay: gaveWayOn(sheet, entries),
     inked: inkedIn(sheet),
     hardness: hardnessOf(sheet, pack),
-    answers: tasks.map(({ printed, answer }) => activity.words.en.answer(printed, answer)),
+    answers: tasks.map(({ printed, answer }) =>
+      activity.words[languageNow()].answer(printed, answer),
+    ),
     alike: alikeOn(sheet),
     toCut: toCutOf(pack, number - 1),
     doubts: pack.sheets.flatMap(({ doubts = [] }, index) =>
@@ -98,7 +101,7 @@ function gaveWayOn({ spec }: Sheet, entries: Entries): readonly string[] {
 /** How hard the sheet is and why, in words, with what is cut out of it. */
 export function hardnessOf(sheet: Sheet, { toCut }: Pick<Pack, 'toCut'> = {}): string {
   const difficulties = featuresToDo(sheet, toCut).map(difficultyFrom);
-  return explainDifficulty(sheetDifficulty(difficulties), 'en');
+  return explainDifficulty(sheetDifficulty(difficulties), languageNow());
 }
 
 /** The last pack made: paging through it must not make it again. */
@@ -164,7 +167,10 @@ function within(wanted: number, most: number): number {
 
 /** The pages that follow the sheet; the sheet itself where none does. */
 function cutOrSheet(pages: PagesOf, { toCut = [] }: Pack, sheet: Sheet): readonly Page[] {
-  const cut = cutPagesOf({ sheets: [sheet], toCut })(0).flatMap(({ pages: its }) => its);
+  const cut = cutPagesOf(
+    { sheets: [sheet], toCut },
+    languageNow(),
+  )(0).flatMap(({ pages: its }) => its);
   return cut.length > 0 ? cut : pages.sheet(sheet);
 }
 

@@ -1,5 +1,6 @@
 // The page for the present recipe: the last one that could be made stays while another is refused or on its way.
 import { useEffect, useRef, useState } from 'react';
+import type { Language } from '../../languages/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import type { Maker } from './maker.ts';
 import type { Catalogue, Objection, Reply, Shown, View } from './protocol.ts';
@@ -44,12 +45,13 @@ function afterReply(last: ShownState, reply: Reply<Shown>): ShownState {
     : { ...last, objections: reply.objections, isMaking: false };
 }
 
-export function useCatalogue(maker: Maker): Catalogue | undefined {
-  const [catalogue, setCatalogue] = useState<Catalogue>();
+/** What the controls must know, in the language; absent until it is told. */
+export function useCatalogue(maker: Maker, language: Language): Catalogue | undefined {
+  const [told, setTold] = useState<{ readonly language: Language; readonly said: Catalogue }>();
   useEffect(() => {
     maker.ask('catalogue', {}).then((reply) => {
-      if (reply.ok) setCatalogue(reply.value);
+      if (reply.ok) setTold({ language, said: reply.value });
     });
-  }, [maker]);
-  return catalogue;
+  }, [maker, language]);
+  return told?.language === language ? told.said : undefined;
 }

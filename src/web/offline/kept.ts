@@ -61,6 +61,14 @@ export function carryOver(): boolean {
   }
 }
 
+/** Keeps what is on the screen for what is drawn next in its place, such as in another language. */
+export function keepForNext(): void {
+  const values = [...present].map(([name, give]) => [name, give()] as const);
+  // As text and back, since what reads it expects no more than what a change-over leaves.
+  const all: object = JSON.parse(JSON.stringify(Object.fromEntries(values)));
+  for (const [name, value] of Object.entries(all)) carried.set(name, value);
+}
+
 /** Read once, and left nowhere. */
 function readCarried(): Map<string, unknown> {
   try {

@@ -14,21 +14,21 @@ export interface NewerLineProps {
 
 export function NewerLine({ newer, children }: NewerLineProps) {
   const isReady = useSyncExternalStore(newer.onReady, newer.isReady);
-  const [said, setSaid] = useState<string>(words.newer);
+  const [said, setSaid] = useState<'newer' | 'changingOver' | 'newerByHand'>('newer');
   const changeOver = async () => {
-    setSaid(words.changingOver);
+    setSaid('changingOver');
     await nothingHolds();
     await newer.takeOver();
     await nothingHolds();
     if (carryOver()) location.reload();
-    else setSaid(words.newerByHand);
+    else setSaid('newerByHand');
   };
   return (
     <p aria-live="polite">
       {isReady ? (
         <span className="newer">
-          <span>{said}</span>
-          {said === words.newer ? (
+          <span>{words[said]}</span>
+          {said === 'newer' ? (
             <Button className="quiet" onPress={() => void changeOver()}>
               {words.changeOver}
             </Button>

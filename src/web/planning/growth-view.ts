@@ -2,6 +2,7 @@
 import { type ActivityId, activityOf } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
 import { growthOf, type Planner, type SkillGrowth } from '../../plan/index.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import type { GrowthView, SkillView, TodayAsked } from './cards.ts';
 import { knownIn, wishesOf } from './plan-cards.ts';
 
@@ -24,5 +25,5 @@ function skillView({ fitting, chart, ...skill }: SkillGrowth): SkillView {
 }
 
 function nameOf(activity: ActivityId): string {
-  return activityOf(activity).words.en.name;
+  return activityOf(activity).words[languageNow()].name;
 }

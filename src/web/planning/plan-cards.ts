@@ -20,6 +20,7 @@ import {
 import { type Day, type Id, type Stock, viewOf } from '../../records/index.ts';
 import { gatheredMaterials } from '../../sheets/index.ts';
 import { dayAt } from '../children/today.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import type {
   AnewAsked,
   CardsOfAsked,
@@ -195,7 +196,7 @@ function cardOf(
   pace: number,
 ): SheetCard {
   const activity = activityOf(facts.activity);
-  const { name, parameters } = activity.words.en;
+  const { name, parameters } = activity.words[languageNow()];
   return {
     code: facts.code,
     activity: facts.activity,

@@ -49,7 +49,8 @@ export function WishesForm({ wishes, onChange, isCounted, children }: WishesForm
         />
         {isCounted ? (
           <p className="help">
-            {words.counted} <a href={hashOf('supplies')}>{words.countedLink}</a>.
+            {words.counted} <a href={hashOf('supplies')}>{words.countedLink}</a>
+            {words.countedEnd}
           </p>
         ) : (
           <Chips

@@ -2,39 +2,16 @@
 
 import type { HOME_PAPERS, PrintStyle } from '../../page/index.ts';
 import type { MaterialKind } from '../../plan/index.ts';
+import { spoken } from '../speaking/spoken.ts';
+import { MESSAGES } from './wishes-messages-en.ts';
 
-const THING_NAMES: Readonly<Record<MaterialKind, string>> = {
-  sticker: 'stickers',
-  crayon: 'crayons',
-  pencil: 'a pencil',
-  scissors: 'scissors with round ends',
-  glue: 'a glue stick',
-};
-
-const PAPER_LABELS: Readonly<Record<(typeof HOME_PAPERS)[number], string>> = {
-  A4: 'A4',
-  Letter: 'US Letter',
-};
-
-const PRINT_LABELS: Readonly<Record<PrintStyle['print'], string>> = {
-  colour: 'colour',
-  grey: 'grey',
-};
-
-export const words = {
-  wishes: 'Wishes for plans',
-  minutes: 'How long a day',
-  minutesHelp: 'About so many minutes, in two to four sheets.',
-  minuteNames: { 5: '5 minutes', 10: '10 minutes', 15: '15 minutes', 20: '20 minutes' },
-  paper: 'Paper',
-  papers: PAPER_LABELS,
-  print: 'Printed in',
-  printHelp: 'In grey each colour also carries a letter.',
-  prints: PRINT_LABELS,
-  things: 'In the house',
-  thingsHelp: 'A sheet that needs anything else is not planned.',
-  thingNames: THING_NAMES,
-  counted:
-    'What is in the house was counted: plans keep to its colours, sizes, tools and printer. Change it in',
-  countedLink: 'Supplies',
-} as const;
+export const words = spoken('app/wishes', MESSAGES, ({ say, plain, under }) => {
+  const minuteName = (minutes: number) => say('minuteName', { minutes });
+  return {
+    ...plain,
+    minuteNames: { 5: minuteName(5), 10: minuteName(10), 15: minuteName(15), 20: minuteName(20) },
+    papers: under('papers') satisfies Readonly<Record<(typeof HOME_PAPERS)[number], string>>,
+    prints: under('prints') satisfies Readonly<Record<PrintStyle['print'], string>>,
+    thingNames: under('thingNames') satisfies Readonly<Record<MaterialKind, string>>,
+  };
+});

@@ -1,9 +1,17 @@
 // Languages between a person's words and tags: `Polish, pt-BR` and `['pl', 'pt-BR']`.
 import { accept, asGot, type Result, refuse } from '../../base/index.ts';
+import { inEachLanguage, type Language } from '../../languages/index.ts';
+import { languageNow } from '../speaking/language-now.ts';
 
 const TAG = /^[a-z]{2,3}(-[a-z0-9]{2,8}){0,3}$/i;
 const LETTERS = [...'abcdefghijklmnopqrstuvwxyz'];
-const NAMES = new Intl.DisplayNames('en', { type: 'language', fallback: 'none' });
+
+/** In the language of the app; English names are understood as well, such as those typed before it was changed. */
+const NAMES = inEachLanguage(namesIn);
+
+function namesIn(language: Language): Intl.DisplayNames {
+  return new Intl.DisplayNames(language, { type: 'language', fallback: 'none' });
+}
 
 /** The tags of names or tags with commas between; refuses the first that is neither. */
 export function readLanguages(text: string): Result<readonly string[]> {
@@ -28,7 +36,7 @@ export function readLanguages(text: string): Result<readonly string[]> {
 export function writeLanguages(tags: readonly string[]): string {
   return tags
     .map((tag) => {
-      const name = NAMES.of(tag);
+      const name = NAMES[languageNow()].of(tag);
       return name !== undefined && tagOf(name) === tag ? name : tag;
     })
     .join(', ');
@@ -36,9 +44,12 @@ export function writeLanguages(tags: readonly string[]): string {
 
 function tagOf(written: string): string | undefined {
   const wanted = written.toLowerCase();
-  const named = twoLetterTags().find((tag) => NAMES.of(tag)?.toLowerCase() === wanted);
+  const understood = [NAMES[languageNow()], NAMES.en];
+  const named = understood
+    .flatMap((names) => twoLetterTags().find((tag) => names.of(tag)?.toLowerCase() === wanted))
+    .find((tag) => tag !== undefined);
   if (named !== undefined) return named;
-  return TAG.test(written) && NAMES.of(written) !== undefined
+  return TAG.test(written) && NAMES.en.of(written) !== undefined
     ? Intl.getCanonicalLocales(written)[0]
     : undefined;
 }

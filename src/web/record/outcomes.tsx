@@ -22,8 +22,6 @@ export interface OutcomesProps {
   readonly change: (part: Partial<ResultDraft>) => void;
 }
 
-const { 'not-tried': _, ...TRIED } = words.outcomes;
-
 export function Outcomes({ sheet, taps, draft, change }: OutcomesProps) {
   const whole = wholeOf(draft, sheet.tasks);
   return (
@@ -64,7 +62,7 @@ function TaskOutcome({ task, taps, draft, change }: TaskOutcomeProps) {
     <div className="task">
       <Chips<Tried>
         label={words.task(task + 1)}
-        names={TRIED}
+        names={words.tried}
         chosen={outcome === undefined ? [] : [outcome]}
         onChange={([next]) => change(taskAs(draft, task, next))}
       />

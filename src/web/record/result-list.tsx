@@ -91,7 +91,7 @@ function Besides({ result }: { readonly result: ResultInView }) {
   ];
   return (
     <>
-      {parts.length > 0 ? <p className="help">{parts.join(' · ')}</p> : null}
+      {parts.length > 0 ? <p className="help">{words.beside(parts)}</p> : null}
       {note === undefined ? null : <p className="entry-note">{note}</p>}
     </>
   );

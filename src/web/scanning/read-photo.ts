@@ -10,11 +10,11 @@ export interface PhotoRead {
   readonly words: string;
 }
 
-const WITHOUT_TEXT: Readonly<Record<Exclude<Reading['kind'], 'text'>, string>> = {
-  nothing: words.nothingInPhoto,
-  'no-picture': words.noPicture,
-  broken: words.readerBroken,
-};
+const WITHOUT_TEXT = {
+  nothing: 'nothingInPhoto',
+  'no-picture': 'noPicture',
+  broken: 'readerBroken',
+} as const satisfies Readonly<Record<Exclude<Reading['kind'], 'text'>, keyof typeof words>>;
 
 export async function readPhoto(
   photo: Blob,
@@ -22,7 +22,7 @@ export async function readPhoto(
   planner: Planner,
 ): Promise<PhotoRead> {
   const reading = await reader.read(photo);
-  if (reading.kind !== 'text') return { words: WITHOUT_TEXT[reading.kind] };
+  if (reading.kind !== 'text') return { words: words[WITHOUT_TEXT[reading.kind]] };
   return (await isSheetCode(planner, reading.text))
     ? { code: reading.text, words: words.readFromPhoto }
     : { words: words.otherInPhoto };

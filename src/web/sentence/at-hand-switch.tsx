@@ -38,7 +38,8 @@ export function AtHandSwitch({ entries, edit, house }: AtHandSwitchProps) {
           words.atHand.help
         ) : (
           <>
-            {words.atHand.never} <a href={hashOf('supplies')}>{words.atHand.link}</a>.
+            {words.atHand.never} <a href={hashOf('supplies')}>{words.atHand.link}</a>
+            {words.atHand.end}
           </>
         )}
       </p>

@@ -1,5 +1,6 @@
 // The recipe as one sentence whose bold words are its controls.
-import { Fragment, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
+import { Pieces } from '../speaking/pieces-shown.tsx';
 import { words } from '../words.ts';
 import { parameterControl } from './parameter-controls.tsx';
 import { type ControlsProps, shellControls } from './shell-controls.tsx';
@@ -14,27 +15,7 @@ export function Sentence(props: ControlsProps) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot flow as one sentence
     <div className="sentence" role="group" aria-label={words.recipe}>
-      {words.sentence.map((piece, place) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the pieces never change places
-        <Fragment key={place}>
-          {typeof piece === 'string' ? (
-            piece.replace(MARK, '')
-          ) : (
-            <span className="with-mark">
-              {controls[piece.control]}
-              {markBehind(place)}
-            </span>
-          )}
-        </Fragment>
-      ))}
+      <Pieces pieces={words.sentence} controls={controls} />
     </div>
   );
-}
-
-/** A comma or full stop never begins a line: it stays with the word before it. */
-const MARK = /^[,.]/;
-
-function markBehind(place: number): string {
-  const next = words.sentence[place + 1];
-  return typeof next === 'string' ? (MARK.exec(next)?.[0] ?? '') : '';
 }

@@ -13,6 +13,7 @@ import { useSaid } from '../children/use-said.ts';
 import type { Catalogue } from '../making/protocol.ts';
 import { useKept } from '../offline/kept.ts';
 import type { StockReply } from '../planning/cards.ts';
+import { words as planning } from '../planning/words.ts';
 import type { ScreenProps } from '../screen-props.ts';
 import { StickerRows } from './sticker-rows.tsx';
 import { readStockDraft, type StockDraft, stockEntryOf, wrongRow } from './stock-draft.ts';
@@ -109,7 +110,7 @@ function Things({
       <Chips
         label={words.tools}
         help={words.care}
-        names={words.toolNames}
+        names={planning.tools}
         chosen={draft.tools}
         onChange={(tools) => change({ ...draft, tools })}
         several

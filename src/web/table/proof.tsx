@@ -57,7 +57,7 @@ function Hardness({ shown, card }: { readonly shown: Shown; readonly card: Activ
 }
 
 function labelsOf(cards: readonly ParameterCard[]): readonly string[] {
-  return cards.map(({ label }) => label.toLowerCase());
+  return cards.map(({ label }) => label);
 }
 
 function Answers({ answers }: { readonly answers: readonly string[] }) {

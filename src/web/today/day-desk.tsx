@@ -5,7 +5,7 @@ import { UseLines } from '../house/use-lines.tsx';
 import { words as houseWords } from '../house/words.ts';
 import type { DayCards, PlanWishes } from '../planning/cards.ts';
 import { WishesForm } from '../planning/wishes-form.tsx';
-import { lackingWords, layOutWords } from '../planning/words.ts';
+import { words as planning } from '../planning/words.ts';
 import { words } from './words.ts';
 
 export interface DayDeskProps {
@@ -33,7 +33,7 @@ export function DayDesk(props: DayDeskProps) {
             <h3 className="today-name">{words.layOut}</h3>
             <LayOut cards={cards} />
             {cards.lacking === undefined ? null : (
-              <p className="lacking">{words.lacking(lackingWords(cards.lacking))}</p>
+              <p className="lacking">{words.lacking(planning.lacking(cards.lacking))}</p>
             )}
           </div>
           <PressButtons what={{ codes, name }} isReady={!isBusy} onStart={onPrint} />
@@ -63,7 +63,7 @@ function LayOut({ cards: { uses = [], materials } }: Pick<DayDeskProps, 'cards'>
   }
   return (
     <ul>
-      {layOutWords(materials).map((thing) => (
+      {planning.layOut(materials).map((thing) => (
         <li key={thing}>{thing}</li>
       ))}
     </ul>

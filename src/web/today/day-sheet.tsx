@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import type { SheetCard } from '../planning/cards.ts';
 import type { Planner } from '../planning/planner.ts';
-import { layOutWords, whySentence } from '../planning/words.ts';
+import { words as planning } from '../planning/words.ts';
 import { Paper } from '../table/paper.tsx';
 import { capital } from '../words.ts';
 import { SheetMenu, type SheetMenuProps } from './sheet-menu.tsx';
@@ -54,9 +54,9 @@ export function DaySheet({ planner, card, child, children, ...menu }: DaySheetPr
 function Ahead({ card, child }: { readonly card: SheetCard; readonly child: string }) {
   return (
     <>
-      <p className="day-why">{whySentence(card, child)}</p>
+      <p className="day-why">{planning.whySentence(card, child)}</p>
       <p className="day-size">{words.size(card)}</p>
-      <p className="day-things">{words.layOutFor(layOutWords(card.materials))}</p>
+      <p className="day-things">{words.layOutFor(planning.layOut(card.materials))}</p>
     </>
   );
 }

@@ -86,7 +86,7 @@ function DayName({ day, today }: { readonly day: Day; readonly today: Day }) {
       <span className="day-name">{words.weekday(day)}</span>
       <span className="day-date">
         {words.date(day)}
-        {day === today ? <b> · {words.today}</b> : null}
+        {day === today ? <b>{words.todayMarked}</b> : null}
       </span>
     </>
   );

@@ -7,6 +7,7 @@ import { words as houseWords } from '../house/words.ts';
 import { useKept } from '../offline/kept.ts';
 import type { Planner } from '../planning/planner.ts';
 import { ChoiceControl } from '../sentence/choice-control.tsx';
+import { Pieces } from '../speaking/pieces-shown.tsx';
 import { codesToPrint, ORDERS, type Order } from './paper-order.ts';
 import type { CardsByChild } from './use-cards.ts';
 import type { WeekInView } from './use-week.ts';
@@ -44,26 +45,32 @@ export function OnPaper({ week, cards, planner, stock }: OnPaperProps) {
   return (
     <section className="on-paper" aria-label={words.onPaper}>
       <p className="asked">
-        {words.print.before}
-        <ChoiceControl
-          label={words.print.what}
-          value={day ?? WEEK}
-          choices={[
-            { value: WEEK, name: words.print.week },
-            ...ahead.map((each) => ({ value: each, name: words.longDay(each) })),
-          ]}
-          objection={undefined}
-          onChange={setWanted}
+        <Pieces
+          pieces={words.print.sentence(codes.length)}
+          controls={{
+            what: (
+              <ChoiceControl
+                label={words.print.what}
+                value={day ?? WEEK}
+                choices={[
+                  { value: WEEK, name: words.print.week },
+                  ...ahead.map((each) => ({ value: each, name: words.longDay(each) })),
+                ]}
+                objection={undefined}
+                onChange={setWanted}
+              />
+            ),
+            order: (
+              <ChoiceControl
+                label={words.print.order}
+                value={order}
+                choices={ORDERS.map((each) => ({ value: each, name: words.print.orders[each] }))}
+                objection={undefined}
+                onChange={(value) => setOrder(ORDERS.find((each) => each === value) ?? order)}
+              />
+            ),
+          }}
         />
-        {words.print.between}
-        <ChoiceControl
-          label={words.print.order}
-          value={order}
-          choices={ORDERS.map((each) => ({ value: each, name: words.print.orders[each] }))}
-          objection={undefined}
-          onChange={(value) => setOrder(ORDERS.find((each) => each === value) ?? order)}
-        />
-        {words.print.after(codes.length)}
       </p>
       <PressButtons
         what={{ codes, name: words.fileName(names, monday, day) }}

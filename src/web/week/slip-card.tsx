@@ -1,7 +1,7 @@
 // What is behind a slip: why the sheet is in the plan, what to lay out, and where it may go.
 import { Button } from 'react-aria-components/Button';
 import { Heading } from 'react-aria-components/Heading';
-import { layOutWords, whySentence } from '../planning/words.ts';
+import { words as planning } from '../planning/words.ts';
 import { capital } from '../words.ts';
 import { type Change, openOf } from './moves.ts';
 import type { SheetInRow } from './row.ts';
@@ -19,9 +19,9 @@ export function SlipCard(props: SlipCardProps) {
       <Heading slot="title" className="drawer-title">
         {capital(name)}
       </Heading>
-      <p>{whySentence(sheet, row.nickname)}</p>
+      <p>{planning.whySentence(sheet, row.nickname)}</p>
       <p className="help">
-        {words.facts(step, steps, content, tasks)}. {words.layOut(layOutWords(materials))}
+        {words.facts(step, steps, content, tasks)} {words.layOut(planning.layOut(materials))}
       </p>
       <p className="help">
         {words.code} <span className="code">{code}</span>

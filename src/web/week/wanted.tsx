@@ -6,6 +6,7 @@ import { Chips } from '../children/chips.tsx';
 import { useGround } from '../children/use-ground.ts';
 import { Fold } from '../fold.tsx';
 import { WishesForm } from '../planning/wishes-form.tsx';
+import { words as planning } from '../planning/words.ts';
 import type { WeekInView } from './use-week.ts';
 import { words } from './words.ts';
 
@@ -48,7 +49,7 @@ export function Wanted({ week, isPlanned, isCounted, children }: WantedProps) {
         <Chips
           label={words.favoured}
           help={words.favouredHelp}
-          names={words.skills}
+          names={planning.skills}
           chosen={weekWishes.favoured}
           several
           onChange={(favoured) => setWeekWishes({ ...weekWishes, favoured })}

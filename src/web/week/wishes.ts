@@ -2,10 +2,10 @@
 import { useState } from 'react';
 import type { Skill } from '../../activities/index.ts';
 import { type Remembered, recall, remember } from '../children/remembered.ts';
-import { SKILL_NAMES } from '../planning/words.ts';
+import { words as planning } from '../planning/words.ts';
 import { USUAL_WEEKDAYS, WEEKDAYS, type Weekday } from './week-days.ts';
 
-export const SKILLS = Object.keys(SKILL_NAMES) as readonly Skill[];
+export const SKILLS = Object.keys(planning.skills) as readonly Skill[];
 
 export interface WeekWishes {
   readonly weekdays: readonly Weekday[];

@@ -1,145 +1,108 @@
 // What the Week screen says; fetched with it.
-import type { Skill } from '../../activities/index.ts';
 import type { Day } from '../../records/index.ts';
-import { SKILL_NAMES } from '../planning/words.ts';
+import { dayWriter } from '../speaking/dates.ts';
+import { piecesOf } from '../speaking/pieces.ts';
+import { shared } from '../speaking/shared.ts';
+import { spoken, type Telling } from '../speaking/spoken.ts';
+import { MESSAGES } from './messages-en.ts';
 import type { Order } from './paper-order.ts';
-import type { Weekday } from './week-days.ts';
+import { WEEKDAYS, type Weekday } from './week-days.ts';
 
-const DAY_NAMES: Readonly<Record<Weekday, string>> = {
-  monday: 'Monday',
-  tuesday: 'Tuesday',
-  wednesday: 'Wednesday',
-  thursday: 'Thursday',
-  friday: 'Friday',
-  saturday: 'Saturday',
-  sunday: 'Sunday',
-};
+/** Some Monday. */
+const MONDAY = Date.UTC(2024, 0, 1);
+const DAY_MS = 86_400_000;
 
-const format = (options: Intl.DateTimeFormatOptions) => {
-  const written = new Intl.DateTimeFormat('en-GB', { ...options, timeZone: 'UTC' });
-  return (day: Day) => written.format(new Date(`${day}T00:00Z`));
-};
-const weekday = format({ weekday: 'long' });
-const date = format({ day: 'numeric', month: 'long' });
-const longDate = format({ day: 'numeric', month: 'long', year: 'numeric' });
+export const words = spoken('app/week', MESSAGES, (telling) => {
+  const { say, plain, language } = telling;
+  const weekday = dayWriter(language, { weekday: 'long' });
+  const date = dayWriter(language, { day: 'numeric', month: 'long' });
+  const longDate = dayWriter(language, { day: 'numeric', month: 'long', year: 'numeric' });
+  const onDay = (day: Day) => ({ weekday: weekday(day), date: date(day) });
+  const dayNames = Object.fromEntries(
+    WEEKDAYS.map((name, place) => {
+      const day = new Date(MONDAY + place * DAY_MS).toISOString().slice(0, 10);
+      return [name, say('day', { day: weekday(day) })];
+    }),
+  ) as Readonly<Record<Weekday, string>>;
+  const names = (all: readonly string[]) => namesText(telling, all);
+  return {
+    ...plain,
+    ...paperWords(telling),
+    weekOf: (monday: Day) => say('weekOf', { date: longDate(monday) }),
+    summary: (children: readonly string[], weekdays: readonly Weekday[], minutes: number) =>
+      say('summary', {
+        children: names(children),
+        days: daysText(telling, weekdays, dayNames),
+        minutes,
+      }),
+    only: (child: string) => say('only', { child }),
+    dayNames,
+    planFor: (children: readonly string[]) => say('planFor', { children: names(children) }),
+    planning: (child: string, place: number, total: number) =>
+      say('planning', { child, place, total }),
+    planned: (children: readonly string[], sheets: number) =>
+      say('planned', { children: names(children), sheets }),
+    notKept: (objection: string) => say('notKept', { objection }),
+    weekday: (day: Day) => say('day', { day: weekday(day) }),
+    date: (day: Day) => say('day', { day: date(day) }),
+    longDay: (day: Day) => say('longDay', onDay(day)),
+    listOf: (child: string, day: Day) => say('listOf', { child, ...onDay(day) }),
+    sheet: (step: number, content: string, minutes: number) =>
+      say('sheet', { step, content, minutes: Math.max(1, Math.round(minutes)) }),
+    movesOn: (day: Day, today: Day) =>
+      day === today ? plain.movesOnToday : say('movesOn', onDay(day)),
+    more: (sheet: string, day: Day) => say('more', { sheet, weekday: weekday(day) }),
+    facts: (step: number, steps: number, content: string, tasks: number) =>
+      say('facts', { step, steps, content, tasks }),
+    layOut: (things: readonly string[]) => say('layOut', { things: shared.inSeries(things) }),
+    moveToDay: (day: Day, today: Day) =>
+      day === today ? plain.moveToToday : say('moveToDay', { weekday: weekday(day) }),
+    dayShort: (day: Day, today: Day) =>
+      day === today ? plain.today : say('day', { day: weekday(day) }),
+    moved: (sheet: string, day: Day) => say('moved', { sheet, weekday: weekday(day) }),
+    movedInDay: (sheet: string, place: number) => say('movedInDay', { sheet, place }),
+    takenOut: (sheet: string, day: Day) => say('takenOut', { sheet, weekday: weekday(day) }),
+  };
+});
 
-const ORDERS: Readonly<Record<Order, string>> = {
-  'by-child': 'by child, then by day',
-  'by-day': 'by day, then by child',
-};
+type Telt = Telling<typeof MESSAGES>;
 
-const counted = (count: number, noun: string, plural = `${noun}s`) =>
-  `${count} ${count === 1 ? noun : plural}`;
+function paperWords({ say, under }: Telt) {
+  const who = (children: readonly string[]) =>
+    children.length === 1 ? (children[0] ?? '') : say('file.children', { count: children.length });
+  return {
+    print: {
+      ...under('print'),
+      sentence: (sheets: number) =>
+        piecesOf((controls) => say('print', { ...controls, sheets }), ['what', 'order']),
+      orders: under('orders') satisfies Readonly<Record<Order, string>>,
+    },
+    fileName: (children: readonly string[], monday: Day, day: Day | undefined) =>
+      day === undefined
+        ? say('file.week', { who: who(children), monday })
+        : say('file.day', { who: who(children), day }),
+  };
+}
 
 /** `Fern`, `Fern and Wren`, `Fern, Wren and 3 more`. */
-function names(all: readonly string[]): string {
+function namesText({ say }: Telt, all: readonly string[]): string {
   const [first = '', second = ''] = all;
-  if (all.length <= 1) return first;
-  if (all.length === 2) return `${first} and ${second}`;
-  if (all.length === 3) return `${first}, ${second} and ${all[2]}`;
-  return `${first}, ${second} and ${all.length - 2} more`;
+  return all.length <= 3
+    ? shared.listed(all)
+    : say('namesAndMore', { first, second, more: all.length - 2 });
 }
 
 /** `Monday to Friday` where they follow one another, else each by name. */
-function days(all: readonly Weekday[]): string {
-  const everyDay = Object.keys(DAY_NAMES);
-  const from = everyDay.indexOf(all[0] ?? '');
-  const areInRow = all.every((name, place) => everyDay[from + place] === name);
-  const [first, last] = [all[0], all.at(-1)].map((name) => (name ? DAY_NAMES[name] : ''));
-  if (areInRow && all.length > 2) return `${first} to ${last}`;
-  return all.map((name) => DAY_NAMES[name]).join(', ');
+function daysText(
+  { say }: Telt,
+  all: readonly Weekday[],
+  names: Readonly<Record<Weekday, string>>,
+): string {
+  const [first] = all;
+  const last = all.at(-1);
+  const from = first === undefined ? -1 : WEEKDAYS.indexOf(first);
+  const areInRow = all.every((name, place) => WEEKDAYS[from + place] === name);
+  return areInRow && all.length > 2 && first && last
+    ? say('daysInRow', { first: names[first], last: names[last] })
+    : shared.withCommas(all.map((name) => names[name]));
 }
-
-function about(minutes: number): string {
-  const whole = Math.max(1, Math.round(minutes));
-  return `about\u00a0${whole}\u00a0min`;
-}
-
-export const words = {
-  screen: 'The week',
-  weekOf: (monday: Day) => `Week of ${longDate(monday)}`,
-  before: 'Week before',
-  after: 'Week after',
-  backToNow: 'Back to this week',
-
-  wanted: 'What to plan for',
-  summary: (children: readonly string[], weekdays: readonly Weekday[], minutes: number) =>
-    `For ${names(children)}, ${days(weekdays)}, about ${minutes} minutes a day`,
-  children: 'Children',
-  all: 'All children',
-  only: (name: string) => `Only ${name}`,
-  weekdays: 'Days',
-  dayNames: DAY_NAMES,
-  favoured: 'More of',
-  favouredHelp: 'Every other sheet is of these. Each other skill still comes where there is room.',
-  skills: SKILL_NAMES satisfies Readonly<Record<Skill, string>>,
-  noChildChosen: 'Choose whom to plan for.',
-  noDayChosen: 'Choose days to plan for.',
-  noDayLeft: 'None of these days is left in this week. Go on to the week after, or choose others.',
-
-  plan: 'Plan the week',
-  planFor: (children: readonly string[]) => `Plan the week for ${names(children)}`,
-  planAnew: 'Plan anew',
-  anewHelp: 'From today on; what is done stays. You can take it back.',
-  planning: (name: string, place: number, total: number) =>
-    total === 1 ? `Planning for ${name} …` : `Planning for ${name}, ${place} of ${total} …`,
-  stop: 'Stop',
-  planned: (children: readonly string[], sheets: number) =>
-    `Planned for ${names(children)}: ${counted(sheets, 'sheet')}.`,
-  notKept: (objection: string) =>
-    `This is on the screen, but could not be kept yet. ${objection} Nothing of it is lost while this page is open.`,
-
-  calendar: 'The plan',
-  child: 'Child',
-  childBefore: 'Child before',
-  childAfter: 'Next child',
-  reading: 'Looking …',
-  weekday,
-  date,
-  longDay: (day: Day) => `${weekday(day)} ${date(day)}`,
-  today: 'today',
-  listOf: (name: string, day: Day) => `${name}, ${weekday(day)} ${date(day)}`,
-  nothing: 'Nothing planned',
-  nothingWas: 'Nothing was planned',
-  notPlannedYet: 'Nothing is planned for this week yet.',
-
-  sheet: (step: number, content: string, minutes: number) =>
-    `step\u00a0${step} · ${content} · ${about(minutes)}`,
-  done: 'done',
-  notDone: 'not done',
-  movesOn: (day: Day, today: Day) =>
-    `moves on to ${day === today ? 'today' : `${weekday(day)} ${date(day)}`}`,
-  twice: 'the same activity as just before',
-  more: (name: string, day: Day) => `${name}: why, and where to, ${weekday(day)}`,
-  facts: (step: number, steps: number, content: string, tasks: number) =>
-    `Step ${step} of ${steps}, ${content}, ${counted(tasks, 'task')}`,
-  layOut: (things: readonly string[]) => `Lay out: ${things.join('; ')}.`,
-  code: 'Sheet code',
-  moveTo: 'Move to',
-  moveToDay: (day: Day, today: Day) => `Move to ${day === today ? 'today' : weekday(day)}`,
-  dayShort: (day: Day, today: Day) => (day === today ? 'today' : weekday(day)),
-  moveToToday: 'Move to today',
-  onTheDay: 'On the day',
-  earlier: 'Earlier',
-  later: 'Later',
-  takeOut: 'Take out',
-  moved: (sheet: string, day: Day) => `${sheet} is on ${weekday(day)} now.`,
-  movedInDay: (sheet: string, place: number) =>
-    `${sheet} comes ${place === 1 ? 'first' : `as number ${place}`} of what is left on that day.`,
-  takenOut: (sheet: string, day: Day) => `${sheet} is taken out of ${weekday(day)}.`,
-
-  onPaper: 'On paper',
-  print: {
-    what: 'Which days',
-    order: 'In which order',
-    before: 'Print ',
-    week: 'the whole week',
-    between: ', ',
-    after: (sheets: number) => `: ${counted(sheets, 'sheet')} not done yet.`,
-    orders: ORDERS,
-  },
-  fileName: (children: readonly string[], monday: Day, day: Day | undefined) => {
-    const who = children.length === 1 ? children[0] : `${children.length} children`;
-    return day === undefined ? `${who} week of ${monday}` : `${who} ${day}`;
-  },
-} as const;

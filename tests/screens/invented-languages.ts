@@ -1,0 +1,80 @@
+// The app built with two invented languages: every English message of its own in brackets, written from left to right
+// and from right to left. Their tags are those that CLDR keeps for such trials.
+import { readdirSync, readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build, type Plugin } from 'vite';
+import type { Catalogue } from '../../src/languages/index.ts';
+
+export const LEFT_TO_RIGHT = 'en-XA';
+export const RIGHT_TO_LEFT = 'ar-XB';
+const INVENTED = [LEFT_TO_RIGHT, RIGHT_TO_LEFT];
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const WEB = join(ROOT, 'src', 'web');
+
+const SPOKEN = /spoken\(\s*'([^']+)',\s*MESSAGES/;
+const MESSAGES_FROM = /import \{ MESSAGES \} from '([^']+)'/;
+
+/** All that the app itself says, in brackets. */
+export async function bracketed(): Promise<Catalogue> {
+  const catalogue: Record<string, Record<string, string>> = {};
+  for (const file of readdirSync(WEB, { recursive: true, encoding: 'utf8' })) {
+    if (!file.endsWith('.ts')) continue;
+    const text = readFileSync(join(WEB, file), 'utf8');
+    const [space, from] = [SPOKEN.exec(text)?.[1], MESSAGES_FROM.exec(text)?.[1]];
+    if (space === undefined || from === undefined) continue;
+    const { MESSAGES } = await import(join(WEB, dirname(file), from));
+    const entries = Object.entries(MESSAGES).map(([key, message]) => [key, `⟦${message}⟧`]);
+    catalogue[space] = Object.fromEntries(entries);
+  }
+  return catalogue;
+}
+
+/** Builds the app so that it speaks the invented languages beside its own, and gives the folder. */
+export async function builtWithInvented(): Promise<string> {
+  const outDir = join(tmpdir(), `samewise-languages-${process.pid}`);
+  const catalogue = JSON.stringify(await bracketed());
+  const before = process.env.NODE_ENV;
+  // A test runner's own would make a build for developers.
+  process.env.NODE_ENV = 'production';
+  await build({
+    root: ROOT,
+    configFile: join(ROOT, 'vite.config.ts'),
+    logLevel: 'error',
+    plugins: [languages(catalogue)],
+    worker: { plugins: () => [languages(catalogue)] },
+    build: { outDir },
+  });
+  process.env.NODE_ENV = before;
+  return outDir;
+}
+
+/** As the code has it before a further language comes. */
+const NO_CATALOGUES = `const CATALOGUES: Readonly<Record<Exclude<Language, 'en'>, Fetched>> = {}`;
+const FETCHED = 'virtual:catalogue';
+
+/** The two lines of code that a language is, and its catalogue. */
+function languages(catalogue: string): Plugin {
+  const fetching = INVENTED.map((tag) => `'${tag}': () => import('${FETCHED}')`).join(',');
+  const replaced = (code: string, part: string, by: string) => {
+    if (!code.includes(part)) throw new Error(`languages: expected ${part}`);
+    return code.replace(part, by);
+  };
+  return {
+    name: 'invented-languages',
+    enforce: 'pre',
+    resolveId: (id) => (id === FETCHED ? id : undefined),
+    load: (id) => (id === FETCHED ? `export default ${catalogue}` : undefined),
+    transform: (code, id) => {
+      if (id.endsWith('/src/languages/language.ts')) {
+        return replaced(code, `['en']`, JSON.stringify(['en', ...INVENTED]));
+      }
+      if (id.endsWith('/src/languages/catalogues.ts')) {
+        return replaced(code, NO_CATALOGUES, `const CATALOGUES = {${fetching}}`);
+      }
+      return undefined;
+    },
+  };
+}
