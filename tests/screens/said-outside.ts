@@ -1,11 +1,13 @@
 // What a screen says outside the brackets of an invented language, and what of it is the core's to say.
 import type { Page } from 'playwright-core';
 import { COLOUR_NAMES } from '../../src/palette/index.ts';
+import { words as handWords } from '../../src/web/hand/words.ts';
 import { gatherCatalogue } from '../../src/web/making/catalogue.ts';
 
 /** All texts that the core gives the controls. */
 export function coreSays(): readonly string[] {
-  return [...textsIn(gatherCatalogue()), ...COLOUR_NAMES];
+  // What is said while a sheet is changed is still English, wherever it is said.
+  return [...textsIn(gatherCatalogue()), ...COLOUR_NAMES, handWords.changeByHand];
 }
 
 function textsIn(value: unknown): readonly string[] {
@@ -47,8 +49,13 @@ export async function outsideBrackets(
     return [...new Set(found)];
   }, NOT_OURS);
   const isKnown = new Set(known.flatMap((text) => [small(text), small(`${text}.`)]));
-  return outside.filter((text) => /\p{L}{2}/u.test(text) && !isKnown.has(small(text)));
+  return outside.filter(
+    (text) => /\p{L}{2}/u.test(text) && !isKnown.has(small(text)) && !TITLE_OF_SHEET.test(text),
+  );
 }
+
+/** Given by the core, as it stands on the page: `by key, step 2, sheet 3CFR-YRT7`. */
+const TITLE_OF_SHEET = /, sheet [0-9A-Z]{4}(-[0-9A-Z]{2,4})+$/;
 
 function small(text: string): string {
   return text.toLowerCase();
