@@ -1,9 +1,11 @@
 // Follows the printed list of a guide, line by line and nothing else, and looks at what it has made.
 import { describe, expect, test } from 'vitest';
 import { ACTIVITY_IDS, type ActivityId, activityOf } from '../../src/activities/index.ts';
+import { compose, IDENTITY, type Transform } from '../../src/base/index.ts';
 import { guidePages, makeGuide } from '../../src/by-hand/index.ts';
 import type { Page, SceneNode } from '../../src/page/index.ts';
 import { makeSheet, type Sheet, taskGroups } from '../../src/sheets/index.ts';
+import { placedIn } from '../scene-bounds.ts';
 import { testSeed } from '../seed.ts';
 
 const seed = testSeed('by hand read back');
@@ -173,19 +175,81 @@ describe('in every box', () => {
 /** What a figure of the sheet is called without its colour, and its colour, by the words for who cannot see it. */
 const COLOURS = /\b(red|orange|yellow|green|blue|purple|pink|brown|grey|black) /;
 
-function printedThings(sheet: Sheet): readonly Pick<Thing, 'what' | 'colour'>[] {
-  const found = (node: SceneNode): readonly Pick<Thing, 'what' | 'colour'>[] => {
+function printedThings(sheet: Sheet): readonly Thing[] {
+  const found = (node: SceneNode, outer: Transform): readonly Thing[] => {
     // Of what is cut off only a patch of colour shows.
     if (node.kind !== 'group' || node.clip) return [];
-    if (!node.shows) return node.children.flatMap(found);
+    const inner = compose(outer, node.transform ?? IDENTITY);
+    if (!node.shows) return node.children.flatMap((child) => found(child, inner));
     const said = node.alt ?? '';
     // A head of a table is called by its form alone.
     const isBare = node.shows.fill === 'outline' && !said.includes('in outline');
     const name = isBare ? `${said} in outline` : said;
     const [, colour = 'black'] = COLOURS.exec(name) ?? [];
-    return [{ what: name.replace(COLOURS, ''), colour }];
+    const bounds = placedIn(node, outer).map((placed) => placed.bounds);
+    const middle = (low: readonly number[], high: readonly number[]) =>
+      (Math.min(...low) + Math.max(...high)) / 2;
+    return [
+      {
+        what: name.replace(COLOURS, ''),
+        colour,
+        x: middle(
+          bounds.map(({ left }) => left),
+          bounds.map(({ right }) => right),
+        ),
+        y: middle(
+          bounds.map(({ top }) => top),
+          bounds.map(({ bottom }) => bottom),
+        ),
+      },
+    ];
   };
-  return taskGroups(sheet, false).flatMap(found);
+  return taskGroups(sheet, false).flatMap((group) => found(group, IDENTITY));
+}
+
+/** More than what setting two things to whole 5 mm can take away between them. */
+const CLEARLY_MM = 6;
+
+/** Row by row as one reads; things hardly higher than others stand in one row with them. */
+function inRows(one: Thing, other: Thing): number {
+  return Math.abs(one.y - other.y) < CLEARLY_MM ? one.x - other.x : one.y - other.y;
+}
+
+/** From left to right. */
+function inLine(one: Thing, other: Thing): number {
+  return one.x - other.x;
+}
+
+/** The same things of both pages side by side: of those that are called alike the first with the first, in this order. */
+function matched(
+  made: readonly Thing[],
+  printed: readonly Thing[],
+  order: (one: Thing, other: Thing) => number,
+): readonly [Thing, Thing][] {
+  const nameOf = ({ what, colour }: Thing) => `${colour} ${what}`;
+  return [...new Set(printed.map(nameOf))].flatMap((name) => {
+    const [ours, theirs] = [made, printed].map((all) =>
+      all.filter((thing) => nameOf(thing) === name).sort(order),
+    );
+    return (ours ?? []).flatMap((thing, index): [Thing, Thing][] => {
+      const other = theirs?.[index];
+      return other ? [[thing, other]] : [];
+    });
+  });
+}
+
+/** What is clearly left of, or above, another on the printed page and is not on the one that was made. */
+function disorder(pairs: readonly [Thing, Thing][]): readonly string[] {
+  return pairs.flatMap(([made, printed]) =>
+    pairs.flatMap(([otherMade, other]) => [
+      ...(printed.x < other.x - CLEARLY_MM && !(made.x < otherMade.x)
+        ? [`${made.colour} ${made.what} is not left of ${otherMade.colour} ${otherMade.what}`]
+        : []),
+      ...(printed.y < other.y - CLEARLY_MM && !(made.y < otherMade.y)
+        ? [`${made.colour} ${made.what} is not above ${otherMade.colour} ${otherMade.what}`]
+        : []),
+    ]),
+  );
 }
 
 describe.each(ACTIVITY_IDS)('%s', (id) => {
@@ -198,7 +262,7 @@ describe.each(ACTIVITY_IDS)('%s', (id) => {
       if (list === undefined) continue;
       const { things } = follow(list);
       const printed = printedThings(sheet);
-      const count = (all: readonly Pick<Thing, 'what' | 'colour'>[], wanted: Thing) =>
+      const count = (all: readonly Thing[], wanted: Thing) =>
         all.filter(({ what, colour }) => what === wanted.what && colour === wanted.colour).length;
       const figures = things.filter((thing) => count(printed, thing) > 0);
       for (const thing of figures) {
@@ -209,4 +273,21 @@ describe.each(ACTIVITY_IDS)('%s', (id) => {
       expect(figures.length, sheet.code).toBeGreaterThan(0);
     }
   });
+
+  // In every box is made and read as a whole above; its many like dots cannot be told apart here.
+  test.skipIf(id === 'in-every-box')(
+    'what its guide says to make stands in the same order, across and down, as on the printed sheet',
+    () => {
+      for (let step = 1; step <= length; step += 2) {
+        const sheet = sheetOf(id, step, seed + step, 1);
+        const list = listOf(sheet);
+        if (list === undefined) continue;
+        const [made, printed] = [follow(list).things, printedThings(sheet)];
+        // Things that are called alike may be told apart by their rows or by their line.
+        const faults = [inRows, inLine].map((order) => disorder(matched(made, printed, order)));
+        const fewest = faults.sort((one, other) => one.length - other.length)[0];
+        expect(fewest, sheet.code).toEqual([]);
+      }
+    },
+  );
 });
