@@ -11,8 +11,10 @@ export async function faultsOf(
   rules: readonly string[] = ALL_RULES,
 ): Promise<readonly string[]> {
   await page.evaluate(axe.source);
-  // What comes in is looked at once it has come.
-  await page.evaluate(() => Promise.all(document.getAnimations().map((each) => each.finished)));
+  // What comes in is looked at once it has come; what is replaced while it comes in is never finished.
+  await page.evaluate(() =>
+    Promise.allSettled(document.getAnimations().map((each) => each.finished)),
+  );
   const found = await page.evaluate(
     (tags) => (window as unknown as { axe: typeof axe }).axe.run({ runOnly: tags }),
     [...rules],
