@@ -121,7 +121,7 @@ test('by keyboard alone, on a small phone, without storage', async () => {
   await page.locator('.hand-offer').first().waitFor();
   await page.keyboard.press('Escape');
   await page.locator('.hand-drawer').waitFor({ state: 'detached' });
-  expect(await page.evaluate(() => document.activeElement?.className)).toContain('hand-target');
+  await page.waitForFunction(() => document.activeElement?.className.includes('hand-target'));
   await makeAlike(page);
   expect(page.url()).toContain('changed=1:');
 });
