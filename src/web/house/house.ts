@@ -9,3 +9,4 @@ export interface House {
 }
 
 export const UNKNOWN_HOUSE: House = { isKnown: false };
+export const UNCOUNTED_HOUSE: House = { isKnown: true };

@@ -1,4 +1,5 @@
 // The record store of this browser: entries are added, merged and read; each change is one transaction or nothing.
+
 import { accept, type Result } from '../../base/index.ts';
 import {
   changedSince,
@@ -17,6 +18,7 @@ import {
 } from '../../records/index.ts';
 import { changesOf } from './changes.ts';
 import { connectionTo } from './connection.ts';
+import { RECORDS_DATABASE } from './database-name.ts';
 import { type Entries, read, type Work, write } from './transactions.ts';
 
 export interface RecordStore {
@@ -45,7 +47,7 @@ export interface StoreOptions {
 
 /** The store; nothing is opened before it is first used. */
 export function openRecordStore(options: StoreOptions = {}): RecordStore {
-  const { name = 'samewise-records', now = Date.now, steps = STEPS } = options;
+  const { name = RECORDS_DATABASE, now = Date.now, steps = STEPS } = options;
   const connection = connectionTo(name, steps);
   const changes = changesOf(name);
   const change = async <T>(work: Work<T>): Promise<Result<T>> => {
