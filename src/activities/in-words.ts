@@ -116,15 +116,17 @@ function sizeKey(rank: number, count: number): string {
   return count === 3 ? 'middle' : 'rank';
 }
 
+/** What is said alike of all tasks, unless an activity says it itself. */
+type SaidOfAll = 'show' | 'help' | 'easierNow' | 'harderNow' | 'lookFor';
+
 /** What an activity says of its tasks. */
-export type Spoken<P> = Omit<
-  ActivityWords<ParameterSpecs, P>,
-  'name' | 'about' | 'steps' | 'parameters'
->;
+export type Spoken<P> = Pick<ActivityWords<ParameterSpecs, P>, 'say' | 'describe' | 'answer'> &
+  Partial<Omit<ActivityWords<ParameterSpecs, P>, 'name' | 'about' | 'steps' | 'parameters'>>;
 
 /**
  * The words of an activity in all languages. Its messages hold `name`, `about`, `steps.1` and so on, for each parameter
- * `set.NAME.label`, `set.NAME.help` and a phrase for each choice, `set.NAME.VALUE`; and whatever `speak` says. Choices of
+ * `set.NAME.label`, `set.NAME.help` and a phrase for each choice, `set.NAME.VALUE`; what `speak` leaves out, `show`,
+ * `help.1`, `easier`, `harder`, `lookFor.1`; and whatever `speak` says. Choices of
  * content and of sticker sizes need no messages.
  */
 export function inAllLanguages<const M extends Messages, S extends ParameterSpecs, P>(
@@ -141,9 +143,20 @@ export function inAllLanguages<const M extends Messages, S extends ParameterSpec
       about: say('about'),
       steps: say.all('steps'),
       parameters: parameterWords(say, parameters, wording) as ActivityWords<S, P>['parameters'],
+      ...saidOfAll(say),
       ...speak(say, wording),
     };
   });
+}
+
+function saidOfAll(say: Say): Pick<ActivityWords, SaidOfAll> {
+  return {
+    show: () => say('show'),
+    help: () => say.all('help'),
+    easierNow: () => say('easier'),
+    harderNow: () => say('harder'),
+    lookFor: () => say.all('lookFor'),
+  };
 }
 
 function parameterWords(

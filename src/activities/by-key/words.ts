@@ -24,10 +24,6 @@ function spoken(say: SayKey, wording: Wording): Spoken<Printed> {
       ];
     },
     show: ({ key }) => say('show', { name: nameIn(wording, key, key[0]) }),
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => {
       const names = printed.key.map((entry) => nameIn(wording, printed.key, entry));
       return [

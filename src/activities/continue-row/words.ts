@@ -18,10 +18,6 @@ function spoken(say: SayRow, wording: Wording): Spoken<Printed> {
     ],
     show: (printed) =>
       responseTo(printed) === 'sticker' ? `${say('show')} ${say('show.sticker')}` : say('show'),
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => {
       const { figures } = answerSchema.parse(key);

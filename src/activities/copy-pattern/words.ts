@@ -17,10 +17,6 @@ function spoken(say: SayCopy, wording: Wording): Spoken<Printed> {
   return {
     say: (printed) => question(say, printed),
     show: (printed) => show(say, wording, printed),
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => describeTask(say, wording, printed),
     answer: (printed, key) => answerText(say, printed, key),
   };

@@ -19,10 +19,6 @@ function spoken(say: SayTable, wording: Wording): Spoken<Printed> {
     ],
     show: (printed) =>
       responseTo(printed) === 'cut' ? `${say('show')} ${say('show.cut')}` : say('show'),
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),
   };

@@ -12,11 +12,6 @@ export const WORDS = inAllLanguages('find-the-same', MESSAGES, PARAMETERS, spoke
 function spoken(say: SaySame, wording: Wording): Spoken<Printed> {
   return {
     say: ({ response = 'point' }) => [say('say.look'), say('say.which'), say(`say.${response}`)],
-    show: () => say('show'),
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),
   };

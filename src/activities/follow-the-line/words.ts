@@ -13,11 +13,6 @@ export const WORDS = inAllLanguages('follow-the-line', MESSAGES, PARAMETERS, spo
 function spoken(say: SayLine, wording: Wording): Spoken<Printed> {
   return {
     say: ({ response = 'point' }) => [say('say.where'), say(`say.${response}`)],
-    show: () => say('show'),
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),
   };

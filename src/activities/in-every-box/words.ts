@@ -18,10 +18,6 @@ function spoken(say: SayBox, wording: Wording): Spoken<Printed> {
       const look = say('show', { noun: nounOf(say, wording, printed, 1), look: lookOf(printed) });
       return printed.response === 'sticker' ? `${look} ${say('show.sticker')}` : look;
     },
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),
   };

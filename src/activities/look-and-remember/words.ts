@@ -19,10 +19,6 @@ function spoken(say: SaySeen, wording: Wording): Spoken<Printed> {
     say: (printed) => question(say, printed),
     show: ({ set }) =>
       say('show', { seconds: Math.max(FEWEST_SECONDS, SECONDS_EACH * set.length) }),
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     guide: () => ({ words: say('guide'), drawing: foldGuide(), ...FOLD_GUIDE_SIZE }),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),

@@ -27,8 +27,6 @@ function spoken(say: SayHalf, wording: Wording): Spoken<Printed> {
     show: (printed) => `${say('show')} ${say(isChoice(printed) ? 'show.choose' : 'show.make')}`,
     help: (printed) => [...say.all('help'), ...(isChoice(printed) ? [say('help.choose')] : [])],
     easierNow: (printed) => say(isChoice(printed) ? 'easier.choose' : 'easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),
   };

@@ -13,11 +13,9 @@ function spoken(say: SayPart, wording: Wording): Spoken<Printed> {
     say(key, { response: responseTo(printed) });
   return {
     say: (printed) => question(say, printed),
-    show: () => say('show'),
     help: (printed) => [say('help.1'), byResponse('help.2', printed)],
     easierNow: (printed) => byResponse('easier', printed),
     harderNow: (printed) => byResponse('harder', printed),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),
   };

@@ -27,10 +27,6 @@ function spoken(say: SayOdd, wording: Wording): Spoken<Printed> {
     ],
     show: ({ figures }) =>
       say(changingTraits(figures).length > 1 && isOfLooks(figures) ? 'show.several' : 'show'),
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),
   };

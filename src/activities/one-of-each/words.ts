@@ -22,10 +22,6 @@ function spoken(say: SayEach, wording: Wording): Spoken<Printed> {
       response === 'counters' || response === 'cut' || response === 'sticker'
         ? `${say('show')} ${say(`show.${response}`)}`
         : say('show'),
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),
   };

@@ -13,11 +13,6 @@ export const WORDS = inAllLanguages('shadows', MESSAGES, PARAMETERS, spoken);
 function spoken(say: SayShadow, wording: Wording): Spoken<Printed> {
   return {
     say: (printed) => question(say, printed),
-    show: () => say('show'),
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),
   };

@@ -10,11 +10,6 @@ export const WORDS = inAllLanguages('tangle', MESSAGES, PARAMETERS, spoken);
 function spoken(say: Say<typeof MESSAGES>, wording: Wording): Spoken<Printed> {
   return {
     say: ({ response = 'point' }) => [say('say.look'), say('say.which'), say(`say.${response}`)],
-    show: () => say('show'),
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: ({ tangle, candidates }) => {
       const count = tangle.length;
       const lie = say('describe.tangle', { count, number: wording.number(count) });

@@ -13,11 +13,6 @@ export const WORDS = inAllLanguages('what-changed', MESSAGES, PARAMETERS, spoken
 function spoken(say: SayChange, wording: Wording): Spoken<Printed> {
   return {
     say: (printed) => question(say, wording, printed),
-    show: () => say('show'),
-    help: () => say.all('help'),
-    easierNow: () => say('easier'),
-    harderNow: () => say('harder'),
-    lookFor: () => say.all('lookFor'),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),
   };
