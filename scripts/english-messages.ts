@@ -16,6 +16,8 @@ const SPACES: Readonly<Record<string, string>> = {
   'by-hand/messages-en.ts': 'by-hand',
   'plan/messages-en.ts': 'pairs',
   'words/messages-en.ts': 'refusals',
+  'words/messages-reasons-en.ts': 'reasons',
+  'activities/fault-messages.ts': 'faults',
 };
 const FOUND = import.meta.glob<{ readonly MESSAGES: Messages }>(
   ['../src/**/*messages*.ts', '!../src/web/**', '!../src/**/*.test.ts'],

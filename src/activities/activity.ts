@@ -1,7 +1,15 @@
 // The contract of an activity: what each folder hands over, and the form in which everything else sees it.
 import type { z } from 'zod';
-import { accept, type Random, type Refusal, type Result, refuse } from '../base/index.ts';
-import type { Language } from '../languages/index.ts';
+import {
+  accept,
+  type Random,
+  type Refusal,
+  type Result,
+  refuse,
+  type Told,
+  told,
+} from '../base/index.ts';
+import type { Language, Messages } from '../languages/index.ts';
 import type { Group, PrintStyle } from '../page/index.ts';
 import type { ColourName } from '../palette/index.ts';
 import { MOST_CHANCE } from './chance.ts';
@@ -29,8 +37,8 @@ export interface Step<V> {
 export interface Findings<A> {
   /** Every answer that the printed page admits, the intended one included; cut off at 20. */
   readonly answers: readonly A[];
-  /** Reasons in plain words why the page cannot be read one way, such as a box that repeats a figure. */
-  readonly faults: readonly string[];
+  /** Reasons why the page cannot be read one way, such as a box that repeats a figure. */
+  readonly faults: readonly Told[];
 }
 
 /** A thing to lay out before a sheet is given. */
@@ -138,6 +146,8 @@ export interface ActivityParts<Id extends string, S extends ParameterSpecs, P, A
    * Absent, or none: no figure goes into an empty place.
    */
   readonly pieces?: (printed: P, answer: A, size: Size, style: PrintStyle) => readonly Piece[];
+  /** Its English messages: what it refuses and what its solver finds wrong are keys of them. */
+  readonly messages: Messages;
   readonly words: Readonly<Record<Language, ActivityWords<S, P>>>;
 }
 
@@ -153,7 +163,7 @@ export type Proof =
   | {
       readonly proven: false;
       readonly reason: 'wrong' | 'ambiguous' | 'unfit';
-      readonly detail: string;
+      readonly detail: Told;
     };
 
 /** An activity as the rest of the program sees it: unknown values in, checked inside. */
@@ -165,6 +175,7 @@ export interface Activity {
   readonly ladder: readonly Step<Values>[];
   readonly printed: z.ZodType;
   readonly answer: z.ZodType;
+  readonly messages: Messages;
   readonly words: Readonly<Record<Language, ActivityWords>>;
   /** Values for a step (1 upward) with some of them changed. */
   readonly read: (
@@ -246,15 +257,15 @@ function prove<Id extends string, S extends ParameterSpecs, P, A>(
   if (fault !== undefined) return { proven: false, reason: 'unfit', detail: fault };
   const [only] = answers;
   if (only === undefined)
-    return { proven: false, reason: 'wrong', detail: 'the page admits no answer' };
+    return { proven: false, reason: 'wrong', detail: told('faults', 'no-answer') };
   if (answers.length > 1) {
     return {
       proven: false,
       reason: 'ambiguous',
-      detail: `the page admits ${answers.length} answers`,
+      detail: told('faults', 'several-answers', { count: answers.length }),
     };
   }
   return parts.sameAnswer(only, key)
     ? { proven: true }
-    : { proven: false, reason: 'wrong', detail: 'the key is not the answer that the page admits' };
+    : { proven: false, reason: 'wrong', detail: told('faults', 'other-key') };
 }

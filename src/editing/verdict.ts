@@ -1,5 +1,6 @@
 // The proof of a task as it now stands: certain, certain with another answer, or not, and what is wrong in words.
-import type { Activity, Task } from '../activities/index.ts';
+import { type Activity, faultIn, type Task } from '../activities/index.ts';
+import { type Told, told } from '../base/index.ts';
 import { figureName, placeOf } from '../figures/index.ts';
 import type { PrintStyle } from '../page/index.ts';
 import { tracedTask } from './places.ts';
@@ -38,7 +39,7 @@ export function judge(
   const [only] = answers;
   if (faults.length > 0 || answers.length !== 1) {
     const problems = [
-      ...faults.map((fault) => ({ sentence: words.fault(fault), places: touched })),
+      ...faults.map((fault) => ({ sentence: words.fault(faultIn('en', fault)), places: touched })),
       ...(answers.length === 0 && faults.length === 0
         ? [{ sentence: words.noAnswer, places: touched }]
         : []),
@@ -56,11 +57,11 @@ export function judge(
 export function findingsOf(
   activity: Activity,
   printed: unknown,
-): { readonly answers: readonly unknown[]; readonly faults: readonly string[] } {
+): { readonly answers: readonly unknown[]; readonly faults: readonly Told[] } {
   try {
     return activity.solve(printed);
   } catch {
-    return { answers: [], faults: [words.unreadable] };
+    return { answers: [], faults: [told('faults', 'unreadable')] };
   }
 }
 

@@ -1,5 +1,5 @@
 // The characters of a sheet code: an alphabet without look-alikes, the check character, and reading what was typed.
-import { accept, asGot, type Result, refuse } from '../base/index.ts';
+import { accept, asGot, type Result, refuse, told } from '../base/index.ts';
 
 /**
  * 23 characters, so that arithmetic modulo the prime 23 guards them. Left out because they are
@@ -72,7 +72,7 @@ export function digitsOf(typed: string): Result<readonly number[]> {
       at: 'sheet code',
       got: typed.length,
       max: LONGEST_CODE,
-      unit: 'characters',
+      unit: told('reasons', 'amount.characters'),
     });
   }
   const digits: number[] = [];
@@ -86,7 +86,7 @@ export function digitsOf(typed: string): Result<readonly number[]> {
     ? refuse({
         code: 'missing',
         at: 'sheet code',
-        expected: 'the code printed at the foot of a sheet',
+        expected: told('reasons', 'expected.code'),
       })
     : accept(digits);
 }
@@ -96,7 +96,7 @@ function refuseCharacter(character: string, place: number): Result<never> {
     code: 'unreadable',
     at: `sheet code › character ${place}`,
     got: asGot(character),
-    expected: `one of ${CODE_ALPHABET} (look-alikes such as 0 O 1 I L 5 S 8 B Z are never printed)`,
+    expected: told('reasons', 'expected.character', { alphabet: CODE_ALPHABET }),
   });
 }
 

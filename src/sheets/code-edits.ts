@@ -1,6 +1,6 @@
 // What a sheet code carries of changes by hand, task by task: from version 3 on.
 import type { Activity } from '../activities/index.ts';
-import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
+import { accept, MAX_SEED, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import {
   isIdle,
   MOST_FACTS,
@@ -119,8 +119,8 @@ export function changesRefusal(
     at: `${activity.id} › changes by hand`,
     got: changes,
     max: Math.min(changes - 1, Math.floor((changes * MOST_DIGITS) / digits)),
-    unit: 'changes in the code at the foot of the sheet',
-    advice: 'take some back, or draw a whole task again, which takes the room of one',
+    unit: told('reasons', 'amount.changes'),
+    advice: told('reasons', 'do.take-back'),
   };
 }
 
@@ -192,7 +192,7 @@ export function takeEdits(
       code: 'unreadable',
       at: 'sheet code › changes by hand',
       got: 'changes that no sheet has',
-      expected: 'a code that was printed on a sheet',
+      expected: told('reasons', 'expected.code.printed'),
     });
   }
   return accept({ edits: read });

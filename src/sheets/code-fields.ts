@@ -1,6 +1,6 @@
 // What a sheet code carries, field by field; written and read from the same list of radices.
 import type { Activity, ActivityId, Parameter, Value, Values } from '../activities/index.ts';
-import { accept, MAX_SEED, type Result, refuse } from '../base/index.ts';
+import { accept, MAX_SEED, type Result, refuse, told } from '../base/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../page/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import { editFields, takeEdits } from './code-edits.ts';
@@ -87,7 +87,7 @@ function takeExtras(fields: Unpacking): Result<Extras> {
   const mask = has ? fields.take(EXTRAS_RADIX.colours) : 0;
   const layout = has ? fields.take(EXTRAS_RADIX.layout) : 0;
   if (layout >= LAYOUTS) {
-    const because = 'the code was made by a Samewise that knows more of them';
+    const because = told('reasons', 'code.newer');
     const got = `number ${layout}`;
     const choices = [`0 to ${LAYOUTS - 1}`];
     return refuse({ code: 'not-a-choice', at: `${AT} › layout`, got, choices, because });
@@ -215,6 +215,6 @@ function refuseActivity(
     at: `${AT} › activity`,
     got: `number ${number}`,
     choices: activities.map(([id, activity]) => `${activity.codeNumber} (${id})`),
-    because: 'the code was made by a Samewise that knows more activities',
+    because: told('reasons', 'code.activities'),
   });
 }

@@ -1,6 +1,6 @@
 // The sheet code: the short text on a sheet from which the same sheet is made again.
 import { ACTIVITY_IDS, type Activity, type ActivityId, activityOf } from '../activities/index.ts';
-import { accept, type Result, refuse } from '../base/index.ts';
+import { accept, type Result, refuse, told } from '../base/index.ts';
 import { checkDigitOf, digitsOf, groupedText, isChecked } from './code-characters.ts';
 import { type CodeVersion, fieldsOf, readFields, versionFor } from './code-fields.ts';
 import { packFields, unpack } from './code-packing.ts';
@@ -96,7 +96,7 @@ function refuseUnwritten(version: CodeVersion, digits: readonly number[]): Resul
     code: 'unreadable',
     at: 'sheet code',
     got: codeOf([version, ...digits]),
-    expected: 'a code that was printed on a sheet',
+    expected: told('reasons', 'expected.code.printed'),
   });
 }
 

@@ -8,6 +8,7 @@ import {
   type Result,
   randomFrom,
   refuse,
+  told,
 } from '../base/index.ts';
 import { difficultyOf, sheetDifficulty } from '../learner/index.ts';
 import { makePartSheet, type OnProgress, type Pack, placed, type SeededRecipe } from './pack.ts';
@@ -153,8 +154,8 @@ function tooFew({ part, wanted }: Lot, max: number): Refusal {
     at: `${part.activity} › children`,
     got: wanted,
     max,
-    unit: 'different sheets of equal difficulty with these values',
-    advice: 'ask for fewer sheets, another step or another content',
+    unit: told('reasons', 'amount.sheets.equal'),
+    advice: told('reasons', 'do.other-sheets'),
   };
 }
 

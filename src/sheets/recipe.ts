@@ -8,7 +8,7 @@ import {
   type Value,
   withNearestContent,
 } from '../activities/index.ts';
-import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
+import { accept, MAX_SEED, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import { aimAt } from '../learner/index.ts';
 import {
   HANDS,
@@ -225,12 +225,16 @@ function aimedPart(part: WrittenPart, index: number, style: PrintStyle): Result<
   const { step, difficulty } = part;
   const at = pathText('recipe', ['parts', index]);
   if (step !== undefined && difficulty !== undefined) {
-    const expected = 'a step or a difficulty';
+    const expected = told('reasons', 'expected.step');
     return refuse({ code: 'unreadable', at: `${at} › difficulty`, got: 'step too', expected });
   }
   if (step !== undefined) return accept(recipePart(part, step, givenValues(part)));
   if (difficulty === undefined) {
-    return refuse({ code: 'missing', at: `${at} › step`, expected: 'a step or a difficulty' });
+    return refuse({
+      code: 'missing',
+      at: `${at} › step`,
+      expected: told('reasons', 'expected.step'),
+    });
   }
   const aim = aimAt(activityOf(part.activity), difficulty, givenValues(part), style);
   if (!aim.ok)
@@ -277,6 +281,14 @@ export function countRefusals({ parts, children }: Recipe): readonly Refusal[] {
   const each = parts.reduce((sum, part) => sum + part.sheets, 0);
   const sheets = each * (children?.length ?? 1);
   return sheets > MOST_SHEETS
-    ? [{ code: 'too-big', at: 'recipe › parts', got: sheets, max: MOST_SHEETS, unit: 'sheets' }]
+    ? [
+        {
+          code: 'too-big',
+          at: 'recipe › parts',
+          got: sheets,
+          max: MOST_SHEETS,
+          unit: told('reasons', 'amount.sheets'),
+        },
+      ]
     : [];
 }

@@ -1,6 +1,6 @@
 // Making a sheet: its tasks from the seed, room found for them, every one proven.
-import { type Activity, activityOf, type Task } from '../activities/index.ts';
-import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
+import { type Activity, activityOf, faultIn, type Task } from '../activities/index.ts';
+import { accept, MAX_SEED, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import { type Doubt, editedTasks, editsField } from '../editing/index.ts';
 import { writeCode } from './code.ts';
 import { changesRefusal } from './code-edits.ts';
@@ -89,7 +89,7 @@ export function proveTasks(
       () => `${activity.id}, sheet ${code}, seed ${seed}, task ${index + 1}`,
       () => {
         const proof = activity.prove(task);
-        if (!proof.proven) throw new Error(`${proof.reason}: ${proof.detail}`);
+        if (!proof.proven) throw new Error(`${proof.reason}: ${faultIn('en', proof.detail)}`);
       },
     );
   }
@@ -107,7 +107,13 @@ export function mostTasks(spec: Omit<SheetSpec, 'tasks'>): Result<number> {
 
 function numberRefusals({ activity, seed, tasks, colours }: SheetRequest): readonly Refusal[] {
   if (colours?.length === 0) {
-    return [{ code: 'missing', at: `${activity} › colours`, expected: 'at least one colour' }];
+    return [
+      {
+        code: 'missing',
+        at: `${activity} › colours`,
+        expected: told('reasons', 'expected.colour'),
+      },
+    ];
   }
   const wholes = [
     { name: 'seed', got: seed, min: 0, max: MAX_SEED },
@@ -125,7 +131,7 @@ function differenceRefusal(activity: Activity, found: number, wanted: number): R
     at: `${activity.id} › tasks`,
     got: wanted,
     max: found,
-    unit: 'different tasks with these values',
-    advice: `ask for ${found} or fewer`,
+    unit: told('reasons', 'amount.tasks.different'),
+    advice: told('reasons', 'do.fewer', { count: found }),
   };
 }

@@ -80,4 +80,22 @@ export const MESSAGES = {
   'describe.below': 'Below: {names}.',
   answer: 'Into the empty cells go: {cells}.',
   'answer.cell': '{name} in the {row} row, {column} column',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.nothing-loose': 'there is nothing to put into the cells',
+  'fault.idle-offer': 'figures are offered, but the child draws',
+  'fault.there-already': 'a figure is offered that stands in the table already',
+  'fault.no-table': 'the cells are not several rows and columns',
+  'fault.heads': 'there are not as many heads as rows or columns',
+  'fault.about-nothing': 'rows and columns are about nothing that all figures bear out',
+  'fault.untold': 'what a row or column is about cannot be found from its figures',
+  'fault.not-offered': 'a figure that belongs into a cell is not offered',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.draw': 'a pattern in a colour is too much to draw',
+  'no.lines': 'no more can be told apart fairly, or have room',
+  'no.drawn': 'nothing is offered where the child draws',
+  'no.extra': 'the table has all that can be told apart fairly',
+  'no.cells': 'the table has {count} cells',
+  'no.filled': 'at least {least} cells must be filled to find the heads from',
+  'no.loose': 'more loose figures have no room below the table',
+  'no.joined': 'more lines would cross each other all over the table',
 } as const;

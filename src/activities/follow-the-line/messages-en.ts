@@ -66,4 +66,23 @@ export const MESSAGES = {
     '{direction, select, down {the {ordinal} circle from the left} other {the {ordinal} circle from the top}}',
   'answer.line': '{start} to {end}',
   answer: 'The lines lead from {lines}.',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.turns-back': 'line {line} turns back',
+  'fault.crowded': 'two crossings are less than {leastMm} mm apart',
+  'fault.near-end': 'a crossing is less than {leastMm} mm from a start or an end',
+  'fault.one-line': 'there is only one line, so nothing has to be found',
+  'fault.uneven': 'there are not as many starts, lines and ends',
+  'fault.starts-alike': 'two starts cannot be told apart',
+  'fault.ends-alike': 'two ends cannot be told apart',
+  'fault.end-like-start': 'an end looks as if it belonged to a start',
+  'fault.no-line': 'a start or an end has no line',
+  'fault.close': 'lines {one} and {other} run less than {leastMm} mm apart',
+  'fault.angle': 'lines {one} and {other} cross at less than {leastDeg} degrees',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.sticker': 'a sticker can only answer for a coloured dot',
+  'no.colour-in': 'the starts have no colour to colour the ends in',
+  'no.beside': 'more do not stand beside each other on a sheet',
+  'no.starts': '{content} leave no more starts that can be told apart',
+  'no.even': 'two lines that cross an even number of times end straight across',
+  'no.crossings': '{lines} lines have room to cross {most} times',
 } as const;

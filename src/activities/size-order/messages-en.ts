@@ -92,4 +92,19 @@ export const MESSAGES = {
     '{look, select, dots {The one with the fewest dots is the {ordinal} from the left.} other {The smallest is the {ordinal} from the left.}}',
   'answer.middle':
     '{look, select, dots {The one between in number is the {ordinal} from the left.} other {The one between in size is the {ordinal} from the left.}}',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.done': 'the figures stand in order already',
+  'fault.few': 'fewer than three figures have no order to be found',
+  'fault.mixed': 'dots stand beside other figures, so that number and size are mixed up',
+  'fault.twofold': 'the dots differ in number and in size',
+  'fault.own-order':
+    'letters, numerals or pictures differ, which have an order or a size of their own',
+  'fault.response': 'what the child does cannot show what is asked for',
+  'fault.two-middle': 'two figures stand in the middle',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.ring': 'a ring finds one, and shows no order',
+  'no.one': 'one figure alone is pointed to or ringed',
+  'no.even': 'of an even number none stands between',
+  'no.dots': 'six dots leave no more numbers that are so far apart',
+  'no.frame': 'a frame for more to be stuck in is wider than a page',
 } as const;

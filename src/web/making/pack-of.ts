@@ -1,5 +1,5 @@
 // From what was entered to proven sheets.
-import { accept, type Result, refuse } from '../../base/index.ts';
+import { accept, type Result, refuse, told } from '../../base/index.ts';
 import { quickRecipe } from '../../by-hand/index.ts';
 import {
   makeSheet,
@@ -70,7 +70,7 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
   const { activity, step, tasks, sheets, seed, paper, orientation, print } = entries;
   const { colours, goals, toCut, hand, size, ink, margin, made, quick, atHand, stock } = entries;
   if (atHand && stock === undefined) {
-    return refuse({ code: 'missing', at: 'onlyWith', expected: 'a count of what is in the house' });
+    return refuse({ code: 'missing', at: 'onlyWith', expected: told('reasons', 'expected.stock') });
   }
   const values = fitValues(entries).changes;
   const recipe = readRecipe({

@@ -1,6 +1,6 @@
 // Makes the cards of plans with the core.
 import { type ActivityId, activityOf, isActivityId } from '../../activities/index.ts';
-import { accept, type Refusal, type Result, refuse } from '../../base/index.ts';
+import { accept, type Refusal, type Result, refuse, told } from '../../base/index.ts';
 import {
   type Known,
   knownOf,
@@ -40,7 +40,12 @@ export function knownIn({ entries, shelf }: RecordsAsked, child: Id): Result<Kno
   const known = knownOf(viewOf(entries, shelf), child);
   return known
     ? accept(known)
-    : refuse({ code: 'unreadable', at: 'child', got: child, expected: 'a child of the records' });
+    : refuse({
+        code: 'unreadable',
+        at: 'child',
+        got: child,
+        expected: told('reasons', 'expected.child'),
+      });
 }
 
 /** A count goes before what was wished: there is one truth of what is in the house. */
@@ -164,7 +169,7 @@ export function anewCards(
 const NOTHING_SUITS: Refusal = {
   code: 'missing',
   at: 'plan',
-  expected: 'another sheet that suits this child',
+  expected: told('reasons', 'expected.suiting'),
 };
 
 function activitiesOf(names: readonly string[]): ReadonlySet<ActivityId> {
