@@ -189,7 +189,7 @@ describe('a recipe', () => {
     expect(refusalsOf({ ...RECIPE, parts })[0]).toMatchObject({
       code: 'too-big',
       got: 5001,
-      unit: 'sheets',
+      unit: { key: 'amount.sheets' },
     });
   });
 
