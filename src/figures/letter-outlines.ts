@@ -1,6 +1,6 @@
 // Letters and numerals as outlines: one scale and one baseline for all, so that small letters look small.
 import { moveBy, type Path, pathBounds, scaleBy, transformPath } from '../base/index.ts';
-import type { Letter, Numeral } from './form-names.ts';
+import type { FormId, Letter, Numeral } from './form-names.ts';
 import { CAP_HEIGHT_EM, glyphOf } from './glyphs.ts';
 import { scriptOutline } from './script-letters.ts';
 
@@ -19,7 +19,7 @@ const WEIGHT = 'bold';
 /** The outline of a letter or numeral in a cell of side 1 about (0, 0); fill it with the rule `nonzero`. */
 export function letterOutline(form: Letter | Numeral): Path {
   const character = characterOf(form);
-  const foreign = form.startsWith('letter-') ? scriptOutline(character) : undefined;
+  const foreign = isOfScript(form) ? scriptOutline(character) : undefined;
   if (foreign) return foreign;
   const glyph = glyphOf(character, WEIGHT);
   if (!glyph) throw new Error(`figures › ${form}: expected a glyph for ${character}, got none`);
@@ -27,6 +27,11 @@ export function letterOutline(form: Letter | Numeral): Path {
   const scale = CAP_HEIGHT_SHARE / CAP_HEIGHT_EM;
   const centred = transformPath(glyph.path, moveBy(-(left + right) / 2, MIDDLE_EM));
   return transformPath(centred, scaleBy(scale));
+}
+
+/** Whether a form is a letter or numeral of another script than Latin. */
+export function isOfScript(form: FormId): boolean {
+  return form.startsWith('letter-') || (form.startsWith('numeral-') && !/\d$/.test(form));
 }
 
 /** The character that a letter or numeral form shows. */

@@ -198,6 +198,14 @@ export const MESSAGES = {
     'a,aa,i,ii,u,uu,e,ai,o,au,ka,kha,ga,gha,nga,ca,cha,ja,jha,nya,tta,ttha,dda,ddha,nna,ta,tha,da,dha,na,pa,pha,ba,bha,ma,ya,ra,la,va,sha,ssa,sa,ha',
   'letters.arabic':
     'alef,beh,teh,theh,jeem,hah,khah,dal,thal,reh,zain,seen,sheen,sad,dad,tah,zah,ain,ghain,feh,qaf,kaf,lam,meem,noon,heh,waw,yeh',
+  'letters.varnamala':
+    'a,aa,i,ii,u,uu,vocalic r,e,ai,o,au,ka,kha,ga,gha,nga,ca,cha,ja,jha,nya,tta,ttha,dda,ddha,nna,ta,tha,da,dha,na,pa,pha,ba,bha,ma,ya,ra,la,va,sha,ssa,sa,ha',
+  'letters.arabic-with-hamza':
+    'hamza,alef with madda,alef with hamza above,waw with hamza,alef with hamza below,yeh with hamza,alef,beh,teh marbuta,teh,theh,jeem,hah,khah,dal,thal,reh,zain,seen,sheen,sad,dad,tah,zah,ain,ghain,feh,qaf,kaf,lam,meem,noon,heh,waw,alef maksura,yeh',
+  'form.devanagari-varnamala': 'Devanagari letter {letter}',
+  'form.arabic-letters-with-hamza': 'Arabic letter {letter}',
+  'form.devanagari-numerals': 'Devanagari numeral {digit}',
+  'form.arabic-indic-numerals': 'Arabic-Indic numeral {digit}',
   'form.cyrillic-capitals': 'Cyrillic capital {letter}',
   'form.cyrillic-small': 'Cyrillic small {letter}',
   'form.greek-capitals': 'Greek capital {letter}',
@@ -226,4 +234,10 @@ export const MESSAGES = {
   'content.greek-small': 'Greek small letters',
   'content.devanagari-letters': 'Devanagari letters',
   'content.arabic-letters': 'Arabic letters',
+  'content.spanish-capitals': 'Spanish capital letters',
+  'content.spanish-small': 'Spanish small letters',
+  'content.devanagari-varnamala': 'letters of the Devanagari varnamala',
+  'content.devanagari-numerals': 'Devanagari numerals',
+  'content.arabic-letters-with-hamza': 'Arabic letters with hamza forms',
+  'content.arabic-indic-numerals': 'Arabic-Indic numerals',
 } as const;
