@@ -13,6 +13,9 @@ export const CAP_HEIGHT_SHARE = 0.575;
 /** Height above the baseline that lies in the middle of the cell, in ems: between capitals and descenders. */
 const MIDDLE_EM = 0.335;
 
+/** A letter with a mark above it stands lower, so that its ink stays this far inside the cell: in cell sides from its middle. */
+const HIGHEST = -0.43;
+
 /** Bold, so that a letter has room inside its outline for a colour. */
 const WEIGHT = 'bold';
 
@@ -26,7 +29,9 @@ export function letterOutline(form: Letter | Numeral): Path {
   const { left, right } = pathBounds(glyph.path);
   const scale = CAP_HEIGHT_SHARE / CAP_HEIGHT_EM;
   const centred = transformPath(glyph.path, moveBy(-(left + right) / 2, MIDDLE_EM));
-  return transformPath(centred, scaleBy(scale));
+  const scaled = transformPath(centred, scaleBy(scale));
+  const over = HIGHEST - pathBounds(scaled).top;
+  return over > 0 ? transformPath(scaled, moveBy(0, over)) : scaled;
 }
 
 /** Whether a form is a letter or numeral of another script than Latin. */
