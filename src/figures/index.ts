@@ -45,4 +45,5 @@ export { SIGN_WIDTH_SHARE } from './sign-lines.ts';
 export * from './symmetry.ts';
 export * from './textures.ts';
 export { placeOf, traced } from './traced.ts';
+export * from './wanted-forms.ts';
 export { FIGURE_WORDS, type FigureCase } from './words.ts';

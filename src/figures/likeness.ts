@@ -12,9 +12,9 @@ import {
 } from './form-names.ts';
 import { characterOf } from './letter-outlines.ts';
 import { areMixedUp } from './mixed-up.ts';
-import { wantedFirst } from './name-letters.ts';
 import { turnedOutlineShare } from './outline-distance.ts';
 import { plainest } from './symmetry.ts';
+import { wantedFirst } from './wanted-forms.ts';
 
 /**
  * Least share of outline in which two shapes differ. Just below oval and oblong, or circle and square

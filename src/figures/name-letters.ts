@@ -1,6 +1,6 @@
 // The letters of a name, as far as a content of letters draws them: which are meant, and what became of the others.
 import { type ContentId, formsOf } from './contents.ts';
-import { type FormId, isLetter } from './form-names.ts';
+import { isLetter } from './form-names.ts';
 import { characterOf } from './letter-outlines.ts';
 
 /** What a name gives to a content of letters. */
@@ -68,22 +68,4 @@ function drawnAs(written: string, alphabet: readonly string[]): Drawn | undefine
     if (isMarked && alphabet.includes(letter)) return { letters: [letter], isPlain: true };
   }
   return undefined;
-}
-
-/** Whether a form is one of the letters that are wanted. */
-export function isWantedForm(form: FormId | undefined, letters: string | undefined): boolean {
-  return form !== undefined && letters !== undefined && isLetter(form)
-    ? letters.includes(characterOf(form))
-    : false;
-}
-
-/** The wanted ones first, each part in its order; all as they are where no letters are wanted. */
-export function wantedFirst<T>(
-  items: readonly T[],
-  letters: string | undefined,
-  formOf: (item: T) => FormId | undefined,
-): readonly T[] {
-  if (letters === undefined) return items;
-  const isWanted = (item: T) => isWantedForm(formOf(item), letters);
-  return [...items.filter(isWanted), ...items.filter((item) => !isWanted(item))];
 }

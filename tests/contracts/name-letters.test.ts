@@ -89,6 +89,22 @@ describe('a sheet about the letters of a name', () => {
     expect(codeOf('Moss')).not.toBe(codeOf('Fern'));
   });
 
+  it('has the code that it was printed with', () => {
+    expect(readCode('722W-4U4A-77KX-3UEM-P6YY-C7AU-W')).toEqual({
+      ok: true,
+      value: {
+        activity: 'find-the-same',
+        step: 2,
+        values: { content: 'capitals' },
+        seed: 3,
+        tasks: 4,
+        page: { paper: 'A4', orientation: 'portrait' },
+        print: 'colour',
+        letters: 'ENRW',
+      },
+    });
+  });
+
   it('looks for the letters of a name that is long enough and for no other', () => {
     for (const seed of [1, 2, 3]) {
       const sheet = sheetOf('find-the-same', 'capitals', 'Bertram', seed);
