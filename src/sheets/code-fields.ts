@@ -1,9 +1,11 @@
 // What a sheet code carries, field by field; written and read from the same list of radices.
 import type { Activity, ActivityId, Parameter, Value, Values } from '../activities/index.ts';
 import { accept, MAX_SEED, type Result, refuse, told } from '../base/index.ts';
+import { LATER_CONTENT_IDS } from '../figures/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../page/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import { editFields, takeEdits } from './code-edits.ts';
+import { letterFields, takeLetters } from './code-letters.ts';
 import type { Packed, Unpacking } from './code-packing.ts';
 import { MOST_TASKS, printChoicesOf, type SheetSpec } from './sheet-spec.ts';
 
@@ -18,11 +20,12 @@ const LAYOUTS = 16;
 
 /**
  * Versions of what a code carries. The first says nothing of extras, and is what a sheet without them has; the third
- * also says what was changed by hand.
+ * also says what was changed; the fourth knows the later contents and the letters of a name, and says what the third says by hand.
  */
-export type CodeVersion = 1 | 2 | 3;
+export type CodeVersion = 1 | 2 | 3 | 4;
 
 export function versionFor(spec: SheetSpec): CodeVersion {
+  if (spec.letters !== undefined || isLater(spec.values.content)) return 4;
   if (spec.edits !== undefined) return 3;
   return hasExtras(spec) ? 2 : 1;
 }
@@ -31,13 +34,27 @@ function hasExtras(spec: SheetSpec): boolean {
   return spec.colours !== undefined || layoutNumber(spec) > 0;
 }
 
+function isLater(content: Value | undefined): boolean {
+  return LATER_CONTENT_IDS.some((later) => later === content);
+}
+
+/** Values of a choice as a version counts them: the fourth those that came later behind all others, with room for more. */
+function countedValues(values: readonly string[], version: CodeVersion): readonly string[] {
+  const first = values.filter((value) => !isLater(value));
+  return version < 4 ? first : [...first, ...values.filter(isLater)];
+}
+
+const CHOICES_RADIX = 64;
+
 /** How many values a parameter can take. */
-function radixOf(parameter: Parameter): number {
+function radixOf(parameter: Parameter, version: CodeVersion): number {
   switch (parameter.kind) {
     case 'whole':
       return parameter.max - parameter.min + 1;
     case 'choice':
-      return parameter.values.length;
+      return version >= 4 && parameter.values.some(isLater)
+        ? CHOICES_RADIX
+        : countedValues(parameter.values, version).length;
     case 'yes-no':
       return 2;
   }
@@ -54,9 +71,20 @@ export function fieldsOf(activity: Activity, spec: SheetSpec, changed?: Values):
     { value: PRINT_CHOICES.indexOf(spec.print), radix: RADIX.print },
     ...extraFields(spec),
     { value: changed ? 1 : 0, radix: RADIX.changed },
-    ...(changed ? valueFields(activity, changed) : []),
+    ...(changed ? valueFields(activity, changed, versionFor(spec)) : []),
     { value: spec.seed, radix: SEED_RADIX },
+    ...(versionFor(spec) === 4 ? fourthFields(spec) : []),
     ...(spec.edits === undefined ? [] : editFields(spec.edits)),
+  ];
+}
+
+/** Whether there are letters of a name, and which; whether there are changes, which follow. */
+function fourthFields(spec: SheetSpec): readonly Packed[] {
+  const { letters, edits } = spec;
+  return [
+    { value: letters === undefined ? 0 : 1, radix: RADIX.changed },
+    ...(letters === undefined ? [] : letterFields(spec)),
+    { value: edits === undefined ? 0 : 1, radix: RADIX.changed },
   ];
 }
 
@@ -106,30 +134,34 @@ interface Extras extends Pick<SheetSpec, 'colours' | 'hand' | 'size' | 'ink'> {
   readonly margin?: 'pocket';
 }
 
-function valueFields(activity: Activity, values: Values): readonly Packed[] {
+function valueFields(activity: Activity, values: Values, version: CodeVersion): readonly Packed[] {
   return Object.entries(activity.parameters).map(([name, parameter]) => ({
-    value: numberOfValue(parameter, values[name]),
-    radix: radixOf(parameter),
+    value: numberOfValue(parameter, values[name], version),
+    radix: radixOf(parameter, version),
   }));
 }
 
-function numberOfValue(parameter: Parameter, value: Value | undefined): number {
+function numberOfValue(
+  parameter: Parameter,
+  value: Value | undefined,
+  version: CodeVersion,
+): number {
   switch (parameter.kind) {
     case 'whole':
       return Number(value) - parameter.min;
     case 'choice':
-      return parameter.values.indexOf(String(value));
+      return countedValues(parameter.values, version).indexOf(String(value));
     case 'yes-no':
       return value === true ? 1 : 0;
   }
 }
 
-function valueOfNumber(parameter: Parameter, number: number): Value {
+function valueOfNumber(parameter: Parameter, number: number, version: CodeVersion): Value {
   switch (parameter.kind) {
     case 'whole':
       return parameter.min + number;
     case 'choice':
-      return parameter.values[number] ?? '';
+      return countedValues(parameter.values, version)[number] ?? '';
     case 'yes-no':
       return number === 1;
   }
@@ -170,7 +202,7 @@ export function readFields(
   if (!print.ok) return print;
   const extras: Result<Extras> = version === 1 ? accept({}) : takeExtras(fields);
   if (!extras.ok) return extras;
-  const values = fields.take(RADIX.changed) === 1 ? takeValues(fields, activity) : {};
+  const values = fields.take(RADIX.changed) === 1 ? takeValues(fields, activity, version) : {};
   const seed = fields.take(SEED_RADIX);
   const { margin, ...others } = extras.value;
   const choices = printChoicesOf({
@@ -182,19 +214,25 @@ export function readFields(
     print: print.value,
     ...others,
   });
-  const edits: Result<Pick<SheetSpec, 'edits'>> =
-    version < 3 ? accept({}) : takeEdits(fields, tasks);
+  const asked = { activity: id, step, values };
+  const letters = version === 4 && hasMore(fields) ? takeLetters(fields, asked) : {};
+  const hasEdits = version === 4 ? hasMore(fields) : version === 3;
+  const edits: Result<Pick<SheetSpec, 'edits'>> = hasEdits ? takeEdits(fields, tasks) : accept({});
   if (!edits.ok) return edits;
-  const spec = { activity: id, step, values, seed, tasks, ...choices, ...edits.value };
+  const spec = { ...asked, seed, tasks, ...choices, ...letters, ...edits.value };
   return accept({ activity, spec });
+}
+
+function hasMore(fields: Unpacking): boolean {
+  return fields.take(RADIX.changed) === 1;
 }
 
 const AT = 'sheet code';
 
-function takeValues(fields: Unpacking, activity: Activity): Values {
+function takeValues(fields: Unpacking, activity: Activity, version: CodeVersion): Values {
   const values = Object.entries(activity.parameters).map(
     ([name, parameter]) =>
-      [name, valueOfNumber(parameter, fields.take(radixOf(parameter)))] as const,
+      [name, valueOfNumber(parameter, fields.take(radixOf(parameter, version)), version)] as const,
   );
   return Object.fromEntries(values);
 }

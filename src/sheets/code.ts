@@ -12,15 +12,17 @@ import { changesOf, valuesOf } from './sheet-values.ts';
  * code's numbers mean (a parameter's range, a rung of a ladder, a generator) raises it, and the
  * reader of each older version stays in `READERS`, turning what it reads into a spec of today.
  * Version 2 says more than version 1 and version 3 more than 2, all else alike: a sheet with nothing more to say has a
- * code of version 1, one that nobody changed by hand none of version 3.
+ * code of version 1, one that nobody changed by hand none of version 3, and one that is not
+ * about letters of a name or a content that came later none of version 4.
  */
-export const MAKER_VERSION = 3;
+export const MAKER_VERSION = 4;
 
 type Reader = (digits: readonly number[]) => Result<SheetSpec>;
 const READERS: Readonly<Record<number, Reader>> = {
   1: (digits) => readVersion(1, digits),
   2: (digits) => readVersion(2, digits),
   3: (digits) => readVersion(3, digits),
+  4: (digits) => readVersion(4, digits),
 };
 export const READABLE_VERSIONS: readonly number[] = Object.keys(READERS).map(Number);
 
@@ -78,13 +80,13 @@ function readVersion(version: CodeVersion, digits: readonly number[]): Result<Sh
   // Each sheet has one code: one that carries values which are the step's own, or no extras, was never printed.
   const hasOwn = Object.keys(spec.values).length > 0 && Object.keys(changes).length === 0;
   const isCanonical =
-    !hasOwn && versionFor(spec) === version && (version < 3 || isAsWritten(spec, digits));
+    !hasOwn && versionFor(spec) === version && (version < 3 || isAsWritten(spec, version, digits));
   return isCanonical ? accept({ ...spec, values: changes }) : refuseUnwritten(version, digits);
 }
 
 /** A code with changes carries many numbers; it is read only as it would be written. */
-function isAsWritten(spec: SheetSpec, digits: readonly number[]): boolean {
-  return writeCode(spec) === codeOf([3, ...digits]);
+function isAsWritten(spec: SheetSpec, version: CodeVersion, digits: readonly number[]): boolean {
+  return writeCode(spec) === codeOf([version, ...digits]);
 }
 
 function codeOf(digits: readonly number[]): string {

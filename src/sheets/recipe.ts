@@ -68,6 +68,8 @@ export interface Recipe extends PrintChoices {
   /** Absent: whoever makes the pack chooses one. */
   readonly seed?: number;
   readonly parts: readonly RecipePart[];
+  /** Whether the letters that each child's sheets are about are those of its own name; absent: not. */
+  readonly ownLetters?: boolean;
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly Framework[];
   /** What is printed after each sheet to be cut out; absent: nothing. */
@@ -147,6 +149,16 @@ export const recipeSchema = closedObject({
   size: z.enum(SIZES).optional(),
   ink: z.enum(INKS).optional(),
   parts: z.array(z.discriminatedUnion('activity', PART_SCHEMAS)).min(1).max(MOST_PARTS),
+  letters: z
+    .string()
+    .min(1)
+    .max(LONGEST_NAME)
+    .optional()
+    .describe('A name, or some letters: contents of letters are about these.'),
+  ownLetters: z
+    .boolean()
+    .optional()
+    .describe('Whether each child of a group gets the letters of its own name.'),
   goals: z.array(z.enum(FRAMEWORKS)).max(FRAMEWORKS.length).optional(),
   toCut: z.array(z.enum(TO_CUT)).max(TO_CUT.length).optional(),
   children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
@@ -170,7 +182,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
   if (!read.success) {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
-  const { seed, goals, children, sortedBy, onlyWith, made, quick } = read.data;
+  const { seed, goals, ownLetters, children, sortedBy, onlyWith, made, quick } = read.data;
   const choices = writtenChoices(read.data);
   const style = styleOf(choices);
   const aimed = read.data.parts.map((part, index) => aimedPart(part, index, style));
@@ -183,6 +195,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
     parts,
     ...(goals === undefined ? {} : { goals }),
     ...toCutField(read.data.toCut),
+    ...(ownLetters === undefined ? {} : { ownLetters }),
     ...(children === undefined ? {} : { children: children.map(groupChild) }),
     ...(sortedBy === undefined ? {} : { sortedBy }),
     ...(onlyWith === undefined ? {} : { onlyWith }),
@@ -201,6 +214,7 @@ export function writtenChoices({
   hand,
   size,
   ink,
+  letters,
 }: WrittenChoices): PrintChoices {
   const { paper, orientation, margin } = page;
   return printChoicesOf({
@@ -210,12 +224,13 @@ export function writtenChoices({
     ...(hand === 'left' ? { hand } : {}),
     ...(size === 'large' ? { size } : {}),
     ...(ink === 'saving' ? { ink } : {}),
+    ...(letters === undefined ? {} : { letters }),
   });
 }
 
 export type WrittenChoices = Pick<
   z.infer<typeof recipeSchema>,
-  'page' | 'print' | 'colours' | 'hand' | 'size' | 'ink'
+  'page' | 'print' | 'colours' | 'hand' | 'size' | 'ink' | 'letters'
 >;
 
 type WrittenPart = z.infer<ReturnType<typeof partSchema>>;

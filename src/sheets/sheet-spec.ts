@@ -24,6 +24,8 @@ export interface SheetSpec {
   readonly size?: 'large';
   /** Figures as outlines where the task allows; absent: in full. */
   readonly ink?: 'saving';
+  /** Letters of a name, of the content's alphabet and in its order, that the sheet is about; absent: all letters alike. */
+  readonly letters?: string;
   /** What was changed in it by hand, by task; absent: nothing. */
   readonly edits?: readonly TaskEdit[];
 }
@@ -31,7 +33,10 @@ export interface SheetSpec {
 export const SIZES = ['usual', 'large'] as const;
 
 /** What is chosen for paper and print, apart from what is asked. */
-export type PrintChoices = Pick<SheetSpec, 'page' | 'print' | 'colours' | 'hand' | 'size' | 'ink'>;
+export type PrintChoices = Pick<
+  SheetSpec,
+  'page' | 'print' | 'colours' | 'hand' | 'size' | 'ink' | 'letters'
+>;
 
 /** These choices alone, each in the one form that a spec holds, so that a sheet has one code. */
 export function printChoicesOf({ page, print, colours, ...choices }: PrintChoices): PrintChoices {
@@ -43,12 +48,19 @@ export function printChoicesOf({ page, print, colours, ...choices }: PrintChoice
     ...(choices.hand === undefined ? {} : { hand: choices.hand }),
     ...(choices.size === undefined ? {} : { size: choices.size }),
     ...(choices.ink === undefined ? {} : { ink: choices.ink }),
+    ...(choices.letters === undefined ? {} : { letters: choices.letters }),
   };
 }
 
 /** How a sheet is printed and in which colours, as its tasks must know it; to draw them, in which language, too. */
 export function styleOf(
-  { print, colours, hand, ink }: Pick<SheetSpec, 'print' | 'colours' | 'hand' | 'ink'>,
+  {
+    print,
+    colours,
+    hand,
+    ink,
+    letters,
+  }: Pick<SheetSpec, 'print' | 'colours' | 'hand' | 'ink' | 'letters'>,
   language?: Language,
 ): PrintStyle {
   return {
@@ -56,6 +68,7 @@ export function styleOf(
     ...coloursField(colours),
     ...(hand === undefined ? {} : { hand }),
     ...(ink === undefined ? {} : { ink }),
+    ...(letters === undefined ? {} : { letters }),
     ...(language === undefined ? {} : { language }),
   };
 }

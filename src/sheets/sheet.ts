@@ -1,7 +1,8 @@
 // Making a sheet: its tasks from the seed, room found for them, every one proven.
-import { type Activity, activityOf, faultIn, type Task } from '../activities/index.ts';
+import { type Activity, activityOf, faultIn, type Task, type Values } from '../activities/index.ts';
 import { accept, MAX_SEED, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import { type Doubt, editedTasks, editsField } from '../editing/index.ts';
+import { CONTENT_IDS, type ContentId, isOfLetters, lettersOfName } from '../figures/index.ts';
 import { writeCode } from './code.ts';
 import { changesRefusal } from './code-edits.ts';
 import { telling } from './defect.ts';
@@ -31,7 +32,7 @@ export interface SheetChild {
   readonly isShared?: boolean;
 }
 
-/** A spec in which the number of tasks may be left to the step and the page. */
+/** A spec in which the number of tasks may be left to the step and the page, and `letters` may be a name or any text. */
 export type SheetRequest = Omit<SheetSpec, 'tasks'> & { readonly tasks?: number };
 
 /**
@@ -46,8 +47,10 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
   if (numbers.length > 0) return refuse(...numbers);
   const values = valuesOf(request);
   if (!values.ok) return values;
+  const letters = lettersField(request, values.value);
+  const choices = printChoicesOf({ ...withoutLetters(request), ...letters });
   const wanted = request.tasks ?? activity.ladder[request.step - 1]?.tasks ?? 1;
-  const style = styleOf(request);
+  const style = styleOf(choices);
   const drawn = differentTasks(activity, values.value, request.seed, style, wanted);
   const own =
     request.tasks === undefined ? drawn.slice(0, mostOnPage(activity, drawn, request) || 1) : drawn;
@@ -68,13 +71,24 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
     seed: request.seed,
     tasks: tasks.length,
     values: changesOf(request, values.value),
-    ...printChoicesOf(request),
+    ...choices,
     ...edits,
   };
   const code = writeCode(spec);
   const sure = tasks.filter((_, index) => !doubts.some(({ task }) => task === index));
   proveTasks(activity, sure, code, spec.seed);
   return accept({ spec, code, tasks, ...(doubts.length > 0 ? { doubts } : {}) });
+}
+
+/** Of the letters asked for, those that the content draws; none where it is not of letters or draws none of them. */
+function lettersField({ letters }: SheetRequest, { content }: Values): Pick<SheetSpec, 'letters'> {
+  if (letters === undefined || !isOfLetters(String(content), CONTENT_IDS)) return {};
+  const own = lettersOfName(content as ContentId, letters).letters;
+  return own === '' ? {} : { letters: own };
+}
+
+function withoutLetters({ letters: _letters, ...others }: SheetRequest): SheetRequest {
+  return others;
 }
 
 /** Throws, naming activity, code and seed, where a task has not exactly the answer of its key. */
@@ -100,7 +114,7 @@ export function mostTasks(spec: Omit<SheetSpec, 'tasks'>): Result<number> {
   const activity = activityOf(spec.activity);
   const values = valuesOf(spec);
   if (!values.ok) return values;
-  const style = styleOf(spec);
+  const style = styleOf({ ...withoutLetters(spec), ...lettersField(spec, values.value) });
   const tasks = differentTasks(activity, values.value, spec.seed, style, MOST_TASKS);
   return accept(mostOnPage(activity, tasks, spec));
 }

@@ -17,6 +17,7 @@ import type { ActivityCard, Catalogue, Objection, Shown } from './making/protoco
 import type { Planner } from './planning/planner.ts';
 import type { Entries } from './recipe/entries.ts';
 import { MoreChoices } from './sentence/more-choices.tsx';
+import { NameLetters } from './sentence/name-letters.tsx';
 import { objectionTo } from './sentence/objections.ts';
 import { Sentence } from './sentence/sentence.tsx';
 import { Unplaced } from './sentence/unplaced.tsx';
@@ -63,6 +64,12 @@ export function Desk(props: DeskProps) {
         <Sentence {...controls} />
         <Unplaced objections={objections} card={card} />
       </div>
+      <NameLetters
+        {...controls}
+        notes={shown?.nameNotes ?? []}
+        isForGroup={group !== undefined}
+        isWanted={shown !== undefined}
+      />
       <MoreChoices {...controls} house={house} />
       <GroupNames group={written} onChange={write} />
       <HowMade entries={entries} edit={edit} house={house} />

@@ -111,6 +111,14 @@ export const MESSAGES = {
   groupSorted: 'The sheets lie',
   'groupSortings.child': 'child by child',
   'groupSortings.activity': 'all of one kind together',
+  'name.label': 'About the letters of a name',
+  'name.help':
+    'Leave it empty for all letters. The name itself stays here; the address and the code of a sheet hold which letters it has, not their order.',
+  'name.children': 'A child you know',
+  'name.own': 'For the group',
+  'name.ownName': 'each child’s own name',
+  'name.ownHelp':
+    'Each child’s sheets are then about the letters of its own name. The page here shows one for anyone.',
   ownChoices: 'Back to what the step itself asks for',
   table: 'The page',
   blankPage: 'The page is being made.',

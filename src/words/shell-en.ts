@@ -38,6 +38,9 @@ export const ENGLISH: ShellWords = {
     ink: 'full or saving: figures as outlines where the task allows (default: full)',
     margin: 'usual or pocket: wide enough for the frame of a wipe-clean pocket (default: usual)',
     colours: 'only these, with commas between: red,yellow,blue (default: all)',
+    lettersOf:
+      'a name: contents of letters are about its letters (with --set content=capitals or another)',
+    ownLetters: "for a group: contents of letters are about the letters of each child's own name",
     set: 'a parameter of the activity, such as boxes=4; may be repeated',
     goals:
       "curricula whose goals the adult's page names, such as head-start,ncf-fs (default: none)",

@@ -17,6 +17,8 @@ export interface ShellWords {
       | 'orientation'
       | 'print'
       | 'colours'
+      | 'lettersOf'
+      | 'ownLetters'
       | 'hand'
       | 'size'
       | 'ink'

@@ -68,7 +68,21 @@ function packFrom(
 
 function recipeOf(entries: Entries): Result<SeededRecipe> {
   const { activity, step, tasks, sheets, seed, paper, orientation, print } = entries;
-  const { colours, goals, toCut, hand, size, ink, margin, made, quick, atHand, stock } = entries;
+  const {
+    colours,
+    letters,
+    ownLetters,
+    goals,
+    toCut,
+    hand,
+    size,
+    ink,
+    margin,
+    made,
+    quick,
+    atHand,
+    stock,
+  } = entries;
   if (atHand && stock === undefined) {
     return refuse({ code: 'missing', at: 'onlyWith', expected: told('reasons', 'expected.stock') });
   }
@@ -80,6 +94,8 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
     page: { paper, orientation, ...(margin === undefined ? {} : { margin }) },
     print,
     ...(colours === undefined ? {} : { colours }),
+    ...(letters === undefined ? {} : { letters }),
+    ...(ownLetters === 'yes' ? { ownLetters: true } : {}),
     ...(hand === undefined ? {} : { hand }),
     ...(size === undefined ? {} : { size }),
     ...(ink === undefined ? {} : { ink }),

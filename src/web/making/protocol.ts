@@ -52,6 +52,8 @@ export interface Catalogue {
   /** How the page can be laid out and drawn, the usual way first. */
   readonly layouts: Readonly<Record<LayoutChoice, readonly string[]>>;
   readonly colours: readonly ColourCard[];
+  /** Contents that can be about the letters of a name. */
+  readonly letterContents: readonly string[];
   /** Curricula by their ids, each with its name. */
   readonly frameworks: Readonly<Record<string, string>>;
   /** Whose pictures the sheets may show, and under which licence. */
@@ -77,6 +79,8 @@ export interface Shown {
   readonly sheets: number;
   readonly tasks: number;
   readonly code: string;
+  /** What is told of the letters of a name; empty where nothing was asked of them. */
+  readonly nameNotes: readonly string[];
   readonly activity: string;
   readonly step: number;
   readonly values: Values;

@@ -10,8 +10,8 @@ import { show } from './show.ts';
 export function entriesOfCode(code: string): Result<Entries> {
   const read = readCode(code);
   if (!read.ok) return read;
-  const { activity, step, values, seed, tasks, page, print, colours, hand, size, ink, edits } =
-    read.value;
+  const { activity, step, values, seed, tasks, page, print, ...extras } = read.value;
+  const { colours, letters, hand, size, ink, edits } = extras;
   return accept({
     activity,
     step,
@@ -25,6 +25,7 @@ export function entriesOfCode(code: string): Result<Entries> {
     print,
     ...(edits === undefined ? {} : { changed: [changedText(1, code.trim().toUpperCase())] }),
     ...(colours === undefined ? {} : { colours }),
+    ...(letters === undefined ? {} : { letters }),
     ...(hand === undefined ? {} : { hand }),
     ...(size === undefined ? {} : { size }),
     ...(ink === undefined ? {} : { ink }),

@@ -35,9 +35,17 @@ import type {
 } from './cards.ts';
 import { stockLeft, stockWithout, wantingOf } from './stock-view.ts';
 
+/** What is recorded of a child; one whose languages nobody said is taken to read that of the screen. */
+function knownHere(view: Parameters<typeof knownOf>[0], id: Id): Known | undefined {
+  const known = knownOf(view, id);
+  const language = languageNow();
+  if (known === undefined || known.child.languages?.length || language === 'en') return known;
+  return { ...known, child: { ...known.child, languages: [language] } };
+}
+
 /** What is recorded of a child in view. Refuses one that is not. */
 export function knownIn({ entries, shelf }: RecordsAsked, child: Id): Result<Known> {
-  const known = knownOf(viewOf(entries, shelf), child);
+  const known = knownHere(viewOf(entries, shelf), child);
   return known
     ? accept(known)
     : refuse({
@@ -83,7 +91,7 @@ export function standingCards(
 ): Result<readonly WeekCards[]> {
   const view = viewOf(records.entries, records.shelf);
   const weeks = children.flatMap((child) => {
-    const known = knownOf(view, child);
+    const known = knownHere(view, child);
     return known
       ? [{ child, days: days.map((day) => standingDay(planner, known, day, today, wishes)) }]
       : [];
@@ -118,7 +126,7 @@ export function weekCards(
   const stock = stockWithout(wishes.stock, taken);
   const view = viewOf(records.entries, records.shelf);
   const weeks = children.flatMap((child) => {
-    const known = knownOf(view, child);
+    const known = knownHere(view, child);
     if (!known) return [];
     const week = planWeek(planner, known, {
       ...wishesOf(wishes, stock),

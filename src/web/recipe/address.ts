@@ -51,7 +51,7 @@ export function readAddress(hash: string, seed: number): Entries {
     ...(query.get('colours') ? { colours: query.get('colours')?.split(',') ?? [] } : {}),
     ...(query.has('toCut') ? { toCut: (query.get('toCut') ?? '').split(',') } : {}),
     ...Object.fromEntries(
-      [...LAYOUT_CHOICES, 'made', 'quick'].flatMap((name) => {
+      [...LAYOUT_CHOICES, 'letters', 'ownLetters', 'made', 'quick'].flatMap((name) => {
         const value = query.get(name);
         return value ? [[name, value]] : [];
       }),

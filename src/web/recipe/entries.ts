@@ -18,6 +18,10 @@ export interface Entries {
   readonly print: string;
   /** The only colours, by name; absent: all. */
   readonly colours?: readonly string[];
+  /** The letters that contents of letters are about, each once and in order, so that they tell no name; absent: all. */
+  readonly letters?: string;
+  /** Whether each child of a group has the letters of its own name (`yes`); absent: not. */
+  readonly ownLetters?: string;
   /** How the page is laid out and drawn, where it is not the usual way. */
   readonly hand?: string;
   readonly size?: string;
@@ -109,6 +113,25 @@ export function withChange(entries: Entries, name: string, value: Value): Entrie
 export function withColours(entries: Entries, colours: readonly string[]): Entries {
   const { colours: _colours, ...others } = entries;
   return colours.length === 0 ? others : { ...others, colours };
+}
+
+/** About these letters of a name, told without their order; about all for a name of none. */
+export function withName(entries: Entries, name: string): Entries {
+  const { letters: _letters, ...others } = withoutTasks(entries);
+  const letters = lettersIn(name);
+  return letters === '' ? others : { ...others, letters };
+}
+
+/** What is kept of a name: its letters, each once, as capitals and in the order of their code points. */
+export function lettersIn(name: string): string {
+  const characters = name.normalize('NFC').toUpperCase().replace(/\s/gu, '');
+  return [...new Set(characters)].sort().join('');
+}
+
+/** Each child of a group about the letters of its own name, or all alike. */
+export function withOwnLetters(entries: Entries, isOwn: boolean): Entries {
+  const { ownLetters: _ownLetters, ...others } = entries;
+  return isOwn ? { ...others, ownLetters: 'yes' } : others;
 }
 
 /** The same sheets, with the goals of these curricula on the adult's page. */
