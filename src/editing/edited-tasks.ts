@@ -1,4 +1,4 @@
-// The tasks of a sheet with what was changed by hand in them; each solved again from what is printed.
+// The tasks of a sheet with what was changed in them; each solved again from what is printed.
 import type { Task } from '../activities/index.ts';
 import { accept, type Result, refuse } from '../base/index.ts';
 import type { Figure } from '../figures/index.ts';
@@ -95,7 +95,7 @@ function refuseEdit({ activity }: Ground, { task }: TaskEdit): Result<never> {
   return refuse({
     code: 'unreadable',
     at: `${activity.id} › task ${task + 1}`,
-    got: 'a change by hand',
+    got: 'a change',
     expected: 'one that leaves a task which can be drawn',
   });
 }

@@ -1,4 +1,4 @@
-// Changing a task by hand: what is wrong is said of the right figures, and the smallest repair mends it.
+// Changing a task: what is wrong is said of the right figures, and the smallest repair mends it.
 import { describe, expect, test } from 'vitest';
 import { activityOf, type Task } from '../activities/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
@@ -11,7 +11,7 @@ import {
   judge,
   lockedIn,
   lyingTask,
-  NO_HANDWORK,
+  NO_EDITS,
   offersAt,
   placeName,
   placesIn,
@@ -36,7 +36,7 @@ const blueEverywhere = {
   figure: { form: 'circle', colour: 'blue' },
 } as const;
 
-function afterDeed(deed: Parameters<typeof doDeed>[3], work = NO_HANDWORK) {
+function afterDeed(deed: Parameters<typeof doDeed>[3], work = NO_EDITS) {
   const done = doDeed(ground, [made], work, deed);
   if (!done.ok) throw new Error(JSON.stringify(done.refusals));
   return done.value;
@@ -113,7 +113,7 @@ describe('a deed', () => {
     const own = drawnTask(ground, 11);
     const place = 1;
     const figure = placesIn(own.printed)[place]?.figure;
-    const locked = { ...NO_HANDWORK, locks: [{ task: 0, place }] };
+    const locked = { ...NO_EDITS, locks: [{ task: 0, place }] };
     const done = doDeed(ground, [own], locked, { kind: 'redraw', task: 0, seed: 3 });
     if (!done.ok) throw new Error(JSON.stringify(done.refusals));
     const { printed, before } = lyingTask(ground, [own], done.value, 0);
@@ -135,7 +135,7 @@ describe('a deed', () => {
       change: { kind: 'take', list: 9, at: 9, together: true },
     },
   ] as const)('that cannot be done is refused and loses nothing: $kind', (deed) => {
-    expect(doDeed(ground, [made], NO_HANDWORK, deed).ok).toBe(false);
+    expect(doDeed(ground, [made], NO_EDITS, deed).ok).toBe(false);
   });
 });
 

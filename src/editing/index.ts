@@ -1,17 +1,6 @@
-// Changing tasks by hand, with the proof running along: places, edits, verdicts, offers, repairs, history.
+// Changing tasks, with the proof running along: places, edits, verdicts, offers, repairs, history.
 export { type Doubt, type EditedTasks, editedTasks, editsField } from './edited-tasks.ts';
 export { drawnTask, type Ground } from './ground.ts';
-export {
-  type Deed,
-  doDeed,
-  type Handwork,
-  type Lying,
-  lockedIn,
-  lyingTask,
-  NO_HANDWORK,
-  repairAsked,
-  type Spot,
-} from './handwork.ts';
 export { changed, type History, historyOf, redone, undone } from './history.ts';
 export { EDITABLE, type Editable, type Offer, type OfferGroup, offersAt } from './offers.ts';
 export { placeName } from './place-names.ts';
@@ -28,6 +17,17 @@ export {
 export { type Repair, smallestRepair } from './repair.ts';
 export type { ShapeChange } from './shape-change.ts';
 export { type ShapeOffer, shapeOffersAt } from './shape-offers.ts';
+export {
+  type Deed,
+  doDeed,
+  type Lying,
+  lockedIn,
+  lyingTask,
+  NO_EDITS,
+  repairAsked,
+  type SheetEdits,
+  type Spot,
+} from './sheet-edits.ts';
 export {
   editBetween,
   isIdle,

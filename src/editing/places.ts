@@ -1,4 +1,4 @@
-// What of a printed task can be changed by hand, found in any activity by its form alone: figures, lists, facts.
+// What of a printed task can be changed, found in any activity by its form alone: figures, lists, facts.
 import { type Figure, figureSchema, SIGNS, TEXTURES, traced } from '../figures/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 

@@ -1,4 +1,4 @@
-// English sentences about a task that was changed by hand.
+// English sentences about a task that was changed.
 import { capitalised, WORDINGS } from '../activities/index.ts';
 import type { DotLayout } from '../figures/index.ts';
 

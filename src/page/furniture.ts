@@ -17,7 +17,7 @@ export const FOOT_GAP_MM = 5;
 
 const EM_MM = 3.1;
 const LEAST_EM_MM = 2.4;
-/** Codes longer than this, of sheets that were changed by hand, have lines of their own. */
+/** Codes longer than this, of sheets that were changed, have lines of their own. */
 const LONGEST_BESIDE = 49;
 const CODE_LINE_MM = 2.9;
 const CODE_GAP_MM = 0.8;

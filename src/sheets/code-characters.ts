@@ -53,7 +53,7 @@ export function groupedText(digits: readonly number[]): string {
   return groups.join('-');
 }
 
-/** Longer codes are those of sheets that were changed by hand; where room is short their beginning stands for them. */
+/** Longer codes are those of sheets that were changed; where room is short their beginning stands for them. */
 const LONGEST_IN_FULL = 49;
 
 /** The code where there is room for a short one alone, such as in a list. */

@@ -1,4 +1,4 @@
-// Codes of sheets that were changed by hand: the same sheet again, older codes as they were, forged ones refused.
+// Codes of sheets that were changed: the same sheet again, older codes as they were, forged ones refused.
 import { describe, expect, it } from 'vitest';
 import type { TaskEdit } from '../editing/index.ts';
 import { readCode, writeCode } from './code.ts';
@@ -84,7 +84,7 @@ describe('a sheet that is not certain', () => {
     expect(sheet.doubts).toHaveLength(1);
     const pages = [...packPages({ sheets: [sheet] }).pages];
     const words = JSON.stringify(pages[0]?.nodes);
-    expect(words).toContain('Changed by hand, and not certain');
+    expect(words).toContain('Changed, and not certain');
     expect(words).toContain('task 2');
     expect(words).toContain('1 of the 2 tasks');
   });

@@ -1,4 +1,4 @@
-// What a sheet code carries of changes by hand, task by task: from version 3 on.
+// What a sheet code carries of changes, task by task: from version 3 on.
 import type { Activity } from '../activities/index.ts';
 import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
 import {
@@ -116,7 +116,7 @@ export function changesRefusal(
   const changes = edits.reduce((sum, edit) => sum + edit.figures.length + edit.facts.length, 0);
   return {
     code: 'does-not-fit',
-    at: `${activity.id} › changes by hand`,
+    at: `${activity.id} › changes`,
     got: changes,
     max: Math.min(changes - 1, Math.floor((changes * MOST_DIGITS) / digits)),
     unit: 'changes in the code at the foot of the sheet',
@@ -190,7 +190,7 @@ export function takeEdits(
   if (count === 0 || !isWhole || read.some(({ task }) => task >= tasks)) {
     return refuse({
       code: 'unreadable',
-      at: 'sheet code › changes by hand',
+      at: 'sheet code › changes',
       got: 'changes that no sheet has',
       expected: 'a code that was printed on a sheet',
     });

@@ -18,7 +18,7 @@ const LAYOUTS = 16;
 
 /**
  * Versions of what a code carries. The first says nothing of extras, and is what a sheet without them has; the third
- * also says what was changed by hand.
+ * also says what was changed.
  */
 export type CodeVersion = 1 | 2 | 3;
 

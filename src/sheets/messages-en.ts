@@ -6,7 +6,7 @@ export const MESSAGES = {
   'foot.date': 'Date',
   'foot.qr': 'The sheet code as a QR code',
   about: '{activity} · step {step}',
-  'about.changed': '{activity} · step {step} · changed by hand',
+  'about.changed': '{activity} · step {step} · changed',
   'title.sheet': '{activity}, step {step}, sheet {code}',
   'title.document': 'Samewise: {parts}',
   // Some sheets of an activity.

@@ -24,7 +24,7 @@ export interface SheetSpec {
   readonly size?: 'large';
   /** Figures as outlines where the task allows; absent: in full. */
   readonly ink?: 'saving';
-  /** What was changed in it by hand, by task; absent: nothing. */
+  /** What was changed in it, by task; absent: nothing. */
   readonly edits?: readonly TaskEdit[];
 }
 

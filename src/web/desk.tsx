@@ -9,7 +9,7 @@ import { OpenByCode } from './actions/open-by-code.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
 import { TrueSize } from './actions/true-size.tsx';
 import { useGroup } from './actions/use-group.ts';
-import { PrintDoubts } from './hand/print-doubts.tsx';
+import { PrintDoubts } from './changing/print-doubts.tsx';
 import type { House } from './house/house.ts';
 import { MakeUses } from './house/make-uses.tsx';
 import type { Maker } from './making/maker.ts';

@@ -1,4 +1,4 @@
-// Every activity can be changed by hand: its figures are found on the page, and what is offered can be printed.
+// Every activity can be changed: its figures are found on the page, and what is offered can be printed.
 import { describe, expect, test } from 'vitest';
 import { ACTIVITY_IDS, activityOf, type Task } from '../../src/activities/index.ts';
 import { type Random, randomFrom } from '../../src/base/index.ts';
@@ -8,14 +8,14 @@ import {
   doDeed,
   drawnTask,
   type Ground,
-  type Handwork,
   historyOf,
   judge,
   lyingTask,
-  NO_HANDWORK,
+  NO_EDITS,
   offersAt,
   placesIn,
   redone,
+  type SheetEdits,
   shapeOffersAt,
   smallestRepair,
   tracedTask,
@@ -88,7 +88,7 @@ describe.each(ACTIVITY_IDS.map((id) => [id] as const))('%s', (id) => {
       expect(offers.length).toBeGreaterThan(1);
       for (const { figure } of random.sample(offers, Math.min(5, offers.length))) {
         const deed = { kind: 'become', at: { task: 0, place }, figure } as const;
-        const done = doDeed(ground, [task], NO_HANDWORK, deed);
+        const done = doDeed(ground, [task], NO_EDITS, deed);
         expect(done.ok, `step ${step}, place ${place}: ${JSON.stringify(figure)}`).toBe(true);
       }
     }
@@ -108,7 +108,7 @@ describe.each(ACTIVITY_IDS.map((id) => [id] as const))('%s', (id) => {
       const plain = makeSheet(spec);
       if (!plain.ok) throw new Error(JSON.stringify(plain.refusals));
       const ground = groundAt(id, step);
-      let history = historyOf<Handwork>(NO_HANDWORK);
+      let history = historyOf<SheetEdits>(NO_EDITS);
       for (let count = 0; count < 6; count++) {
         const { printed, before } = lyingTask(ground, plain.value.tasks, history.now, 0);
         const deed = anyDeed(ground, printed, before, random);
@@ -136,7 +136,7 @@ describe.each(ACTIVITY_IDS.map((id) => [id] as const))('%s', (id) => {
       const ground = groundAt(id, step);
       const before = drawnTask(ground, SEED + step);
       const deed = anyDeed(ground, before.printed, before, random);
-      const done = doDeed(ground, [before], NO_HANDWORK, deed);
+      const done = doDeed(ground, [before], NO_EDITS, deed);
       if (!done.ok) continue;
       const { printed } = lyingTask(ground, [before], done.value, 0);
       if (judge(ground.activity, printed, before).state !== 'uncertain') continue;

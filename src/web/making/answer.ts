@@ -1,6 +1,6 @@
 // Answers the questions of the screen with the core; never throws.
 import type { Question } from '../asking/talk.ts';
-import { answerHand } from '../hand/answer-hand.ts';
+import { answerChanges } from '../changing/answer-changes.ts';
 import { gatherCatalogue } from './catalogue.ts';
 import { measureOf } from './measure-of.ts';
 import { notched } from './notched.ts';
@@ -26,6 +26,6 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
     case 'measure':
       return replyOf(measureOf(question.text, question.paper), '');
     default:
-      return answerHand(question);
+      return answerChanges(question);
   }
 }

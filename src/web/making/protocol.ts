@@ -6,7 +6,7 @@ import type { Ink } from '../../page/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import type { Report } from '../../plan/index.ts';
 import type { Framework } from '../../sheets/index.ts';
-import type { HandTalk } from '../hand/hand-talk.ts';
+import type { ChangeTalk } from '../changing/change-talk.ts';
 import type { Entries, LayoutChoice } from '../recipe/entries.ts';
 import type { Objection, Reply } from './reply-form.ts';
 
@@ -92,7 +92,7 @@ export interface Shown {
   readonly alike: readonly (readonly [string, string])[];
   /** What was chosen to be cut out, by name: what this sheet has, and what it cannot have. */
   readonly toCut: { readonly had: readonly string[]; readonly lacking: readonly string[] };
-  /** Tasks of the whole pack that were changed by hand and are not certain; numbers from 1. */
+  /** Tasks of the whole pack that were changed and are not certain; numbers from 1. */
   readonly doubts: readonly ShownDoubt[];
 }
 
@@ -111,7 +111,7 @@ export interface Measure {
 }
 
 /** Questions to the maker, each with its reply. */
-export interface MakerTalk extends HandTalk {
+export interface MakerTalk extends ChangeTalk {
   readonly catalogue: { readonly ask: object; readonly reply: Reply<Catalogue> };
   readonly show: {
     readonly ask: {

@@ -1,22 +1,22 @@
-// The state of changing a sheet by hand: its history, the sheet as it now lies, and the recipe kept in step with it.
+// The state of changing a sheet by changing: its history, the sheet as it now lies, and the recipe kept in step with it.
 import { useCallback, useEffect, useRef, useState } from 'react';
 import {
   changed,
   type Deed,
-  type Handwork,
   type History,
   historyOf,
   redone,
+  type SheetEdits,
   undone,
 } from '../../editing/index.ts';
 import { changedBut, changedText } from '../making/changed-texts.ts';
 import type { Maker } from '../making/maker.ts';
 import type { Entries } from '../recipe/entries.ts';
-import type { Held, UnderHands } from './hand-talk.ts';
+import type { Held, UnderChange } from './change-talk.ts';
 
-export interface Hand {
+export interface Changing {
   readonly held: Held;
-  readonly under: UnderHands;
+  readonly under: UnderChange;
   /** Why the last deed was not done, in words; empty where it was. */
   readonly objection: string;
   readonly canUndo: boolean;
@@ -29,19 +29,19 @@ export interface Hand {
 interface State {
   /** Which sheet of which recipe this is about. */
   readonly key: string;
-  readonly history: History<Handwork>;
+  readonly history: History<SheetEdits>;
   readonly held: Held;
   readonly objection: string;
 }
 
 /** `undefined` where it is off, or the sheet is still on its way. Another recipe begins anew. */
-export function useHand(
+export function useChanging(
   maker: Maker,
   entries: Entries,
   sheet: number,
   isOn: boolean,
   edit: (entries: Entries) => void,
-): Hand | undefined {
+): Changing | undefined {
   const [state, setState] = useState<State>();
   const key = isOn ? keyOf(entries, sheet) : '';
   const latest = useRef<{ entries: Entries; state: State | undefined }>({ entries, state });
@@ -78,7 +78,7 @@ export function useHand(
   }, [maker, key, put]);
 
   const goTo = useCallback(
-    async (before: State, history: History<Handwork>) => {
+    async (before: State, history: History<SheetEdits>) => {
       const { entries: now } = latest.current;
       if (history === before.history) return;
       const held = await maker.ask('hold', { entries: now, sheet, work: history.now });
@@ -130,12 +130,12 @@ export function useHand(
   };
 }
 
-/** All of the recipe but for what is changed by hand. */
+/** All of the recipe but for what is changed by changing. */
 function keyOf({ changed: _changed, ...recipe }: Entries, sheet: number): string {
   return JSON.stringify([recipe, sheet]);
 }
 
-function withCode(entries: Entries, sheet: number, { edits }: Handwork, code: string): Entries {
+function withCode(entries: Entries, sheet: number, { edits }: SheetEdits, code: string): Entries {
   const { changed: before, ...recipe } = entries;
   const others = changedBut(before, sheet);
   const all = edits.length === 0 ? others : [...others, changedText(sheet, code)];

@@ -1,4 +1,4 @@
-// A sheet is changed by hand: what is wrong is said at once, repaired, undone, printed after a yes, recorded by its code.
+// A sheet is changed: what is wrong is said at once, repaired, undone, printed after a yes, recorded by its code.
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
@@ -10,28 +10,28 @@ import { addChild, codeField, keptResults } from './record-parts.ts';
 const app = startApp();
 const RECIPE = 'activity=in-every-box&step=6&seed=5&sheets=2';
 
-async function inHands(recipe = RECIPE, options = {}): Promise<Page> {
+async function beingChanged(recipe = RECIPE, options = {}): Promise<Page> {
   const page = await app.open(recipe, options);
-  await page.getByRole('button', { name: 'Change by hand' }).click();
-  await page.locator('.hand-target').first().waitFor();
+  await page.getByRole('button', { name: 'Change this page' }).click();
+  await page.locator('.change-target').first().waitFor();
   return page;
 }
 
 /** Makes the second figure of the first box what the first one is. */
 async function makeAlike(page: Page): Promise<void> {
-  const label = await page.locator('.hand-target').first().getAttribute('aria-label');
+  const label = await page.locator('.change-target').first().getAttribute('aria-label');
   const colour = label?.match(/: (\w+) circle/)?.[1];
-  await page.locator('.hand-target').nth(1).click();
+  await page.locator('.change-target').nth(1).click();
   await page.getByRole('button', { name: `Colour: ${colour}` }).click();
   await page.locator('[data-state="uncertain"]').waitFor();
 }
 
 test('a change that makes a task uncertain is said in words and shown on the page, then repaired and undone', async () => {
-  const page = await inHands();
+  const page = await beingChanged();
   const first = await page.locator('.sheet').innerHTML();
   await makeAlike(page);
-  expect(await page.locator('.hand-proof').textContent()).toMatch(/Box 1 shows the same figure/);
-  expect(await page.locator('.hand-target[data-wrong="true"]').count()).toBe(1);
+  expect(await page.locator('.change-proof').textContent()).toMatch(/Box 1 shows the same figure/);
+  expect(await page.locator('.change-target[data-wrong="true"]').count()).toBe(1);
   expect(await page.getByRole('button', { name: /look here$/ }).count()).toBe(1);
   await page.getByRole('button', { name: /^Repair task 1: Make the/ }).click();
   await page.locator('[data-state="uncertain"]').waitFor({ state: 'detached' });
@@ -45,7 +45,7 @@ test('a change that makes a task uncertain is said in words and shown on the pag
 });
 
 test('what is not certain is printed only after a clear yes, and comes back by its code', async () => {
-  const page = await inHands();
+  const page = await beingChanged();
   await makeAlike(page);
   await page.getByText('Print it all the same').waitFor();
   const pdf = page.getByRole('button', { name: 'Get the PDF' });
@@ -76,30 +76,31 @@ test('what is not certain is printed only after a clear yes, and comes back by i
 });
 
 test('locked figures stay when the rest is drawn again; a swap changes two', async () => {
-  const page = await inHands();
+  const page = await beingChanged();
   const names = () =>
-    page.locator('.hand-target').evaluateAll((all) => all.map((each) => each.ariaLabel ?? ''));
+    page.locator('.change-target').evaluateAll((all) => all.map((each) => each.ariaLabel ?? ''));
   const before = await names();
-  await page.locator('.hand-target').nth(2).click();
+  await page.locator('.change-target').nth(2).click();
   await page.getByRole('button', { name: 'Lock', exact: true }).click();
-  await page.locator('.hand-target[data-locked="true"]').waitFor();
+  await page.locator('.change-target[data-locked="true"]').waitFor();
   await page.getByRole('button', { name: 'Task 1: draw the rest again' }).click();
   await page.waitForFunction(
-    (was) => document.querySelector('.hand-target')?.closest('[role="toolbar"]')?.innerHTML !== was,
+    (was) =>
+      document.querySelector('.change-target')?.closest('[role="toolbar"]')?.innerHTML !== was,
     '',
   );
   await page.waitForURL(/changed=1:/);
   const after = await names();
   expect(after[2]).toBe(`${before[2]}, locked`);
   expect(after.slice(0, 16)).not.toEqual(before.slice(0, 16));
-  await page.locator('.hand-target').nth(0).click();
+  await page.locator('.change-target').nth(0).click();
   await page.getByRole('button', { name: 'Swap with another' }).click();
   await page.getByText('Choose what to swap with').waitFor();
-  await page.locator('.hand-target').nth(4).click();
+  await page.locator('.change-target').nth(4).click();
   await page.getByText('Choose what to swap with').waitFor({ state: 'detached' });
   const kindOf = (label = '') => label.replace(/^.*: /, '').replace(/, (locked|look here)/g, '');
   await page.waitForFunction(
-    (was) => document.querySelectorAll('.hand-target')[0]?.ariaLabel?.includes(was),
+    (was) => document.querySelectorAll('.change-target')[0]?.ariaLabel?.includes(was),
     kindOf(after[4]),
   );
   const swapped = await names();
@@ -107,7 +108,7 @@ test('locked figures stay when the rest is drawn again; a swap changes two', asy
 });
 
 test('by keyboard alone, on a small phone, without storage', async () => {
-  const page = await inHands(RECIPE, { viewport: PHONE });
+  const page = await beingChanged(RECIPE, { viewport: PHONE });
   await page.evaluate(() => {
     Storage.prototype.setItem = () => {
       throw new DOMException('full', 'QuotaExceededError');
@@ -115,13 +116,13 @@ test('by keyboard alone, on a small phone, without storage', async () => {
   });
   const width = await page.evaluate(() => document.documentElement.scrollWidth);
   expect(width).toBeLessThanOrEqual(PHONE.width);
-  await page.locator('.hand-target').first().focus();
+  await page.locator('.change-target').first().focus();
   await page.keyboard.press('ArrowRight');
   await page.keyboard.press('Enter');
-  await page.locator('.hand-offer').first().waitFor();
+  await page.locator('.change-offer').first().waitFor();
   await page.keyboard.press('Escape');
-  await page.locator('.hand-drawer').waitFor({ state: 'detached' });
-  await page.waitForFunction(() => document.activeElement?.className.includes('hand-target'));
+  await page.locator('.change-drawer').waitFor({ state: 'detached' });
+  await page.waitForFunction(() => document.activeElement?.className.includes('change-target'));
   await makeAlike(page);
   expect(page.url()).toContain('changed=1:');
 });
@@ -129,23 +130,23 @@ test('by keyboard alone, on a small phone, without storage', async () => {
 test('a change in the address that is of another sheet, or nonsense, is left out', async () => {
   const page = await app.open(`${RECIPE}&changed=1:3CFR-YRT7-FF2W-DU,x:y,2:6222,99:6222-2222`);
   expect(await page.locator('.proof').textContent()).toContain('exactly one answer');
-  expect(await page.locator('.hand-doubts').count()).toBe(0);
+  expect(await page.locator('.change-doubts').count()).toBe(0);
 });
 
 test.each([
   ['light', DESKTOP],
   ['dark', PHONE],
 ] as const)('in %s surroundings at %o nothing of it is a fault', async (colorScheme, viewport) => {
-  const page = await inHands(RECIPE, { colorScheme, viewport });
+  const page = await beingChanged(RECIPE, { colorScheme, viewport });
   await makeAlike(page);
   expect(await faultsOf(page, WCAG)).toEqual([]);
-  await page.locator('.hand-target').first().click();
-  await page.locator('.hand-offer').first().waitFor();
+  await page.locator('.change-target').first().click();
+  await page.locator('.change-offer').first().waitFor();
   expect(await faultsOf(page, WCAG)).toEqual([]);
 });
 
 test('many deeds at once are done one after the other, and all of them undone', async () => {
-  const page = await inHands();
+  const page = await beingChanged();
   const first = await page.locator('.sheet').innerHTML();
   const redraw = page.getByRole('button', { name: 'Task 2: draw the rest again' });
   for (let count = 0; count < 4; count++) await redraw.click();
@@ -155,28 +156,28 @@ test('many deeds at once are done one after the other, and all of them undone', 
 });
 
 test('where nothing stands something can be put, and taken away again', async () => {
-  const page = await inHands('activity=copy-pattern&step=2&seed=5&sheets=1');
+  const page = await beingChanged('activity=copy-pattern&step=2&seed=5&sheets=1');
   await page.getByRole('button', { name: 'Places where nothing stands' }).click();
-  const standing = await page.locator('.hand-target').count();
-  await page.locator('.hand-empty .chip').first().click();
+  const standing = await page.locator('.change-target').count();
+  await page.locator('.change-empty .chip').first().click();
   await page
     .getByRole('button', { name: /^Put here/ })
     .first()
     .click();
   await page.waitForFunction(
-    (was) => document.querySelectorAll('.hand-target').length > was,
+    (was) => document.querySelectorAll('.change-target').length > was,
     standing,
   );
   await page.keyboard.press('Control+z');
   await page.waitForFunction(
-    (was) => document.querySelectorAll('.hand-target').length === was,
+    (was) => document.querySelectorAll('.change-target').length === was,
     standing,
   );
 });
 
 test('a changed sheet is recorded by its code, with what is printed on it', async () => {
-  const page = await inHands();
-  await page.locator('.hand-target').nth(1).click();
+  const page = await beingChanged();
+  await page.locator('.change-target').nth(1).click();
   await page.getByRole('button', { name: 'Colour: yellow' }).click();
   await page.waitForURL(/changed=1:/);
   await page.waitForFunction(() =>

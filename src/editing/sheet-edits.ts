@@ -25,14 +25,14 @@ export interface Spot {
   readonly place: number;
 }
 
-export interface Handwork {
+export interface SheetEdits {
   readonly edits: readonly TaskEdit[];
   readonly locks: readonly Spot[];
   /** The last change: what a repair leaves alone, and near which it looks first. */
   readonly last?: { readonly task: number; readonly places: readonly number[] };
 }
 
-export const NO_HANDWORK: Handwork = { edits: [], locks: [] };
+export const NO_EDITS: SheetEdits = { edits: [], locks: [] };
 
 export type Deed =
   | { readonly kind: 'become'; readonly at: Spot; readonly figure: Figure | null }
@@ -59,7 +59,7 @@ export interface Lying {
 export function lyingTask(
   ground: Ground,
   own: readonly Task[],
-  { edits }: Pick<Handwork, 'edits'>,
+  { edits }: Pick<SheetEdits, 'edits'>,
   task: number,
 ): Lying {
   const made = own[task];
@@ -80,9 +80,9 @@ export function lyingTask(
 export function doDeed(
   ground: Ground,
   own: readonly Task[],
-  work: Handwork,
+  work: SheetEdits,
   deed: Deed,
-): Result<Handwork> {
+): Result<SheetEdits> {
   const task = 'at' in deed ? deed.at.task : deed.task;
   if (own[task] === undefined) return refuseDeed(ground, task, 'a task of this sheet');
   const lying = lyingTask(ground, own, work, task);
@@ -115,16 +115,16 @@ export function doDeed(
 }
 
 /** Places of the task that are locked. */
-export function lockedIn({ locks }: Pick<Handwork, 'locks'>, task: number): readonly number[] {
+export function lockedIn({ locks }: Pick<SheetEdits, 'locks'>, task: number): readonly number[] {
   return locks.filter((lock) => lock.task === task).map(({ place }) => place);
 }
 
 function changedAt(
   ground: Ground,
-  work: Handwork,
+  work: SheetEdits,
   lying: Lying,
   changes: readonly (readonly [place: number, figure: Figure | null])[],
-): Result<Handwork> {
+): Result<SheetEdits> {
   const places = placesIn(lying.printed);
   if (changes.some(([place]) => places[place] === undefined)) {
     return refuseDeed(ground, lying.edit.task, 'one of its places');
@@ -140,11 +140,11 @@ function changedAt(
 /** The task as the facts now are, if the activity takes them and can draw them. */
 function changedTo(
   ground: Ground,
-  work: Handwork,
+  work: SheetEdits,
   { before, edit }: Lying,
   facts: unknown,
   places: readonly number[],
-): Result<Handwork> {
+): Result<SheetEdits> {
   const printed = readPrinted(ground.activity, facts);
   if (printed === undefined) return refuseDeed(ground, edit.task, 'what the activity can print');
   const answer = keyFor(ground, printed, before);
@@ -167,11 +167,11 @@ function withTask(edits: readonly TaskEdit[], next: TaskEdit): readonly TaskEdit
 
 function shapedTo(
   ground: Ground,
-  work: Handwork,
+  work: SheetEdits,
   lying: Lying,
   place: number,
   change: ShapeChange,
-): Result<Handwork> {
+): Result<SheetEdits> {
   const { before, printed, edit } = lying;
   const offer = shapeOffersAt(ground, printed, before, place).find(
     (each) => JSON.stringify(keyOf(each.change)) === JSON.stringify(keyOf(change)),
@@ -214,7 +214,7 @@ function toggled(locks: readonly Spot[], spot: Spot): readonly Spot[] {
   return locks.some(isSpot) ? locks.filter((lock) => !isSpot(lock)) : [...locks, spot];
 }
 
-function repaired(ground: Ground, work: Handwork, lying: Lying): Result<Handwork> {
+function repaired(ground: Ground, work: SheetEdits, lying: Lying): Result<SheetEdits> {
   const { task } = lying.edit;
   const repair = smallestRepair(ground, lying.printed, {
     before: lying.before,
@@ -225,7 +225,7 @@ function repaired(ground: Ground, work: Handwork, lying: Lying): Result<Handwork
 }
 
 /** What a repair leaves alone, and where it looks first. */
-export function repairAsked(work: Handwork, task: number) {
+export function repairAsked(work: SheetEdits, task: number) {
   const touched = work.last?.task === task ? work.last.places : [];
   const [near] = touched;
   return {
@@ -234,7 +234,7 @@ export function repairAsked(work: Handwork, task: number) {
   };
 }
 
-function redrawn(ground: Ground, work: Handwork, lying: Lying, seed: number): Result<Handwork> {
+function redrawn(ground: Ground, work: SheetEdits, lying: Lying, seed: number): Result<SheetEdits> {
   const { printed, edit } = lying;
   const found = redraw(ground, printed, edit.shape, lockedIn(work, edit.task), seed);
   if (!found)

@@ -1,4 +1,4 @@
-// What the app says while a sheet is changed by hand.
+// What the app says while a sheet is changed by changing.
 import type { ShownDoubt } from '../making/protocol.ts';
 
 const DOUBTS: Readonly<Record<ShownDoubt['reason'], string>> = {
@@ -11,10 +11,10 @@ const doubtOf = ({ sheet, task, reason }: ShownDoubt): string =>
   `sheet ${sheet}, task ${task} ${DOUBTS[reason]}`;
 
 export const words = {
-  changeByHand: 'Change by hand',
+  change: 'Change this page',
   done: 'Done changing',
   help: 'Choose a figure on the page to change it.',
-  tools: 'Changes by hand',
+  tools: 'Changing this page',
   undo: 'Undo',
   redo: 'Redo',
   task: (number: number) => `Task ${number}`,
@@ -53,10 +53,10 @@ export const words = {
   asksFor: 'What the key asks for',
   loading: 'One moment …',
   notSure: (doubts: readonly ShownDoubt[]) =>
-    `Changed by hand, and not certain: ${doubts.map(doubtOf).join('; ')}.`,
+    `Changed by changing, and not certain: ${doubts.map(doubtOf).join('; ')}.`,
   printAnyway: 'Print it all the same; the adult’s page says so',
   sure: (tasks: number, unsure: number) =>
     unsure === tasks
-      ? 'Changed by hand: no task of this sheet is certain.'
-      : `Changed by hand: ${tasks - unsure} of ${tasks} tasks have exactly one answer.`,
+      ? 'Changed by changing: no task of this sheet is certain.'
+      : `Changed by changing: ${tasks - unsure} of ${tasks} tasks have exactly one answer.`,
 } as const;

@@ -1,10 +1,10 @@
-// What the screen asks the maker while a sheet is changed by hand, and what comes back.
+// What the screen asks the maker while a sheet is changed by changing, and what comes back.
 import type {
   Deed,
   Editable,
-  Handwork,
   Problem,
   ShapeChange,
+  SheetEdits,
   Spot,
   Verdict,
 } from '../../editing/index.ts';
@@ -12,11 +12,11 @@ import type { Figure } from '../../figures/index.ts';
 import type { Reply } from '../making/reply-form.ts';
 import type { Entries } from '../recipe/entries.ts';
 
-/** Which sheet lies under the hands: number `sheet` (1 upward) of the pack, with what was done to it so far. */
-export interface UnderHands {
+/** Which sheet is being changed: number `sheet` (1 upward) of the pack, with what was done to it so far. */
+export interface UnderChange {
   readonly entries: Entries;
   readonly sheet: number;
-  readonly work: Handwork;
+  readonly work: SheetEdits;
 }
 
 export interface HeldPlace {
@@ -49,22 +49,22 @@ export interface Held {
 }
 
 /** A figure to choose, with its picture. */
-export interface HandOffer {
+export interface ChangeOffer {
   readonly label: string;
   readonly figure: Figure;
   readonly isNow: boolean;
   readonly svg: string;
 }
 
-export interface HandOffers {
+export interface ChangeOffers {
   readonly name: string;
   readonly groups: readonly {
     readonly attribute: Editable;
     readonly label: string;
-    readonly offers: readonly HandOffer[];
+    readonly offers: readonly ChangeOffer[];
   }[];
   /** Figures to put where nothing stands: those of the task. */
-  readonly put: readonly HandOffer[];
+  readonly put: readonly ChangeOffer[];
   /** Whether its place can be left empty. */
   readonly canLeave: boolean;
   /** What the key asks for beside this figure, where it does. */
@@ -76,24 +76,24 @@ export interface HandOffers {
   readonly shapes: readonly { readonly label: string; readonly change: ShapeChange }[];
 }
 
-export interface HandTalk {
+export interface ChangeTalk {
   /** What was done to the sheet before, as its code in the recipe says. */
   readonly take: {
     readonly ask: { readonly entries: Entries; readonly sheet: number };
-    readonly reply: Reply<Handwork>;
+    readonly reply: Reply<SheetEdits>;
   };
-  readonly hold: { readonly ask: UnderHands; readonly reply: Reply<Held> };
+  readonly hold: { readonly ask: UnderChange; readonly reply: Reply<Held> };
   readonly deed: {
-    readonly ask: UnderHands & { readonly deed: Deed };
-    readonly reply: Reply<Handwork>;
+    readonly ask: UnderChange & { readonly deed: Deed };
+    readonly reply: Reply<SheetEdits>;
   };
   readonly offers: {
-    readonly ask: UnderHands & { readonly at: Spot };
-    readonly reply: Reply<HandOffers>;
+    readonly ask: UnderChange & { readonly at: Spot };
+    readonly reply: Reply<ChangeOffers>;
   };
   /** The smallest repair of a task in words; empty where none was found. */
   readonly mend: {
-    readonly ask: UnderHands & { readonly task: number };
+    readonly ask: UnderChange & { readonly task: number };
     readonly reply: Reply<string>;
   };
 }

@@ -1,4 +1,4 @@
-// The sheet under a person's hands: each figure a button over the picture, what is wrong outlined.
+// The sheet that is being changed: each figure a button over the picture, what is wrong outlined.
 import '../look/taps.css';
 import { type CSSProperties, type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
@@ -8,26 +8,26 @@ import type { Shown } from '../making/protocol.ts';
 import { around, type Box, LEAST_PX, targetsAt, zoomFor } from '../record/targets.ts';
 import { seenBox, useWidth } from '../record/use-marks.ts';
 import { Paper } from '../table/paper.tsx';
+import { ChangeChoices } from './change-choices.tsx';
+import type { HeldPlace, HeldTask } from './change-talk.ts';
 import { EmptyPlaces } from './empty-places.tsx';
-import { HandChoices } from './hand-choices.tsx';
-import type { HeldPlace, HeldTask } from './hand-talk.ts';
-import type { Hand } from './use-hand.ts';
+import type { Changing } from './use-changing.ts';
 import { words } from './words.ts';
 
-interface HandTarget extends Spot {
+interface ChangeTarget extends Spot {
   readonly box: Box;
 }
 
-export interface HandPaperProps {
+export interface ChangingPaperProps {
   readonly shown: Shown;
-  readonly hand: Hand;
+  readonly changing: Changing;
   /** Answers what a chosen figure may become. */
-  readonly maker: Parameters<typeof HandChoices>[0]['maker'];
+  readonly maker: Parameters<typeof ChangeChoices>[0]['maker'];
 }
 
-export function HandPaper({ shown, hand, maker }: HandPaperProps) {
+export function ChangingPaper({ shown, changing, maker }: ChangingPaperProps) {
   const pane = useRef<HTMLDivElement>(null);
-  const { held } = hand;
+  const { held } = changing;
   const found = usePlaces(pane, held.svg);
   const pxPerMm = useWidth(pane) / shown.widthMm;
   const isThere = found.length > 0 && pxPerMm > 0;
@@ -40,7 +40,7 @@ export function HandPaper({ shown, hand, maker }: HandPaperProps) {
   const trigger = useRef<HTMLElement>(null);
   const choose = (spot: Spot, element: HTMLElement | null) => {
     if (swapping?.task === spot.task && swapping.place !== spot.place) {
-      hand.act({ kind: 'swap', at: swapping, with: spot.place });
+      changing.act({ kind: 'swap', at: swapping, with: spot.place });
       setSwapping(undefined);
       return;
     }
@@ -50,9 +50,9 @@ export function HandPaper({ shown, hand, maker }: HandPaperProps) {
   };
   const size = { '--zoom': zoom, '--width-mm': shown.widthMm, '--height-mm': shown.heightMm };
   // One sheet that changes, not one laid upon another.
-  const lying = { ...shown, svg: held.svg, code: 'by hand', title: words.tools };
+  const lying = { ...shown, svg: held.svg, code: 'changing', title: words.tools };
   return (
-    <div className="hand-place">
+    <div className="change-place">
       <div ref={pane} className="tap-pane" style={size as CSSProperties} data-bigger={zoom > 1}>
         <Paper shown={lying} isMaking={false}>
           {held.tasks.map((task, index) => (
@@ -70,7 +70,7 @@ export function HandPaper({ shown, hand, maker }: HandPaperProps) {
       </div>
       <EmptyPlaces tasks={held.tasks} onChoose={choose} />
       {swapping ? (
-        <p className="hand-swap" role="status">
+        <p className="change-swap" role="status">
           {words.swapWith(nameOf(held.tasks[swapping.task], swapping.place))}{' '}
           <Button className="quiet" onPress={() => setSwapping(undefined)}>
             {words.stopSwap}
@@ -78,10 +78,10 @@ export function HandPaper({ shown, hand, maker }: HandPaperProps) {
         </p>
       ) : null}
       {open ? (
-        <HandChoices
+        <ChangeChoices
           key={`${open.task} ${open.place}`}
           maker={maker}
-          hand={hand}
+          changing={changing}
           at={open}
           trigger={trigger}
           onSwap={() => setSwapping(open)}
@@ -95,7 +95,7 @@ export function HandPaper({ shown, hand, maker }: HandPaperProps) {
 interface TargetsProps {
   readonly number: number;
   readonly task: HeldTask;
-  readonly targets: readonly HandTarget[];
+  readonly targets: readonly ChangeTarget[];
   readonly chosen: Spot | undefined;
   readonly onChoose: (spot: Spot, element: HTMLElement | null) => void;
 }
@@ -111,7 +111,7 @@ function Targets({ number, task, targets, chosen, onChoose }: TargetsProps) {
         return (
           <Button
             key={place}
-            className="target hand-target"
+            className="target change-target"
             style={styleOf(box)}
             aria-label={labelOf(number, held, wrong.has(place))}
             data-wrong={wrong.has(place)}
@@ -138,8 +138,8 @@ function nameOf(task: HeldTask | undefined, place: number): string {
 }
 
 /** Where the figures lie, in mm on the page; several parts of one place count as one. */
-function usePlaces(pane: RefObject<HTMLElement | null>, svg: string): readonly HandTarget[] {
-  const [targets, setTargets] = useState<readonly HandTarget[]>([]);
+function usePlaces(pane: RefObject<HTMLElement | null>, svg: string): readonly ChangeTarget[] {
+  const [targets, setTargets] = useState<readonly ChangeTarget[]>([]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another drawing is measured anew
   useLayoutEffect(() => {
     const tasks = pane.current?.querySelectorAll('.sheet [data-role="task"]') ?? [];
