@@ -11,7 +11,6 @@ export interface Doubt {
   /** From 0. */
   readonly task: number;
   readonly reason: 'several' | 'none' | 'unfit';
-  readonly sentences: readonly string[];
 }
 
 export interface EditedTasks {
@@ -76,14 +75,13 @@ function editedTask(
   const before = baseTask(ground, own, edit);
   const printed = withEdit(activity, before.printed, edit);
   if (printed === undefined) return undefined;
-  const verdict = judge(activity, printed, before);
+  const verdict = judge(ground, printed, before);
   const task = { printed, answer: keyFor(ground, printed, before) };
   if (!isDrawable(activity, task, style)) return undefined;
   if (verdict.state !== 'uncertain') return { task };
   const { answers, faults } = findingsOf(activity, printed);
   const reason = answers.length > 1 ? 'several' : faults.length > 0 ? 'unfit' : 'none';
-  const sentences = verdict.problems.map(({ sentence }) => sentence);
-  return { task, doubt: { task: edit.task, reason, sentences } };
+  return { task, doubt: { task: edit.task, reason } };
 }
 
 /** The key as the solver finds it, by which the answers are drawn and what to lay out is told. */

@@ -7,6 +7,7 @@ export { placeName } from './place-names.ts';
 export {
   choicesFor,
   type Fact,
+  factName,
   factsIn,
   listsIn,
   type Path,
@@ -38,4 +39,5 @@ export {
   type TaskEdit,
   withEdit,
 } from './task-edit.ts';
-export { judge, type Problem, type Verdict } from './verdict.ts';
+export { doubtSentences, judge, type Problem, type Verdict } from './verdict.ts';
+export { EDITING_WORDS } from './words.ts';

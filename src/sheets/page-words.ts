@@ -103,7 +103,12 @@ export interface AdultWords {
   /** How many tasks were proven, and of how many that cannot be said. */
   readonly proof: (tasks: number, doubts: number) => string;
   readonly doubts: string;
-  readonly doubt: (sheet: number, task: number, reason: 'several' | 'none' | 'unfit') => string;
+  readonly doubt: (
+    sheet: number,
+    task: number,
+    reason: 'several' | 'none' | 'unfit',
+    why: readonly string[],
+  ) => string;
 }
 
 /** Whole minutes; both may be the same. */

@@ -139,11 +139,11 @@ describe.each(ACTIVITY_IDS.map((id) => [id] as const))('%s', (id) => {
       const done = doDeed(ground, [before], NO_EDITS, deed);
       if (!done.ok) continue;
       const { printed } = lyingTask(ground, [before], done.value, 0);
-      if (judge(ground.activity, printed, before).state !== 'uncertain') continue;
+      if (judge(ground, printed, before).state !== 'uncertain') continue;
       const kept = done.value.last?.places ?? [];
       const repair = smallestRepair(ground, printed, { before, kept });
       if (!repair) continue;
-      expect(judge(ground.activity, repair.printed, before).state).not.toBe('uncertain');
+      expect(judge(ground, repair.printed, before).state).not.toBe('uncertain');
       const [was, is] = [placesIn(printed), placesIn(repair.printed)];
       for (const place of kept) expect(is[place]?.figure).toEqual(was[place]?.figure);
     }

@@ -33,7 +33,7 @@ test('a change that makes a task uncertain is said in words and shown on the pag
   expect(await page.locator('.change-proof').textContent()).toMatch(/Box 1 shows the same figure/);
   expect(await page.locator('.change-target[data-wrong="true"]').count()).toBe(1);
   expect(await page.getByRole('button', { name: /look here$/ }).count()).toBe(1);
-  await page.getByRole('button', { name: /^Repair task 1: Make the/ }).click();
+  await page.getByRole('button', { name: /^Repair task 1: Box/ }).click();
   await page.locator('[data-state="uncertain"]').waitFor({ state: 'detached' });
   await page.keyboard.press('Control+z');
   await page.locator('[data-state="uncertain"]').waitFor();

@@ -4,6 +4,8 @@ import { accept, type Result } from '../../base/index.ts';
 import {
   choicesFor,
   doDeed,
+  EDITING_WORDS,
+  factName,
   factsIn,
   type Ground,
   judge,
@@ -11,6 +13,7 @@ import {
   lyingTask,
   NO_EDITS,
   offersAt,
+  type Place,
   placeName,
   placesIn,
   repairAsked,
@@ -31,6 +34,7 @@ import { packOf } from '../making/pack-of.ts';
 import { replyOf } from '../making/reply.ts';
 import { hardnessOf } from '../making/show.ts';
 import type { Entries } from '../recipe/entries.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import type { ChangeOffers, ChangeTalk, Held, HeldTask, UnderChange } from './change-talk.ts';
 
 /** Side of the picture of a figure to choose, in mm. */
@@ -78,7 +82,11 @@ function baseSheet(entries: Entries, sheet: number): Result<Sheet> {
 function groundOf({ spec }: Sheet): Ground {
   const values = valuesOf(spec);
   if (!values.ok) throw new Error(`sheet: ${JSON.stringify(values.refusals)}`);
-  return { activity: activityOf(spec.activity), values: values.value, style: styleOf(spec) };
+  return {
+    activity: activityOf(spec.activity),
+    values: values.value,
+    style: styleOf(spec, languageNow()),
+  };
 }
 
 function taken(entries: Entries, sheet: number): Result<SheetEdits> {
@@ -97,7 +105,9 @@ function held({ entries, sheet, work }: UnderChange): Result<Held> {
   const ground = groundOf(base.value);
   const traced = made.value.tasks.map((task) => ({ ...task, printed: tracedTask(task.printed) }));
   return accept({
-    svg: svgOf(sheetPage({ ...made.value, tasks: traced }), { idPrefix: 'changing' }),
+    svg: svgOf(sheetPage({ ...made.value, tasks: traced }, languageNow()), {
+      idPrefix: 'changing',
+    }),
     code: made.value.code,
     hardness: hardnessOf(made.value),
     logits: { before: logitsOf(ground, base.value), now: logitsOf(ground, made.value) },
@@ -112,11 +122,11 @@ function logitsOf({ activity }: Ground, { tasks }: Sheet): number {
 function heldTask(ground: Ground, base: Sheet, work: SheetEdits, task: number): HeldTask {
   const { before, printed } = lyingTask(ground, base.tasks, work, task);
   const touched = work.last?.task === task ? work.last.places : [];
-  const { state, answers, problems } = judge(ground.activity, printed, before, touched);
+  const { state, answers, problems } = judge(ground, printed, before, touched);
   const locked = lockedIn(work, task);
   const named = placesIn(printed).map(({ path, figure }, place) => ({
     place,
-    name: figure ? nameOf(path, figure) : placeName({ path }),
+    name: placeNameOf({ path, figure }),
     isLocked: locked.includes(place),
     isEmpty: figure === null,
   }));
@@ -130,8 +140,11 @@ function heldTask(ground: Ground, base: Sheet, work: SheetEdits, task: number): 
   };
 }
 
-function nameOf(path: readonly (string | number)[], figure: Figure): string {
-  return `${placeName({ path })}: ${figureName(figure)}`;
+function placeNameOf({ path, figure }: Place): string {
+  const language = languageNow();
+  const place = placeName({ path }, language);
+  if (figure === null) return place;
+  return EDITING_WORDS[language].standing(place, figureName(figure, language));
 }
 
 function offered({ entries, sheet, work }: UnderChange, at: Spot): Result<ChangeOffers> {
@@ -148,7 +161,7 @@ function offered({ entries, sheet, work }: UnderChange, at: Spot): Result<Change
   const isBeside = (other: readonly (string | number)[]) =>
     around.length > 1 && around.every((step, index) => step === other[index]);
   return accept({
-    name: figure ? nameOf(path, figure) : placeName({ path }),
+    name: placeNameOf({ path, figure }),
     groups: offersAt(ground, printed, at.place).map(({ attribute, label, offers }) => ({
       attribute,
       label,
@@ -161,7 +174,16 @@ function offered({ entries, sheet, work }: UnderChange, at: Spot): Result<Change
     canLeave: figure !== null && isFit(null),
     facts: factsIn(printed).flatMap(({ path: own, value }, fact) =>
       typeof value === 'string' && isBeside(own)
-        ? [{ fact, value, choices: choicesFor(value) }]
+        ? [
+            {
+              fact,
+              value,
+              choices: choicesFor(value).map((choice) => ({
+                value: choice,
+                label: factName(choice, languageNow()),
+              })),
+            },
+          ]
         : [],
     ),
     shapes: shapeOffersAt(ground, printed, before, at.place).map(({ label, change }) => ({
@@ -178,7 +200,7 @@ function putsFor({ style }: Ground, printed: unknown): ChangeOffers['put'] {
     (figure, index) => !shown.slice(0, index).some((other) => sameFigure(other, figure)),
   );
   return kinds.map((figure, index) => ({
-    label: figureName(figure),
+    label: figureName(figure, languageNow()),
     figure,
     isNow: false,
     svg: pictureOf(figure, style, `put-${index}`),

@@ -121,12 +121,12 @@ function Offers({ offers, at, act }: OffersProps) {
         <Named key={fact} label={words.asksFor}>
           {choices.map((choice) => (
             <Button
-              key={choice}
+              key={choice.value}
               className="chip"
-              aria-pressed={choice === value}
-              onPress={() => act({ kind: 'tell', task: at.task, fact, value: choice })}
+              aria-pressed={choice.value === value}
+              onPress={() => act({ kind: 'tell', task: at.task, fact, value: choice.value })}
             >
-              {choice.replace(/^sign-/, '').replaceAll('-', ' ')}
+              {choice.label}
             </Button>
           ))}
         </Named>
@@ -163,7 +163,7 @@ function Picture({ offer, group, onPress }: PictureProps) {
   return (
     <Button
       className="change-offer"
-      aria-label={`${group}: ${offer.label}`}
+      aria-label={words.offer(group, offer.label)}
       aria-pressed={offer.isNow}
       onPress={onPress}
     >

@@ -71,7 +71,7 @@ export interface ChangeOffers {
   readonly facts: readonly {
     readonly fact: number;
     readonly value: string;
-    readonly choices: readonly string[];
+    readonly choices: readonly { readonly value: string; readonly label: string }[];
   }[];
   readonly shapes: readonly { readonly label: string; readonly change: ShapeChange }[];
 }

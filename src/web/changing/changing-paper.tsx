@@ -128,8 +128,10 @@ function Targets({ number, task, targets, chosen, onChoose }: TargetsProps) {
 }
 
 function labelOf(task: number, held: HeldPlace | undefined, isWrong: boolean): string {
-  const marks = [...(held?.isLocked ? [words.locked] : []), ...(isWrong ? [words.lookHere] : [])];
-  return [words.target(task + 1, held?.name ?? ''), ...marks].join(', ');
+  return words.target(task + 1, held?.name ?? '', [
+    ...(held?.isLocked ? (['locked'] as const) : []),
+    ...(isWrong ? (['lookHere'] as const) : []),
+  ]);
 }
 
 function nameOf(task: HeldTask | undefined, place: number): string {

@@ -68,7 +68,7 @@ function TaskProof({ maker, changing, task, number }: TaskProofProps) {
       >
         {words.redraw}
       </Button>
-      {locked > 0 ? <span className="change-locked">{words.redrawHelp(locked)}</span> : null}
+      {locked > 0 ? <span className="change-locked">{words.lockedStay(locked)}</span> : null}
     </div>
   );
 }

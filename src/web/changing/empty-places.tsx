@@ -26,7 +26,7 @@ export function EmptyPlaces({ tasks, onChoose }: EmptyPlacesProps) {
                 onChoose({ task, place }, target instanceof HTMLElement ? target : null)
               }
             >
-              {words.emptyPlace(task + 1, name)}
+              {words.target(task + 1, name)}
             </Button>
           )),
         )}

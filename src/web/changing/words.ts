@@ -1,62 +1,35 @@
-// What the app says while a sheet is changed by changing.
+// What the app says while a sheet is changed.
 import type { ShownDoubt } from '../making/protocol.ts';
+import { spoken } from '../speaking/spoken.ts';
+import { MESSAGES } from './messages-en.ts';
 
-const DOUBTS: Readonly<Record<ShownDoubt['reason'], string>> = {
-  several: 'has more than one answer',
-  none: 'has no answer',
-  unfit: 'cannot be read one way',
-};
+/** Differences below this, in logits, are not told. */
+const LEAST_TOLD = 0.05;
 
-const doubtOf = ({ sheet, task, reason }: ShownDoubt): string =>
-  `sheet ${sheet}, task ${task} ${DOUBTS[reason]}`;
-
-export const words = {
-  change: 'Change this page',
-  done: 'Done changing',
-  help: 'Choose a figure on the page to change it.',
-  tools: 'Changing this page',
-  undo: 'Undo',
-  redo: 'Redo',
-  task: (number: number) => `Task ${number}`,
-  target: (task: number, name: string) => `Task ${task}, ${name}`,
-  locked: 'locked',
-  lookHere: 'look here',
-  state: {
-    certain: 'It has exactly one answer.',
-    changed: 'It has exactly one answer, but another one than before.',
-    uncertain: 'It is not certain.',
-  },
-  unchanged: 'As it was made.',
-  repair: 'Repair',
-  looking: 'Looking for a small repair …',
-  noRepair: 'No small repair was found that keeps your last change. Undo takes it back.',
-  redraw: 'Draw the rest again',
-  redrawHelp: (locked: number) =>
-    locked === 0 ? 'Nothing is locked: the whole task is drawn again.' : `${locked} locked stay.`,
-  redrawTask: (task: number) => `Task ${task}: draw the rest again`,
-  repairTask: (task: number, sentence: string) => `Repair task ${task}: ${sentence}`,
+export const words = spoken('app/changing', MESSAGES, ({ say, plain, under }) => ({
+  ...plain,
+  state: under('state'),
+  task: (task: number) => say('task', { task }),
+  target: (task: number, place: string, marks: readonly ('locked' | 'lookHere')[] = []) =>
+    marks.reduce(
+      (name, mark) => say(`target.${mark}`, { name }),
+      say('target', { task, name: place }),
+    ),
+  lockedStay: (locked: number) => say('lockedStay', { locked }),
+  redrawTask: (task: number) => say('redrawTask', { task }),
+  repairTask: (task: number, sentence: string) => say('repairTask', { task, sentence }),
   harder: (logits: number) => {
+    if (Math.abs(logits) < LEAST_TOLD) return say('harder.same');
     const far = Math.abs(logits).toFixed(1);
-    if (far === '0.0') return 'About as hard as it was made.';
-    return `${far} logits ${logits > 0 ? 'harder' : 'easier'} than it was made.`;
+    return say(logits > 0 ? 'harder.more' : 'harder.less', { far });
   },
-  close: 'Close',
-  lock: 'Lock',
-  unlock: 'Unlock',
-  swap: 'Swap with another',
-  swapWith: (name: string) => `Choose what to swap with: ${name}.`,
-  stopSwap: 'Do not swap',
-  leave: 'Leave its place empty',
-  put: 'Put here',
-  emptyPlaces: 'Places where nothing stands',
-  emptyPlace: (task: number, name: string) => `Task ${task}, ${name}`,
-  asksFor: 'What the key asks for',
-  loading: 'One moment …',
-  notSure: (doubts: readonly ShownDoubt[]) =>
-    `Changed by changing, and not certain: ${doubts.map(doubtOf).join('; ')}.`,
-  printAnyway: 'Print it all the same; the adult’s page says so',
+  swapWith: (name: string) => say('swapWith', { name }),
+  offer: (group: string, label: string) => say('offer', { group, label }),
+  notSure: (doubts: readonly ShownDoubt[]) => {
+    const told = doubts.map(({ sheet, task, reason }) => say(`doubt.${reason}`, { sheet, task }));
+    const list = told.reduce((before, next) => say('doubt.next', { before, next }));
+    return say('notSure', { list });
+  },
   sure: (tasks: number, unsure: number) =>
-    unsure === tasks
-      ? 'Changed by changing: no task of this sheet is certain.'
-      : `Changed by changing: ${tasks - unsure} of ${tasks} tasks have exactly one answer.`,
-} as const;
+    unsure === tasks ? say('sure.none') : say('sure.some', { sure: tasks - unsure, tasks }),
+}));
