@@ -40,4 +40,5 @@ export {
   withEdit,
 } from './task-edit.ts';
 export { doubtSentences, judge, type Problem, type Verdict } from './verdict.ts';
+export { type EmptyCell, emptyCellsIn, type Whole, wholesIn } from './wholes.ts';
 export { EDITING_WORDS } from './words.ts';

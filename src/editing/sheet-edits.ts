@@ -4,7 +4,7 @@ import { accept, type Result, refuse } from '../base/index.ts';
 import { type Figure, placeOf } from '../figures/index.ts';
 import { keyFor } from './edited-tasks.ts';
 import { baseTask, type Ground } from './ground.ts';
-import { factsIn, placesIn, tracedTask, withValue } from './places.ts';
+import { factsIn, type Path, placesIn, tracedTask, valueAt, withValue } from './places.ts';
 import { redraw } from './redraw.ts';
 import { smallestRepair } from './repair.ts';
 import { type ShapeChange, withShape } from './shape-change.ts';
@@ -45,6 +45,14 @@ export type Deed =
   | { readonly kind: 'swap'; readonly at: Spot; readonly with: number }
   | { readonly kind: 'shape'; readonly at: Spot; readonly change: ShapeChange }
   | { readonly kind: 'lock'; readonly at: Spot }
+  /** Two items of lists, such as two boxes, with all that belongs to each. */
+  | { readonly kind: 'exchange'; readonly task: number; readonly one: Path; readonly other: Path }
+  | {
+      readonly kind: 'lock-all';
+      readonly task: number;
+      readonly places: readonly number[];
+      readonly isLocked: boolean;
+    }
   | { readonly kind: 'repair'; readonly task: number }
   | { readonly kind: 'redraw'; readonly task: number; readonly seed: number };
 
@@ -105,6 +113,10 @@ export function doDeed(
     }
     case 'shape':
       return shapedTo(ground, work, lying, deed.at.place, deed.change);
+    case 'exchange':
+      return exchanged(ground, work, lying, deed.one, deed.other);
+    case 'lock-all':
+      return accept({ ...work, locks: withLocks(work.locks, deed) });
     case 'lock':
       return accept({ ...work, locks: toggled(work.locks, deed.at) });
     case 'repair':
@@ -207,6 +219,38 @@ function movedLocks(
     const place = places.findIndex(({ figure }) => figure && placeOf(figure) === lock.place);
     return place === -1 ? [] : [{ task, place }];
   });
+}
+
+/** What stands in one for what stands in the other; refused where the two are not of one form. */
+function exchanged(
+  ground: Ground,
+  work: SheetEdits,
+  lying: Lying,
+  one: Path,
+  other: Path,
+): Result<SheetEdits> {
+  const { printed, edit } = lying;
+  const [first, second] = [valueAt(printed, one), valueAt(printed, other)];
+  const isThere = first !== undefined && second !== undefined;
+  const both = isThere ? withValue(withValue(printed, one, second), other, first) : undefined;
+  const [was, is] = [placesIn(printed), placesIn(both)];
+  const isAlike =
+    isThere &&
+    was.length === is.length &&
+    was.every(({ path }, index) => path.join() === is[index]?.path.join());
+  if (!isAlike) return refuseDeed(ground, edit.task, 'two of the same form');
+  const touched = was.flatMap(({ path }, place) =>
+    [one, other].some((outer) => outer.every((step, index) => step === path[index])) ? [place] : [],
+  );
+  return changedTo(ground, work, lying, both, touched);
+}
+
+function withLocks(
+  locks: readonly Spot[],
+  { task, places, isLocked }: Extract<Deed, { readonly kind: 'lock-all' }>,
+): readonly Spot[] {
+  const others = locks.filter((lock) => lock.task !== task || !places.includes(lock.place));
+  return isLocked ? [...others, ...places.map((place) => ({ task, place }))] : others;
 }
 
 function toggled(locks: readonly Spot[], spot: Spot): readonly Spot[] {

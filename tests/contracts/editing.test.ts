@@ -7,6 +7,7 @@ import {
   type Deed,
   doDeed,
   drawnTask,
+  emptyCellsIn,
   type Ground,
   historyOf,
   judge,
@@ -20,6 +21,7 @@ import {
   smallestRepair,
   tracedTask,
   undone,
+  wholesIn,
 } from '../../src/editing/index.ts';
 import type { Group, SceneNode } from '../../src/page/index.ts';
 import { makeSheet, readCode } from '../../src/sheets/index.ts';
@@ -36,6 +38,10 @@ function groundAt(id: (typeof ACTIVITY_IDS)[number], step: number): Ground {
 function placesDrawn(node: SceneNode): readonly number[] {
   if (node.kind !== 'group') return [];
   return [...(node.place === undefined ? [] : [node.place]), ...node.children.flatMap(placesDrawn)];
+}
+
+function rolesDrawn(node: SceneNode): readonly string[] {
+  return node.kind === 'group' ? [node.role ?? '', ...node.children.flatMap(rolesDrawn)] : [];
 }
 
 function drawnFor({ activity, style }: Ground, task: Task): Group {
@@ -74,6 +80,25 @@ describe.each(ACTIVITY_IDS.map((id) => [id] as const))('%s', (id) => {
         [...found].sort((one, other) => one - other),
         `step ${step}`,
       ).toEqual(standing);
+    }
+  });
+
+  test('boxes, entries, pairs and pieces, and cells that are empty, are found on the page', () => {
+    for (const step of steps) {
+      const ground = groundAt(id, step);
+      const task = drawnTask(ground, SEED + step);
+      const drawn = rolesDrawn(drawnFor(ground, task));
+      const counted = (role: string) => drawn.filter((other) => other === role).length;
+      for (const { role, nth, places } of wholesIn(task.printed)) {
+        const alike = wholesIn(task.printed).filter((other) => other.role === role);
+        expect(counted(role), `step ${step}: ${role} ${nth}`).toBe(alike.length);
+        expect(places.length).toBeGreaterThan(0);
+      }
+      for (const cell of emptyCellsIn(task.printed)) {
+        expect(counted(cell.role), `step ${step}: ${cell.role}`).toBeGreaterThan(cell.nth);
+        expect(cell.row).toBeLessThan(cell.rows);
+        expect(cell.column).toBeLessThan(cell.columns);
+      }
     }
   });
 

@@ -5,10 +5,12 @@ import {
   choicesFor,
   doDeed,
   EDITING_WORDS,
+  emptyCellsIn,
   factName,
   factsIn,
   type Ground,
   judge,
+  listsIn,
   lockedIn,
   lyingTask,
   NO_EDITS,
@@ -22,6 +24,7 @@ import {
   shapeOffersAt,
   smallestRepair,
   tracedTask,
+  wholesIn,
 } from '../../editing/index.ts';
 import { type Figure, figureName, sameFigure } from '../../figures/index.ts';
 import { difficultyOf, sheetDifficulty } from '../../learner/index.ts';
@@ -137,6 +140,12 @@ function heldTask(ground: Ground, base: Sheet, work: SheetEdits, task: number): 
     problems,
     places: named.filter(({ isEmpty }) => !isEmpty),
     empty: named.filter(({ isEmpty }) => isEmpty),
+    wholes: wholesIn(printed).map((whole) => ({
+      ...whole,
+      name: placeName(whole, languageNow()),
+      isLocked: whole.places.every((place) => locked.includes(place)),
+    })),
+    cells: emptyCellsIn(printed),
   };
 }
 
@@ -189,6 +198,7 @@ function offered({ entries, sheet, work }: UnderChange, at: Spot): Result<Change
     shapes: shapeOffersAt(ground, printed, before, at.place).map(({ label, change }) => ({
       label,
       change,
+      depth: listsIn(printed)[change.list]?.path.length ?? 0,
     })),
   });
 }

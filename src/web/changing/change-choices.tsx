@@ -37,6 +37,44 @@ export function ChangeChoices({
     changing.act(deed);
   };
   return (
+    <Drawer title={held?.name ?? ''} trigger={trigger} onClose={onClose}>
+      <div className="chips">
+        <Button className="chip" onPress={() => act({ kind: 'lock', at })}>
+          {held?.isLocked ? words.unlock : words.lock}
+        </Button>
+        <Button
+          className="chip"
+          onPress={() => {
+            onClose();
+            onSwap();
+          }}
+        >
+          {words.swap}
+        </Button>
+        {offers?.canLeave ? (
+          <Button className="chip" onPress={() => act({ kind: 'become', at, figure: null })}>
+            {words.leave}
+          </Button>
+        ) : null}
+      </div>
+      {offers === undefined ? (
+        <p className="help">{words.loading}</p>
+      ) : (
+        <Offers offers={offers} at={at} act={act} />
+      )}
+    </Drawer>
+  );
+}
+
+interface DrawerProps {
+  readonly title: string;
+  readonly trigger: RefObject<HTMLElement | null>;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+export function Drawer({ title, trigger, onClose, children }: DrawerProps) {
+  return (
     <Popover
       className="drawer change-drawer"
       isOpen
@@ -49,36 +87,13 @@ export function ChangeChoices({
       <Dialog className="change-choices">
         <div className="change-head">
           <Heading slot="title" className="drawer-title">
-            {capital(held?.name ?? '')}
+            {capital(title)}
           </Heading>
           <Button className="quiet" onPress={onClose}>
             {words.close}
           </Button>
         </div>
-        <div className="chips">
-          <Button className="chip" onPress={() => act({ kind: 'lock', at })}>
-            {held?.isLocked ? words.unlock : words.lock}
-          </Button>
-          <Button
-            className="chip"
-            onPress={() => {
-              onClose();
-              onSwap();
-            }}
-          >
-            {words.swap}
-          </Button>
-          {offers?.canLeave ? (
-            <Button className="chip" onPress={() => act({ kind: 'become', at, figure: null })}>
-              {words.leave}
-            </Button>
-          ) : null}
-        </div>
-        {offers === undefined ? (
-          <p className="help">{words.loading}</p>
-        ) : (
-          <Offers offers={offers} at={at} act={act} />
-        )}
+        {children}
       </Dialog>
     </Popover>
   );
@@ -117,20 +132,7 @@ function Offers({ offers, at, act }: OffersProps) {
           ))}
         </Named>
       )}
-      {offers.facts.map(({ fact, value, choices }) => (
-        <Named key={fact} label={words.asksFor}>
-          {choices.map((choice) => (
-            <Button
-              key={choice.value}
-              className="chip"
-              aria-pressed={choice.value === value}
-              onPress={() => act({ kind: 'tell', task: at.task, fact, value: choice.value })}
-            >
-              {choice.label}
-            </Button>
-          ))}
-        </Named>
-      ))}
+      <Facts offers={offers} at={at} act={act} />
       {offers.shapes.length === 0 ? null : (
         <div className="chips change-shapes">
           {offers.shapes.map(({ label, change }) => (
@@ -144,7 +146,31 @@ function Offers({ offers, at, act }: OffersProps) {
   );
 }
 
-function Named({ label, children }: { readonly label: string; readonly children: ReactNode }) {
+/** What the key asks for beside the figure, where it does. */
+export function Facts({ offers, at, act }: OffersProps) {
+  return offers.facts.map(({ fact, value, choices }) => (
+    <Named key={fact} label={words.asksFor}>
+      {choices.map((choice) => (
+        <Button
+          key={choice.value}
+          className="chip"
+          aria-pressed={choice.value === value}
+          onPress={() => act({ kind: 'tell', task: at.task, fact, value: choice.value })}
+        >
+          {choice.label}
+        </Button>
+      ))}
+    </Named>
+  ));
+}
+
+export function Named({
+  label,
+  children,
+}: {
+  readonly label: string;
+  readonly children: ReactNode;
+}) {
   return (
     <fieldset className="change-group">
       <legend className="field-label">{label}</legend>
@@ -178,7 +204,7 @@ function Picture({ offer, group, onPress }: PictureProps) {
   );
 }
 
-function useOffers(maker: Maker, changing: Changing, at: Spot): ChangeOffers | undefined {
+export function useOffers(maker: Maker, changing: Changing, at: Spot): ChangeOffers | undefined {
   const [offers, setOffers] = useState<ChangeOffers>();
   const { under } = changing;
   const { task, place } = at;

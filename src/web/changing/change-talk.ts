@@ -2,11 +2,13 @@
 import type {
   Deed,
   Editable,
+  EmptyCell,
   Problem,
   ShapeChange,
   SheetEdits,
   Spot,
   Verdict,
+  Whole,
 } from '../../editing/index.ts';
 import type { Figure } from '../../figures/index.ts';
 import type { Reply } from '../making/reply-form.ts';
@@ -27,6 +29,12 @@ export interface HeldPlace {
   readonly isLocked: boolean;
 }
 
+/** A box or the like, which can be chosen as one. */
+export interface HeldWhole extends Whole {
+  readonly name: string;
+  readonly isLocked: boolean;
+}
+
 export interface HeldTask {
   readonly state: Verdict['state'];
   readonly isChanged: boolean;
@@ -36,6 +44,9 @@ export interface HeldTask {
   readonly places: readonly HeldPlace[];
   /** Those at which nothing stands. */
   readonly empty: readonly HeldPlace[];
+  readonly wholes: readonly HeldWhole[];
+  /** Where those lie at which nothing stands, as far as the page shows it. */
+  readonly cells: readonly EmptyCell[];
 }
 
 /** The sheet as it now is. */
@@ -73,7 +84,12 @@ export interface ChangeOffers {
     readonly value: string;
     readonly choices: readonly { readonly value: string; readonly label: string }[];
   }[];
-  readonly shapes: readonly { readonly label: string; readonly change: ShapeChange }[];
+  readonly shapes: readonly {
+    readonly label: string;
+    readonly change: ShapeChange;
+    /** Of how many steps of its path the list is: a box’s own list is of fewer than that of its figures. */
+    readonly depth: number;
+  }[];
 }
 
 export interface ChangeTalk {

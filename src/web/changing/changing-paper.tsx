@@ -1,22 +1,23 @@
 // The sheet that is being changed: each figure a button over the picture, what is wrong outlined.
 import '../look/taps.css';
-import { type CSSProperties, type RefObject, useLayoutEffect, useRef, useState } from 'react';
+import { type CSSProperties, type ReactNode, useRef, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Toolbar } from 'react-aria-components/Toolbar';
 import type { Spot } from '../../editing/index.ts';
 import type { Shown } from '../making/protocol.ts';
-import { around, type Box, LEAST_PX, targetsAt, zoomFor } from '../record/targets.ts';
-import { seenBox, useWidth } from '../record/use-marks.ts';
+import { LEAST_PX, targetsAt, zoomFor } from '../record/targets.ts';
+import { useWidth } from '../record/use-marks.ts';
 import { Paper } from '../table/paper.tsx';
 import { ChangeChoices } from './change-choices.tsx';
 import type { HeldPlace, HeldTask } from './change-talk.ts';
 import { EmptyPlaces } from './empty-places.tsx';
+import { withHandles } from './handles.ts';
+import { styleOf } from './target-style.ts';
 import type { Changing } from './use-changing.ts';
+import { type ChangeTarget, usePlaces, useWholes } from './use-places.ts';
+import { WholeChoices } from './whole-choices.tsx';
+import { type WholeSpot, WholeTargets, wholeAt } from './whole-targets.tsx';
 import { words } from './words.ts';
-
-interface ChangeTarget extends Spot {
-  readonly box: Box;
-}
 
 export interface ChangingPaperProps {
   readonly shown: Shown;
@@ -28,15 +29,20 @@ export interface ChangingPaperProps {
 export function ChangingPaper({ shown, changing, maker }: ChangingPaperProps) {
   const pane = useRef<HTMLDivElement>(null);
   const { held } = changing;
-  const found = usePlaces(pane, held.svg);
+  const found = usePlaces(pane, held.svg, held.tasks);
+  const wholes = useWholes(pane, held.svg, held.tasks);
   const pxPerMm = useWidth(pane) / shown.widthMm;
   const isThere = found.length > 0 && pxPerMm > 0;
   const boxes = found.map(({ box }) => box);
   const zoom = isThere ? zoomFor(boxes, pxPerMm) : 1;
   const grown = isThere ? targetsAt(boxes, LEAST_PX / (pxPerMm * zoom)) : [];
   const targets = found.map((target, index) => ({ ...target, box: grown[index] ?? target.box }));
+  const sideMm = isThere ? LEAST_PX / (pxPerMm * zoom) : 0;
+  const handles = withHandles(wholes, grown, sideMm);
   const [open, setOpen] = useState<Spot>();
   const [swapping, setSwapping] = useState<Spot>();
+  const [whole, setWhole] = useState<WholeSpot>();
+  const [exchanging, setExchanging] = useState<WholeSpot>();
   const trigger = useRef<HTMLElement>(null);
   const choose = (spot: Spot, element: HTMLElement | null) => {
     if (swapping?.task === spot.task && swapping.place !== spot.place) {
@@ -45,9 +51,30 @@ export function ChangingPaper({ shown, changing, maker }: ChangingPaperProps) {
       return;
     }
     trigger.current = element;
-    setSwapping(undefined);
+    stop();
     setOpen(spot);
   };
+  const stop = () => {
+    setSwapping(undefined);
+    setExchanging(undefined);
+  };
+  const chooseWhole = (spot: WholeSpot, element: HTMLElement | null) => {
+    const first = exchanging && wholeAt(held.tasks, exchanging);
+    const second = wholeAt(held.tasks, spot);
+    if (first && second && exchanging.task === spot.task && first !== second) {
+      const { task } = spot;
+      changing.act({ kind: 'exchange', task, one: first.path, other: second.path });
+      stop();
+      return;
+    }
+    trigger.current = element;
+    stop();
+    setWhole(spot);
+  };
+  const wholeNow = whole && wholeAt(held.tasks, whole);
+  const swapName = exchanging
+    ? wholeAt(held.tasks, exchanging)?.name
+    : swapping && nameOf(held.tasks[swapping.task], swapping.place);
   const size = { '--zoom': zoom, '--width-mm': shown.widthMm, '--height-mm': shown.heightMm };
   // One sheet that changes, not one laid upon another.
   const lying = { ...shown, svg: held.svg, code: 'changing', title: words.tools };
@@ -64,18 +91,42 @@ export function ChangingPaper({ shown, changing, maker }: ChangingPaperProps) {
               targets={targets.filter((target) => target.task === index)}
               chosen={swapping ?? open}
               onChoose={choose}
-            />
+            >
+              <WholeTargets
+                number={index}
+                wholes={task.wholes}
+                targets={handles.filter((handle) => handle.task === index)}
+                chosen={exchanging ?? whole}
+                onChoose={chooseWhole}
+              />
+            </Targets>
           ))}
         </Paper>
       </div>
       <EmptyPlaces tasks={held.tasks} onChoose={choose} />
-      {swapping ? (
+      {swapName === undefined ? null : (
         <p className="change-swap" role="status">
-          {words.swapWith(nameOf(held.tasks[swapping.task], swapping.place))}{' '}
-          <Button className="quiet" onPress={() => setSwapping(undefined)}>
+          {words.swapWith(swapName)}{' '}
+          <Button className="quiet" onPress={stop}>
             {words.stopSwap}
           </Button>
         </p>
+      )}
+      {whole && wholeNow ? (
+        <WholeChoices
+          key={`${whole.task} ${wholeNow.path.join('.')}`}
+          maker={maker}
+          changing={changing}
+          task={whole.task}
+          whole={wholeNow}
+          trigger={trigger}
+          onSwap={() => setExchanging(whole)}
+          onPlace={(spot) => {
+            setWhole(undefined);
+            setOpen(spot);
+          }}
+          onClose={() => setWhole(undefined)}
+        />
       ) : null}
       {open ? (
         <ChangeChoices
@@ -98,15 +149,16 @@ interface TargetsProps {
   readonly targets: readonly ChangeTarget[];
   readonly chosen: Spot | undefined;
   readonly onChoose: (spot: Spot, element: HTMLElement | null) => void;
+  readonly children: ReactNode;
 }
 
 /** One stop of the Tab key for each task; the arrow keys go from figure to figure. */
-function Targets({ number, task, targets, chosen, onChoose }: TargetsProps) {
+function Targets({ number, task, targets, chosen, onChoose, children }: TargetsProps) {
   const wrong = new Set(task.problems.flatMap(({ places }) => places));
   return (
     <Toolbar className="task-targets" aria-label={words.task(number + 1)}>
       {targets.map(({ place, box }) => {
-        const held = task.places.find((each) => each.place === place);
+        const held = [...task.places, ...task.empty].find((each) => each.place === place);
         const isChosen = chosen?.task === number && chosen.place === place;
         return (
           <Button
@@ -123,6 +175,7 @@ function Targets({ number, task, targets, chosen, onChoose }: TargetsProps) {
           />
         );
       })}
+      {children}
     </Toolbar>
   );
 }
@@ -137,37 +190,4 @@ function labelOf(task: number, held: HeldPlace | undefined, isWrong: boolean): s
 function nameOf(task: HeldTask | undefined, place: number): string {
   const all = [...(task?.places ?? []), ...(task?.empty ?? [])];
   return all.find((each) => each.place === place)?.name ?? '';
-}
-
-/** Where the figures lie, in mm on the page; several parts of one place count as one. */
-function usePlaces(pane: RefObject<HTMLElement | null>, svg: string): readonly ChangeTarget[] {
-  const [targets, setTargets] = useState<readonly ChangeTarget[]>([]);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another drawing is measured anew
-  useLayoutEffect(() => {
-    const tasks = pane.current?.querySelectorAll('.sheet [data-role="task"]') ?? [];
-    setTargets(
-      [...tasks].flatMap((drawn, task) => {
-        const boxes = new Map<number, Box>();
-        for (const figure of drawn.querySelectorAll('[data-place]')) {
-          const box = seenBox(figure);
-          const place = Number(figure.getAttribute('data-place'));
-          const before = boxes.get(place);
-          if (box) boxes.set(place, before ? around([before, box]) : box);
-        }
-        return [...boxes].map(([place, box]) => ({ task, place, box }));
-      }),
-    );
-  }, [pane, svg]);
-  return targets;
-}
-
-/** In shares of the page, so that it stays at its figure however big the page is shown. */
-function styleOf({ x, y, width, height }: Box): CSSProperties {
-  const share = (mm: number, side: 'width' | 'height') => `calc(100% * ${mm} / var(--${side}-mm))`;
-  return {
-    insetInlineStart: share(x, 'width'),
-    insetBlockStart: share(y, 'height'),
-    inlineSize: share(width, 'width'),
-    blockSize: share(height, 'height'),
-  };
 }

@@ -37,6 +37,7 @@ export const MESSAGES = {
   stopSwap: 'Do not swap',
   leave: 'Leave its place empty',
   put: 'Put here',
+  emptyInIt: 'Empty places in it',
   emptyPlaces: 'Places where nothing stands',
   asksFor: 'What the key asks for',
   offer: '{group}: {label}',
