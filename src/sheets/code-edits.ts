@@ -20,6 +20,7 @@ import {
   TEXTURES,
 } from '../figures/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
+import { LONGEST_CODE } from './code-characters.ts';
 import { digitsNeeded, type Packed, type Unpacking } from './code-packing.ts';
 
 /** Room for what may be added without a new version: more places, forms, fills, colours. */
@@ -43,8 +44,8 @@ const RADIX = {
 const SEED_RADIX = MAX_SEED + 1;
 /** Sizes are told in thousandths, in which generators draw them. */
 const THOUSANDTHS = 4096;
-/** Digits of a code that are left for changes: a sheet's own take 30 at most, and 40 hyphens stand between. */
-const MOST_DIGITS = 128;
+/** Digits of a code that are left for changes: a sheet's own take 30 at most, and each fifth character is a hyphen. */
+const MOST_DIGITS = Math.floor((LONGEST_CODE * 4) / 5) - 32;
 
 /** How one attribute of a figure is told. */
 interface AttributeCode {
@@ -119,7 +120,7 @@ export function changesRefusal(
     at: `${activity.id} › changes`,
     got: changes,
     max: Math.min(changes - 1, Math.floor((changes * MOST_DIGITS) / digits)),
-    unit: 'changes in the code at the foot of the sheet',
+    unit: 'changes in the code of the sheet',
     advice: 'take some back, or draw a whole task again, which takes the room of one',
   };
 }

@@ -5,6 +5,8 @@ import type { ToCut } from './to-cut.ts';
 
 export interface PageWords {
   readonly foot: FootLabels;
+  /** At the foot, of a code that is too long to print. */
+  readonly inFile: string;
   readonly about: (activity: string, step: number) => string;
   /** Of a sheet that a person changed. */
   readonly aboutChanged: (activity: string, step: number) => string;

@@ -2,7 +2,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { readCode } from '../../src/sheets/index.ts';
+import { makeSheet, readCode, type SheetSpec } from '../../src/sheets/index.ts';
 import { codeOf, DESKTOP, PHONE, startApp } from './app.ts';
 import { faultsOf, WCAG } from './faults.ts';
 import { addChild, codeField, keptResults } from './record-parts.ts';
@@ -15,6 +15,18 @@ async function beingChanged(recipe = RECIPE, options = {}): Promise<Page> {
   await page.getByRole('button', { name: 'Change this page' }).click();
   await page.locator('.change-target').first().waitFor();
   return page;
+}
+
+/** The code of the sheet with four figures of each task in one colour. */
+function changedThroughout(spec: SheetSpec): string {
+  const figures = Array.from({ length: 4 }, (_, place) => [place, { colour: 'pink' }] as const);
+  const edits = Array.from({ length: spec.tasks }, (_, task) => ({
+    ...{ task, seed: 5, figures },
+    ...{ shape: [], facts: [] },
+  }));
+  const made = makeSheet({ ...spec, edits });
+  if (!made.ok) throw new Error(JSON.stringify(made.refusals));
+  return made.value.code;
 }
 
 /** Makes the second figure of the first box what the first one is. */
@@ -125,6 +137,7 @@ test('by keyboard alone, on a small phone, without storage', async () => {
   await page.waitForFunction(() => document.activeElement?.className.includes('change-target'));
   await makeAlike(page);
   expect(page.url()).toContain('changed=1:');
+  await page.getByText('no room to keep what can be undone').waitFor();
 });
 
 test('a change in the address that is of another sheet, or nonsense, is left out', async () => {
@@ -154,6 +167,64 @@ test('many deeds at once are done one after the other, and all of them undone', 
   await page.waitForFunction((was) => document.querySelector('.sheet')?.innerHTML === was, first);
   expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
 });
+
+test('what can be undone and done again lasts through a reload and another screen', async () => {
+  const page = await beingChanged();
+  const first = await page.locator('.sheet').innerHTML();
+  const redraw = page.getByRole('button', { name: 'Task 2: draw the rest again' });
+  for (let count = 0; count < 3; count++) await redraw.click();
+  await page.locator('.change-target').nth(2).click();
+  await page.getByRole('button', { name: 'Lock', exact: true }).click();
+  await page.locator('.change-target[data-locked="true"]').waitFor();
+  await page.reload();
+  await page.getByRole('button', { name: 'Change this page' }).click();
+  await page.locator('.change-target[data-locked="true"]').waitFor();
+  await page.getByRole('link', { name: 'Supplies' }).click();
+  await page.getByRole('link', { name: 'Make' }).click();
+  await page.getByRole('button', { name: 'Change this page' }).click();
+  await page.locator('.change-target[data-locked="true"]').waitFor();
+  for (let count = 0; count < 4; count++) await page.keyboard.press('Control+z');
+  await page.waitForFunction((was) => document.querySelector('.sheet')?.innerHTML === was, first);
+  for (let count = 0; count < 4; count++) await page.keyboard.press('Control+Shift+z');
+  await page.locator('.change-target[data-locked="true"]').waitFor();
+});
+
+test('a sheet of more changes than a code on paper holds is printed, saved, opened again and recorded', async () => {
+  const recipe = 'activity=odd-one-out&step=2&seed=5&sheets=2&tasks=6';
+  const plain = await app.open(recipe);
+  const read = readCode(await codeOf(plain));
+  const page = await beingChanged(
+    `${recipe}&changed=1:${read.ok ? changedThroughout(read.value) : ''}`,
+  );
+  await page.getByText('too long to print').first().waitFor();
+  await page.locator('.change-target').first().click();
+  await page.locator('.change-offer[aria-pressed="false"]').first().click();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  const drawn = await page.locator('.sheet svg').innerHTML();
+  expect(drawn).toContain('it is in the pack file');
+  await page.getByRole('button', { name: 'Done changing' }).click();
+  const yes = page.getByText('Print it all the same');
+  if (await yes.isVisible()) await yes.click();
+  const save = page.getByRole('button', { name: 'Save the pack file' });
+  const [saved] = await Promise.all([page.waitForEvent('download'), save.click()]);
+  const text = await readFile(await saved.path(), 'utf8');
+  const [sheet] = JSON.parse(text).sheets;
+  const other = await app.open('activity=by-key');
+  await other
+    .locator('input[type="file"]')
+    .setInputFiles({ name: 'pack.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await other.getByRole('button', { name: /^Sheet 1: .*, changed$/ }).click();
+  await other.waitForURL(/changed=1:/);
+  expect(other.url()).toContain(sheet.code);
+  const record = await app.open('record', { waitFor: 'record', viewport: PHONE });
+  await addChild(record, 'Fern');
+  await codeField(record).fill(sheet.code);
+  await record.locator('.target').first().click();
+  await record.getByRole('button', { name: 'Save the record' }).click();
+  await record.getByText(/^Saved for Fern/).waitFor();
+  const [kept] = await keptResults(record);
+  expect(kept?.code).toBe(sheet.code);
+}, 90_000);
 
 test('where nothing stands something can be put, and taken away again', async () => {
   const page = await beingChanged('activity=copy-pattern&step=2&seed=5&sheets=1');

@@ -28,6 +28,7 @@ export function ChangingProof({ maker, changing }: ChangingProofProps) {
       </div>
       <div className="change-verdicts" aria-live="polite">
         {objection === '' ? null : <p className="warning">{capital(objection)}</p>}
+        {changing.isKept ? null : <p className="warning">{words.notKept}</p>}
         {held.tasks.map((task, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: tasks have no name but their place
           <TaskProof key={index} maker={maker} changing={changing} task={task} number={index} />

@@ -7,6 +7,8 @@ export const MESSAGES = {
   tools: 'Changing this page',
   undo: 'Undo',
   redo: 'Redo',
+  notKept:
+    'This browser has no room to keep what can be undone: it lasts as long as this page is open. The changes themselves are kept in the address.',
   task: 'Task {task}',
   target: 'Task {task}, {name}',
   // Marks of a place, each after what is before.
@@ -48,6 +50,13 @@ export const MESSAGES = {
   'doubt.several': 'sheet {sheet}, task {task} has more than one answer',
   'doubt.none': 'sheet {sheet}, task {task} has no answer',
   'doubt.unfit': 'sheet {sheet}, task {task} cannot be read one way',
+  openFile: 'Open a pack file',
+  whichSheet: 'Which sheet of the file?',
+  // {name} is the activity’s.
+  'filed.asMade': 'Sheet {sheet}: {name}, step {step}',
+  'filed.changed': 'Sheet {sheet}: {name}, step {step}, changed',
+  tooLong:
+    'This sheet is changed in so many places that its code is too long to print. Save the pack file: it opens this sheet again, and “Copy the code” gives the whole code, to record by.',
   printAnyway: 'Print it all the same; the adult’s page says so',
   'sure.none': 'Changed: no task of this sheet is certain.',
   'sure.some':

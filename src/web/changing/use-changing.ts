@@ -13,12 +13,15 @@ import { changedBut, changedText } from '../making/changed-texts.ts';
 import type { Maker } from '../making/maker.ts';
 import type { Entries } from '../recipe/entries.ts';
 import type { Held, UnderChange } from './change-talk.ts';
+import { recallHistory, rememberHistory } from './kept-history.ts';
 
 export interface Changing {
   readonly held: Held;
   readonly under: UnderChange;
   /** Why the last deed was not done, in words; empty where it was. */
   readonly objection: string;
+  /** Whether undo and redo last beyond this page. */
+  readonly isKept: boolean;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   readonly act: (deed: Deed) => void;
@@ -32,6 +35,7 @@ interface State {
   readonly history: History<SheetEdits>;
   readonly held: Held;
   readonly objection: string;
+  readonly isKept: boolean;
 }
 
 /** `undefined` where it is off, or the sheet is still on its way. Another recipe begins anew. */
@@ -67,9 +71,10 @@ export function useChanging(
     const begin = async () => {
       const taken = await maker.ask('take', { entries, sheet });
       if (!taken.ok) return;
-      const held = await maker.ask('hold', { entries, sheet, work: taken.value });
+      const history = recallHistory(key, taken.value) ?? historyOf(taken.value);
+      const held = await maker.ask('hold', { entries, sheet, work: history.now });
       if (!held.ok || !isWanted) return;
-      put({ key, history: historyOf(taken.value), held: held.value, objection: '' });
+      put({ key, history, held: held.value, objection: '', isKept: true });
     };
     void begin();
     return () => {
@@ -83,7 +88,8 @@ export function useChanging(
       if (history === before.history) return;
       const held = await maker.ask('hold', { entries: now, sheet, work: history.now });
       if (!held.ok || latest.current.state?.key !== before.key) return;
-      put({ key: before.key, history, held: held.value, objection: '' });
+      const isKept = rememberHistory(before.key, history);
+      put({ key: before.key, history, held: held.value, objection: '', isKept });
       const next = withCode(now, sheet, history.now, held.value.code);
       latest.current.entries = next;
       edit(next);
@@ -117,11 +123,12 @@ export function useChanging(
   useKeys(state !== undefined, undo, redo);
 
   if (state === undefined || state.key !== key) return undefined;
-  const { history, held, objection } = state;
+  const { history, held, objection, isKept } = state;
   return {
     held,
     under: { entries, sheet, work: history.now },
     objection,
+    isKept,
     canUndo: history.past.length > 0,
     canRedo: history.future.length > 0,
     act,

@@ -25,6 +25,8 @@ export const words = spoken('app/changing', MESSAGES, ({ say, plain, under }) =>
   },
   swapWith: (name: string) => say('swapWith', { name }),
   offer: (group: string, label: string) => say('offer', { group, label }),
+  filed: (sheet: number, name: string, step: number, isChanged: boolean) =>
+    say(isChanged ? 'filed.changed' : 'filed.asMade', { sheet, name, step }),
   notSure: (doubts: readonly ShownDoubt[]) => {
     const told = doubts.map(({ sheet, task, reason }) => say(`doubt.${reason}`, { sheet, task }));
     const list = told.reduce((before, next) => say('doubt.next', { before, next }));

@@ -6,7 +6,7 @@ import { measureOf } from './measure-of.ts';
 import { notched } from './notched.ts';
 import type { MakerTalk } from './protocol.ts';
 import { replyOf, replyOrBroken } from './reply.ts';
-import { entriesOfCode } from './sheet-of-code.ts';
+import { entriesOfCode, filedSheets } from './sheet-of-code.ts';
 import { show } from './show.ts';
 
 export function answer(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['reply'] {
@@ -23,6 +23,8 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
       return replyOf(notched(question.entries, question.direction), question.entries.activity);
     case 'open':
       return replyOf(entriesOfCode(question.code), '');
+    case 'openFile':
+      return replyOf(filedSheets(question.text), '');
     case 'measure':
       return replyOf(measureOf(question.text, question.paper), '');
     default:

@@ -5,7 +5,7 @@ import type { Language } from '../../languages/index.ts';
 import type { Ink } from '../../page/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import type { Report } from '../../plan/index.ts';
-import type { Framework } from '../../sheets/index.ts';
+import type { FiledSheet, Framework } from '../../sheets/index.ts';
 import type { ChangeTalk } from '../changing/change-talk.ts';
 import type { Entries, LayoutChoice } from '../recipe/entries.ts';
 import type { Objection, Reply } from './reply-form.ts';
@@ -102,6 +102,11 @@ export interface ShownDoubt {
   readonly reason: Doubt['reason'];
 }
 
+/** A sheet of a pack file, with the name of its activity. */
+export interface FiledSheetShown extends FiledSheet {
+  readonly name: string;
+}
+
 export type Direction = 'easier' | 'harder';
 
 /** What the 50 mm line measured, and whether that is true size as near as a ruler can tell. */
@@ -127,6 +132,11 @@ export interface MakerTalk extends ChangeTalk {
   readonly notch: {
     readonly ask: { readonly entries: Entries; readonly direction: Direction };
     readonly reply: Reply<Entries>;
+  };
+  /** The sheets of a pack file, each to be opened by its code. */
+  readonly openFile: {
+    readonly ask: { readonly text: string };
+    readonly reply: Reply<readonly FiledSheetShown[]>;
   };
   readonly open: { readonly ask: { readonly code: string }; readonly reply: Reply<Entries> };
   /** What the 50 mm line measured, as it was typed, for printing on the paper. */
@@ -162,8 +172,8 @@ export type PressWhat =
   | { readonly report: Report; readonly name: string }
   | { readonly rulerFor: string; readonly name: string };
 
-/** One file, pages for the browser's own printing, or a ZIP of one file for each child of a group. */
-export type PressAs = 'pdf' | 'pages' | 'zip';
+/** One file, pages for the browser's own printing, or a ZIP of one file for each child of a group; or the pack file. */
+export type PressAs = 'pdf' | 'pages' | 'zip' | 'pack';
 
 export type PressOrder = PressWhat & {
   readonly as: PressAs;
@@ -178,6 +188,7 @@ export type PressNews =
   | { readonly kind: 'making'; readonly done: number; readonly total: number }
   | { readonly kind: 'writing'; readonly done: number; readonly total: number }
   | { readonly kind: 'pdf' | 'zip'; readonly bytes: Uint8Array<ArrayBuffer> }
+  | { readonly kind: 'pack'; readonly bytes: Uint8Array<ArrayBuffer> }
   | { readonly kind: 'pages'; readonly pages: readonly PrintPage[] }
   | { readonly kind: 'refused'; readonly objections: readonly Objection[] }
   | { readonly kind: 'broken'; readonly detail: string };
