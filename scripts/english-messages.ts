@@ -8,6 +8,7 @@ export type Messages = Readonly<Record<string, string>>;
 const SPACES: Readonly<Record<string, string>> = {
   'activities/wording-messages.ts': 'wording',
   'activities/printed-messages.ts': 'printed',
+  'editing/messages-en.ts': 'editing',
   'figures/messages-en.ts': 'figures',
   'learner/messages-en.ts': 'learner',
   'sheets/messages-en.ts': 'pages',

@@ -1,4 +1,4 @@
-// What a sheet code carries of changes by hand, task by task: from version 3 on.
+// What a sheet code carries of changes, task by task: from version 3 on.
 import type { Activity } from '../activities/index.ts';
 import { accept, MAX_SEED, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import {
@@ -20,6 +20,7 @@ import {
   TEXTURES,
 } from '../figures/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
+import { LONGEST_CODE } from './code-characters.ts';
 import { digitsNeeded, type Packed, type Unpacking } from './code-packing.ts';
 
 /** Room for what may be added without a new version: more places, forms, fills, colours. */
@@ -43,8 +44,8 @@ const RADIX = {
 const SEED_RADIX = MAX_SEED + 1;
 /** Sizes are told in thousandths, in which generators draw them. */
 const THOUSANDTHS = 4096;
-/** Digits of a code that are left for changes: a sheet's own take 30 at most, and 40 hyphens stand between. */
-const MOST_DIGITS = 128;
+/** Digits of a code that are left for changes: a sheet's own take 30 at most, and each fifth character is a hyphen. */
+const MOST_DIGITS = Math.floor((LONGEST_CODE * 4) / 5) - 32;
 
 /** How one attribute of a figure is told. */
 interface AttributeCode {
@@ -116,7 +117,7 @@ export function changesRefusal(
   const changes = edits.reduce((sum, edit) => sum + edit.figures.length + edit.facts.length, 0);
   return {
     code: 'does-not-fit',
-    at: `${activity.id} › changes by hand`,
+    at: `${activity.id} › changes`,
     got: changes,
     max: Math.min(changes - 1, Math.floor((changes * MOST_DIGITS) / digits)),
     unit: told('reasons', 'amount.changes'),
@@ -190,7 +191,7 @@ export function takeEdits(
   if (count === 0 || !isWhole || read.some(({ task }) => task >= tasks)) {
     return refuse({
       code: 'unreadable',
-      at: 'sheet code › changes by hand',
+      at: 'sheet code › changes',
       got: 'changes that no sheet has',
       expected: told('reasons', 'expected.code.printed'),
     });

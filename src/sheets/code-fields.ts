@@ -20,7 +20,7 @@ const LAYOUTS = 16;
 
 /**
  * Versions of what a code carries. The first says nothing of extras, and is what a sheet without them has; the third
- * also says what was changed; the fourth knows the later contents and the letters of a name, and says what the third says by hand.
+ * also says what was changed; the fourth knows the later contents and the letters of a name, and says what the third says.
  */
 export type CodeVersion = 1 | 2 | 3 | 4;
 

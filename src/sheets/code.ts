@@ -12,7 +12,7 @@ import { changesOf, valuesOf } from './sheet-values.ts';
  * code's numbers mean (a parameter's range, a rung of a ladder, a generator) raises it, and the
  * reader of each older version stays in `READERS`, turning what it reads into a spec of today.
  * Version 2 says more than version 1 and version 3 more than 2, all else alike: a sheet with nothing more to say has a
- * code of version 1, one that nobody changed by hand none of version 3, and one that is not
+ * code of version 1, one that nobody changed none of version 3, and one that is not
  * about letters of a name or a content that came later none of version 4.
  */
 export const MAKER_VERSION = 4;

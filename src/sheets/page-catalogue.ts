@@ -27,7 +27,12 @@ function wordsIn(language: Language): PageWords {
   const say = sayIn(language, 'pages', MESSAGES);
   const { list } = WORDINGS[language];
   return {
-    foot: { name: say('foot.name'), date: say('foot.date'), qr: say('foot.qr') },
+    foot: {
+      name: say('foot.name'),
+      date: say('foot.date'),
+      qr: say('foot.qr'),
+    },
+    inFile: say('foot.inFile'),
     about: (activity, step) => say('about', { activity, step }),
     aboutChanged: (activity, step) => say('about.changed', { activity, step }),
     sheetTitle: (activity, step, code) => say('title.sheet', { activity, step, code }),

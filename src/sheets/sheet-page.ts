@@ -12,6 +12,7 @@ import {
   sheetArea,
 } from '../page/index.ts';
 import { childOnSheet } from './child-on-sheet.ts';
+import { isTooLongToPrint, shortCode } from './code-characters.ts';
 import { footQuestion } from './foot-question.ts';
 import { pageWords } from './page-catalogue.ts';
 import { type PlacedTask, placedTasks } from './placed-tasks.ts';
@@ -26,13 +27,15 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
   const activity = activityOf(spec.activity).words[language];
   const words = pageWords(language);
   const isChanged = spec.edits !== undefined;
+  const isTooLong = isTooLongToPrint(code);
   const about = (isChanged ? words.aboutChanged : words.about)(activity.name, spec.step);
   const say = activity.say(sheet.tasks[0]?.printed);
   const foot = drawFoot({
     paper,
     orientation,
     margin,
-    code,
+    code: isTooLong ? shortCode(code) : code,
+    inFile: isTooLong ? words.inFile : undefined,
     question: footQuestion(say, about, printArea(paper, orientation, margin).width),
     about,
     labels: words.foot,
@@ -40,7 +43,7 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
   });
   return {
     ...pageSize(paper, orientation),
-    title: words.sheetTitle(activity.name, spec.step, code),
+    title: words.sheetTitle(activity.name, spec.step, shortCode(code)),
     nodes: [...taskGroups(sheet, false, language), foot],
   };
 }

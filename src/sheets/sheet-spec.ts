@@ -26,7 +26,7 @@ export interface SheetSpec {
   readonly ink?: 'saving';
   /** Letters of a name, of the content's alphabet and in its order, that the sheet is about; absent: all letters alike. */
   readonly letters?: string;
-  /** What was changed in it by hand, by task; absent: nothing. */
+  /** What was changed in it, by task; absent: nothing. */
   readonly edits?: readonly TaskEdit[];
 }
 

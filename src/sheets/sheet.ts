@@ -17,7 +17,7 @@ export interface Sheet {
   readonly spec: SheetSpec;
   readonly code: string;
   readonly tasks: readonly Task[];
-  /** Tasks that were changed by hand and are not certain; absent: all are. */
+  /** Tasks that were changed and are not certain; absent: all are. */
   readonly doubts?: readonly Doubt[];
   /** Whose sheet it is; absent: for anyone. */
   readonly child?: SheetChild;

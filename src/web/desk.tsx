@@ -6,10 +6,11 @@ import { GroupNames } from './actions/group-names.tsx';
 import { HowMade } from './actions/how-made.tsx';
 import { Notches } from './actions/notches.tsx';
 import { OpenByCode } from './actions/open-by-code.tsx';
+import { OpenPackFile } from './actions/open-pack-file.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
 import { TrueSize } from './actions/true-size.tsx';
 import { useGroup } from './actions/use-group.ts';
-import { PrintDoubts } from './hand/print-doubts.tsx';
+import { PrintDoubts } from './changing/print-doubts.tsx';
 import type { House } from './house/house.ts';
 import { MakeUses } from './house/make-uses.tsx';
 import type { Maker } from './making/maker.ts';
@@ -88,6 +89,7 @@ export function Desk(props: DeskProps) {
       <div className="codes">
         <CopyCode code={shown?.code ?? ''} />
         <OpenByCode maker={maker} onOpen={turn} />
+        <OpenPackFile maker={maker} onOpen={turn} />
       </div>
     </>
   );

@@ -176,6 +176,7 @@ export const MESSAGES = {
   'noNotch.harder': 'It gets no harder with what is looked at and done here. Try another activity.',
   getPdf: 'Get the PDF',
   getZip: 'One PDF each',
+  getPackFile: 'Save the pack file',
   print: 'Print',
   'trueSize.title': 'Is it true size?',
   'trueSize.why':

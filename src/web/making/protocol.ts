@@ -5,8 +5,8 @@ import type { Language } from '../../languages/index.ts';
 import type { Ink } from '../../page/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import type { Report } from '../../plan/index.ts';
-import type { Framework } from '../../sheets/index.ts';
-import type { HandTalk } from '../hand/hand-talk.ts';
+import type { FiledSheet, Framework } from '../../sheets/index.ts';
+import type { ChangeTalk } from '../changing/change-talk.ts';
 import type { Entries, LayoutChoice } from '../recipe/entries.ts';
 import type { Objection, Reply } from './reply-form.ts';
 
@@ -96,7 +96,7 @@ export interface Shown {
   readonly alike: readonly (readonly [string, string])[];
   /** What was chosen to be cut out, by name: what this sheet has, and what it cannot have. */
   readonly toCut: { readonly had: readonly string[]; readonly lacking: readonly string[] };
-  /** Tasks of the whole pack that were changed by hand and are not certain; numbers from 1. */
+  /** Tasks of the whole pack that were changed and are not certain; numbers from 1. */
   readonly doubts: readonly ShownDoubt[];
 }
 
@@ -104,6 +104,11 @@ export interface ShownDoubt {
   readonly sheet: number;
   readonly task: number;
   readonly reason: Doubt['reason'];
+}
+
+/** A sheet of a pack file, with the name of its activity. */
+export interface FiledSheetShown extends FiledSheet {
+  readonly name: string;
 }
 
 export type Direction = 'easier' | 'harder';
@@ -115,7 +120,7 @@ export interface Measure {
 }
 
 /** Questions to the maker, each with its reply. */
-export interface MakerTalk extends HandTalk {
+export interface MakerTalk extends ChangeTalk {
   readonly catalogue: { readonly ask: object; readonly reply: Reply<Catalogue> };
   readonly show: {
     readonly ask: {
@@ -131,6 +136,11 @@ export interface MakerTalk extends HandTalk {
   readonly notch: {
     readonly ask: { readonly entries: Entries; readonly direction: Direction };
     readonly reply: Reply<Entries>;
+  };
+  /** The sheets of a pack file, each to be opened by its code. */
+  readonly openFile: {
+    readonly ask: { readonly text: string };
+    readonly reply: Reply<readonly FiledSheetShown[]>;
   };
   readonly open: { readonly ask: { readonly code: string }; readonly reply: Reply<Entries> };
   /** What the 50 mm line measured, as it was typed, for printing on the paper. */
@@ -166,8 +176,8 @@ export type PressWhat =
   | { readonly report: Report; readonly name: string }
   | { readonly rulerFor: string; readonly name: string };
 
-/** One file, pages for the browser's own printing, or a ZIP of one file for each child of a group. */
-export type PressAs = 'pdf' | 'pages' | 'zip';
+/** One file, pages for the browser's own printing, or a ZIP of one file for each child of a group; or the pack file. */
+export type PressAs = 'pdf' | 'pages' | 'zip' | 'pack';
 
 export type PressOrder = PressWhat & {
   readonly as: PressAs;
@@ -182,6 +192,7 @@ export type PressNews =
   | { readonly kind: 'making'; readonly done: number; readonly total: number }
   | { readonly kind: 'writing'; readonly done: number; readonly total: number }
   | { readonly kind: 'pdf' | 'zip'; readonly bytes: Uint8Array<ArrayBuffer> }
+  | { readonly kind: 'pack'; readonly bytes: Uint8Array<ArrayBuffer> }
   | { readonly kind: 'pages'; readonly pages: readonly PrintPage[] }
   | { readonly kind: 'refused'; readonly objections: readonly Objection[] }
   | { readonly kind: 'broken'; readonly detail: string };

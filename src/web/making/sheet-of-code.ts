@@ -1,9 +1,11 @@
 // The sheet that a code stands for: as a recipe of its own, and as it is to be shown.
+import { type ActivityId, activityOf } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
-import { readCode } from '../../sheets/index.ts';
+import { readCode, sheetsInPackText } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import { changedText } from './changed-texts.ts';
-import type { Shown } from './protocol.ts';
+import type { FiledSheetShown, Shown } from './protocol.ts';
 import { show } from './show.ts';
 
 /** A pack of the one sheet that the code stands for. Refuses a code that cannot be read. */
@@ -31,6 +33,14 @@ export function entriesOfCode(code: string): Result<Entries> {
     ...(ink === undefined ? {} : { ink }),
     ...(page.margin === undefined ? {} : { margin: page.margin }),
   });
+}
+
+/** The sheets of a pack file's text, with the names of their activities. */
+export function filedSheets(text: string): Result<readonly FiledSheetShown[]> {
+  const read = sheetsInPackText(text);
+  if (!read.ok) return read;
+  const named = (id: ActivityId) => activityOf(id).words[languageNow()].name;
+  return accept(read.value.map((sheet) => ({ ...sheet, name: named(sheet.activity) })));
 }
 
 /** Several such pictures can stand in one document. */

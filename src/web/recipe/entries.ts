@@ -31,7 +31,7 @@ export interface Entries {
   readonly made?: string;
   /** By hand, in the layout that is quickest by hand (`yes`); absent: as asked for. */
   readonly quick?: string;
-  /** Sheets that were changed by hand, each as `2:CODE`, its number and its code; absent: none. */
+  /** Sheets that were changed, each as `2:CODE`, its number and its code; absent: none. */
   readonly changed?: readonly string[];
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly string[];
