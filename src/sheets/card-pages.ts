@@ -6,6 +6,7 @@ import {
   type Group,
   group,
   inkArea,
+  kept,
   type Orientation,
   type Page,
   placeScaled,
@@ -52,6 +53,7 @@ export function cardPages(sheet: Sheet, language: Language = 'en'): readonly Pag
     const tasks = plan.tasks.slice(from, from + perPage);
     const places = gridInMiddle(tasks.length, plan, area, CUT_GAP_MM);
     return cutPage({
+      language,
       page: plan.page,
       title: words.cardsTitle(sheet.code),
       foot: [words.cards(sheet.code), words.page(index + 1, pages)],
@@ -146,5 +148,5 @@ function drawnTask(
   const drawn = activity.draw(task, size, styleOf(spec, language), false);
   const alt = drawn.alt ?? activity.words[language].describe(task.printed);
   const ink = inkArea(drawn) ?? { left: 0, top: 0, width: size.widthMm, height: size.heightMm };
-  return { drawing: { ...drawn, alt }, ink };
+  return { drawing: kept({ ...drawn, alt }, ink.left + ink.width / 2), ink };
 }

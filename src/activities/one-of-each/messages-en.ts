@@ -74,6 +74,7 @@ export const MESSAGES = {
   'describe.figures': 'To use: {names}.',
   'describe.row': '{ordinal} row: {names}.',
   'describe.empty': 'empty',
-  answer: 'From left to right, the empty cells take: {rows}.',
+  answer:
+    '{reading, select, leftward {From right to left, the empty cells take: {rows}.} other {From left to right, the empty cells take: {rows}.}}',
   'answer.row': '{ordinal} row {names}',
 } as const;
