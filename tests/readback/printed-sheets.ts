@@ -64,13 +64,13 @@ export function sheetsOfSteps(
   steps: number,
   rounds: number,
   seed: number,
-  ink: Pick<Wanted, 'ink' | 'language'> = {},
+  way: Pick<Wanted, 'ink' | 'language'> = {},
 ): Wanted[] {
   return Array.from({ length: steps * rounds }, (_, index) => ({
     activity,
     step: 1 + (index % steps),
     seed: seed + index,
-    ...ink,
+    ...way,
   }));
 }
 
@@ -80,10 +80,10 @@ export function sheetsForHands(
   steps: number,
   rounds: number,
   seed: number,
-  ink: Pick<Wanted, 'ink' | 'language'> = {},
+  way: Pick<Wanted, 'ink' | 'language'> = {},
 ): Wanted[] {
-  const right = sheetsOfSteps(activity, steps, rounds, seed, ink);
-  const left = sheetsOfSteps(activity, steps, 1, seed + right.length, ink);
+  const right = sheetsOfSteps(activity, steps, rounds, seed, way);
+  const left = sheetsOfSteps(activity, steps, 1, seed + right.length, way);
   return [...right, ...left.map((wanted) => ({ ...wanted, hand: 'left' as const }))];
 }
 
