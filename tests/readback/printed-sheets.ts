@@ -46,7 +46,7 @@ export interface PrintedSheet {
 }
 
 /** The raster as it is seen in a mirror: a page that is read from the right then reads like others. */
-function inMirror(raster: Raster): Raster {
+export function inMirror(raster: Raster): Raster {
   const { width, height } = raster;
   const rgb = new Uint8Array(raster.rgb.length);
   for (let row = 0; row < height; row++) {
