@@ -73,7 +73,8 @@ function drawCard({ drawing, ink }: DrawnTask, place: Area, label: string): Grou
     height: place.height - PAD_MM - LABEL_MM,
   };
   // From the ink's own corner, so that it stands in the middle.
-  const fromInk = { ...group('card-task', [drawing]), transform: moveBy(-ink.left, -ink.top) };
+  const inked = kept(group('card-task', [drawing]), ink.left + ink.width / 2);
+  const fromInk = { ...inked, transform: moveBy(-ink.left, -ink.top) };
   const task = placeScaled(fromInk, { widthMm: ink.width, heightMm: ink.height }, inside);
   return group('card', [cutLine(place), task, cardLabel(label, place)]);
 }
@@ -148,5 +149,5 @@ function drawnTask(
   const drawn = activity.draw(task, size, styleOf(spec, language), false);
   const alt = drawn.alt ?? activity.words[language].describe(task.printed);
   const ink = inkArea(drawn) ?? { left: 0, top: 0, width: size.widthMm, height: size.heightMm };
-  return { drawing: kept({ ...drawn, alt }, ink.left + ink.width / 2), ink };
+  return { drawing: { ...drawn, alt }, ink };
 }
