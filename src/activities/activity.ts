@@ -17,6 +17,7 @@ import { type Limits, refusalsWithColours } from './colours-at-hand.ts';
 import type { Decision } from './decision.ts';
 import type { Features } from './features.ts';
 import { styleForTask } from './ink-saving.ts';
+import { drawnFor, piecesFor } from './mirrored-task.ts';
 import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './parameters.ts';
 import type { Piece } from './pieces.ts';
 import type { Size } from './size.ts';
@@ -132,7 +133,10 @@ export interface ActivityParts<Id extends string, S extends ParameterSpecs, P, A
   readonly decisions?: (printed: P, answer: A) => readonly Decision[];
   /** The least room one task needs, furniture of the sheet not counted; without a style, as for the right hand. */
   readonly room: (printed: P, style?: PrintStyle) => Size;
-  /** The task from (0, 0) to `size`, which is at least its room; with `answer`, the answer drawn in. */
+  /**
+   * The task from (0, 0) to `size`, which is at least its room; with `answer`, the answer drawn in. As it is read from
+   * left to right: for languages that are read from right to left all but figures is placed mirrored afterwards.
+   */
   readonly draw: (printed: P, size: Size, style: PrintStyle, answer?: A) => Group;
   /**
    * Whether what is asked hangs on how figures are filled, beyond what the figures say (`styleForTask`), so that they
@@ -236,13 +240,19 @@ export function defineActivity<const Id extends string, const S extends Paramete
     draw: (task, size, style, withAnswer) => {
       const printed = task.printed as P;
       const inked = styleForTask(printed, style, parts.hangsOnFilling?.(printed));
-      return parts.draw(printed, size, inked, ...(withAnswer ? [task.answer as A] : []));
+      return drawnFor(inked, size, (own) =>
+        parts.draw(printed, size, own, ...(withAnswer ? [task.answer as A] : [])),
+      );
     },
     materials: (task) => parts.materials(task.printed as P, task.answer as A),
     pieces: (task, size, style) => {
       const printed = task.printed as P;
       const inked = styleForTask(printed, style, parts.hangsOnFilling?.(printed));
-      return parts.pieces?.(printed, task.answer as A, size, inked) ?? [];
+      return piecesFor(
+        inked,
+        size,
+        (own) => parts.pieces?.(printed, task.answer as A, size, own) ?? [],
+      );
     },
   };
 }

@@ -6,6 +6,7 @@ import {
   type Group,
   group,
   type Ink,
+  nodesIn,
   type Page,
   pageSize,
   printArea,
@@ -41,10 +42,11 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
     labels: words.foot,
     child: childOnSheet(sheet.child),
   });
+  const size = pageSize(paper, orientation);
   return {
-    ...pageSize(paper, orientation),
+    ...size,
     title: words.sheetTitle(activity.name, spec.step, shortCode(code)),
-    nodes: [...taskGroups(sheet, false, language), foot],
+    nodes: [...taskGroups(sheet, false, language), ...nodesIn(language, [foot], size.widthMm)],
   };
 }
 
@@ -69,7 +71,9 @@ export function taskGroups(
     drawTask(sheet, each, withAnswers && !isInDoubt(sheet, index), language),
   );
   const places = placed.map(({ place }) => place);
-  return [...tasks, taskRules(places, sheetArea(page.paper, page.orientation, page.margin))];
+  const rules = taskRules(places, sheetArea(page.paper, page.orientation, page.margin));
+  const { widthMm } = pageSize(page.paper, page.orientation);
+  return nodesIn(language, [...tasks, rules], widthMm);
 }
 
 /** Whether a person changed the task so that there is no one answer to draw in. */

@@ -74,7 +74,8 @@ export const MESSAGES = {
   'describe.figures': 'To use: {names}.',
   'describe.row': '{ordinal} row: {names}.',
   'describe.empty': 'empty',
-  answer: 'From left to right, the empty cells take: {rows}.',
+  answer:
+    '{reading, select, leftward {From right to left, the empty cells take: {rows}.} other {From left to right, the empty cells take: {rows}.}}',
   'answer.row': '{ordinal} row {names}',
   // Why a task is unfit; {place}, {box} and the like are numbers.
   'fault.no-square': 'the grid has not as many rows and columns as there are figures',
