@@ -122,6 +122,8 @@ export const MESSAGES = {
   ownChoices: 'Back to what the step itself asks for',
   table: 'The page',
   blankPage: 'The page is being made.',
+  // In the place of the page, where a link asks for what cannot be made; why stands in the recipe.
+  noPage: 'No page yet: the recipe asks for something that cannot be made.',
   'views.sheet': 'Sheet',
   'views.cut': 'To cut',
   'views.answers': 'Answers',
