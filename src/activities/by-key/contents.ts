@@ -89,8 +89,9 @@ export function mostEntries(content: Content): number {
 
 /** A small pool, such as numerals that children mix up, may hold fewer forms than a key has room for. */
 function mostAlone(content: Content): number {
-  const [only, ...others] = lookedAt(content);
-  return only === 'form' && others.length === 0 ? mostValues(content, 'form', {}) : MOST_ENTRIES;
+  if (content === 'dot-layouts' || content === 'shapes-and-directions') return MOST_ENTRIES;
+  const isOfForms = attributesOf(content).join() === 'form';
+  return isOfForms ? mostValues(content, 'form', { print: 'colour' }) : MOST_ENTRIES;
 }
 
 /** Black is the ink of the page and grey the pencil's: as responses they would look printed or unfinished. */
