@@ -19,7 +19,7 @@ export const MESSAGES = {
     'So that sheets suit the age from the first one on. As year and month, such as 2022-05.',
   birthMonthWrong: 'Write it as year and month, such as 2022-05, or leave it out.',
   hand: 'Writing hand',
-  handHelp: 'Kept for layouts that come later; no sheet is chosen by it yet.',
+  handHelp: 'Sheets planned for this child are laid out for that hand.',
   'hands.left': 'left',
   'hands.right': 'right',
   'hands.either': 'either',
