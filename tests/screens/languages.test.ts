@@ -7,19 +7,10 @@ import { DESKTOP, drawn, PHONE, startApp } from './app.ts';
 import { CHILD, NICKNAME, redForOrange, TODAY, weeksOfRecords } from './growth-records.ts';
 import { builtWithInvented, LEFT_TO_RIGHT, RIGHT_TO_LEFT } from './invented-languages.ts';
 import { putEntries } from './kept-entries.ts';
+import { SIGNS } from './place-signs.ts';
 import { coreSays, outsideBrackets } from './said-outside.ts';
 
 const app = startApp({ build: builtWithInvented });
-
-/** What shows that a screen is there with all that it is told by workers. */
-const SIGNS: Readonly<Record<PlaceName, string>> = {
-  today: '.today-day[aria-busy="false"] .day-things',
-  make: '.sheet svg',
-  week: '.week-bar',
-  record: '.results .entry-sheet',
-  growth: '.course-plot',
-  supplies: '.stickers',
-};
 
 /** The app in a language with a child of many records, at one of its places. */
 async function openAt(place: PlaceName, language: string, viewport = PHONE): Promise<Page> {
