@@ -22,8 +22,8 @@ const DIALS = [
  * Milliseconds of each change, of the page's own clock, against one frame of this browser and against a round trip to a
  * worker that does nothing, in the same run: on a busy machine both grow with all else. Needs the built app.
  */
-export async function measureRedraw(): Promise<void> {
-  const served = await serveWeb({ folder: WEB_FOLDER });
+export async function measureRedraw(folder = WEB_FOLDER): Promise<void> {
+  const served = await serveWeb({ folder });
   const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: FLAGS });
   console.log(`\nfrom a press on a dial to the frame with the new page, ${CHANGES} changes`);
   for (const dial of DIALS) {

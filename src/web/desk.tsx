@@ -16,6 +16,7 @@ import type { Maker } from './making/maker.ts';
 import type { ActivityCard, Catalogue, Objection, Shown } from './making/protocol.ts';
 import type { Planner } from './planning/planner.ts';
 import type { Entries } from './recipe/entries.ts';
+import type { Edit } from './recipe/use-recipe.ts';
 import { MoreChoices } from './sentence/more-choices.tsx';
 import { objectionTo } from './sentence/objections.ts';
 import { Sentence } from './sentence/sentence.tsx';
@@ -31,7 +32,7 @@ export interface DeskProps {
   readonly house: House;
   readonly shown: Shown | undefined;
   readonly objections: readonly Objection[];
-  readonly edit: (entries: Entries) => void;
+  readonly edit: Edit;
   readonly turn: (entries: Entries) => void;
 }
 
@@ -53,7 +54,6 @@ export function Desk(props: DeskProps) {
     card,
     entries,
     inForce: valuesInForce(card, entries, isRefused ? undefined : shown),
-    inked: isRefused ? undefined : shown?.inked,
     objectionTo: (control: string) => objectionTo(objections, control),
     edit,
   };
@@ -63,9 +63,13 @@ export function Desk(props: DeskProps) {
         <Sentence {...controls} />
         <Unplaced objections={objections} card={card} />
       </div>
-      <MoreChoices {...controls} house={house} />
+      <MoreChoices
+        {...controls}
+        house={house}
+        ink={shown && !isRefused ? { maker, entries: made, sheet: shown.sheet } : undefined}
+      />
       <GroupNames group={written} onChange={write} />
-      <HowMade entries={entries} edit={edit} house={house} />
+      <HowMade made={entries.made} quick={entries.quick} edit={edit} house={house} />
       <PrintDoubts
         doubts={doubts}
         isSure={isSure}

@@ -1,5 +1,5 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
-import { useMemo, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import { Desk } from './desk.tsx';
 import { HandPaper } from './hand/hand-paper.tsx';
 import { HandProof } from './hand/hand-proof.tsx';
@@ -38,12 +38,15 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   // A guide and a half-made page show the sheet in another way.
   const canChange = view === 'sheet' && isPrinted(entries);
   const hand = useHand(maker, entries, sheet, isByHand && canChange, edit);
-  const turnToFirst = (next: Entries) => {
-    setSheet(1);
-    setAdultPage(1);
-    setLeaf(1);
-    turn(next);
-  };
+  const turnToFirst = useCallback(
+    (next: Entries) => {
+      setSheet(1);
+      setAdultPage(1);
+      setLeaf(1);
+      turn(next);
+    },
+    [setSheet, setAdultPage, setLeaf, turn],
+  );
   return (
     <main className="make">
       <section className="table" aria-label={words.table}>

@@ -1,9 +1,10 @@
 // The code of the sheet on the table, to be read, marked or copied.
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { words } from '../words.ts';
 
-export function CopyCode({ code }: { readonly code: string }) {
+/** Drawn anew only when it is to show something else. */
+export const CopyCode = memo(({ code }: { readonly code: string }) => {
   const [done, setDone] = useState<{ readonly code: string; readonly words: string }>();
   const copy = () =>
     navigator.clipboard.writeText(code).then(
@@ -22,4 +23,4 @@ export function CopyCode({ code }: { readonly code: string }) {
       </span>
     </div>
   );
-}
+});
