@@ -6,6 +6,7 @@ import { HandProof } from './hand/hand-proof.tsx';
 import { HandToggle } from './hand/hand-toggle.tsx';
 import { useHand } from './hand/use-hand.ts';
 import { useHouse } from './house/use-house.ts';
+import { pagesFrom } from './making/pages.ts';
 import { VIEWS, type View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
 import { useKept } from './offline/kept.ts';
@@ -18,7 +19,8 @@ import { Proof } from './table/proof.tsx';
 import { words } from './words.ts';
 
 export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
-  const { entries, edit, turn } = useRecipe();
+  const pages = useMemo(() => pagesFrom(maker), [maker]);
+  const { entries, edit, turn } = useRecipe(pages.askAhead);
   const [view, setView] = useKept('view', readView);
   const [sheet, setSheet] = useKept('sheet in view', readPlace);
   const [adultPage, setAdultPage] = useKept('adult page in view', readPlace);
@@ -27,7 +29,7 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const house = useHouse(planner, isShown || entries.atHand === true);
   const made = useMemo(() => withStock(entries, house.stock), [entries, house.stock]);
   const isKnown = house.isKnown || entries.atHand !== true;
-  const { shown, objections, isMaking } = useShown(maker, isKnown ? made : undefined, view, {
+  const { shown, objections, isMaking } = useShown(pages, isKnown ? made : undefined, view, {
     wanted: view === 'adult' ? adultPage : sheet,
     leaf,
   });

@@ -1,9 +1,10 @@
 // The page for the present recipe: the last one that could be made stays while another is refused or on its way.
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { Language } from '../../languages/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import type { Maker } from './maker.ts';
-import type { Catalogue, MakerTalk, Objection, Reply, Shown, View } from './protocol.ts';
+import { isSamePage, type PageAsked, type Pages } from './pages.ts';
+import type { Catalogue, Objection, Reply, Shown, View } from './protocol.ts';
 import type { WantedPage } from './wanted-page.ts';
 
 export interface ShownState {
@@ -13,50 +14,37 @@ export interface ShownState {
   readonly isMaking: boolean;
 }
 
-type Asked = MakerTalk['show']['ask'];
-
 interface Told {
   /** What the last reply answered. */
-  readonly asked?: Asked;
+  readonly asked?: PageAsked;
   readonly shown?: Shown;
   readonly objections: readonly Objection[];
 }
 
 /** Nothing is asked for as long as the entries are not known. */
 export function useShown(
-  maker: Maker,
+  pages: Pages,
   entries: Entries | undefined,
   view: View,
   { wanted, leaf }: WantedPage,
 ): ShownState {
   const [told, setTold] = useState<Told>({ objections: [] });
-  const asked = useMemo(
-    () => (entries === undefined ? undefined : { entries, view, wanted, leaf }),
-    [entries, view, wanted, leaf],
+  useEffect(
+    () => pages.onReply((asked, reply) => setTold((last) => afterReply(last, asked, reply))),
+    [pages],
   );
-  const before = useRef<Promise<void>>(Promise.resolve());
   useEffect(() => {
-    if (asked === undefined) return;
-    let isWanted = true;
-    // One at a time: what was asked for and changed again meanwhile is never made.
-    before.current = before.current.then(async () => {
-      if (!isWanted) return;
-      const reply = await maker.ask('show', asked);
-      if (isWanted) setTold((last) => afterReply(last, asked, reply));
-    });
-    return () => {
-      isWanted = false;
-    };
-  }, [maker, asked]);
-  const { shown, objections } = told;
+    if (entries !== undefined) pages.ask({ entries, view, wanted, leaf });
+  }, [pages, entries, view, wanted, leaf]);
+  const { asked, shown, objections } = told;
   return {
     ...(shown === undefined ? {} : { shown }),
     objections,
-    isMaking: asked === undefined || told.asked !== asked,
+    isMaking: entries === undefined || !isSamePage(asked, { entries, view, wanted, leaf }),
   };
 }
 
-function afterReply(last: Told, asked: Asked, reply: Reply<Shown>): Told {
+function afterReply(last: Told, asked: PageAsked, reply: Reply<Shown>): Told {
   return reply.ok
     ? { asked, shown: reply.value, objections: [] }
     : { ...last, asked, objections: reply.objections };

@@ -20,7 +20,8 @@ export function newSeed(): number {
   return seed;
 }
 
-export function useRecipe(): RecipeState {
+/** `foretell` gets what is asked for next before anything of it is drawn. */
+export function useRecipe(foretell: (next: Entries) => void): RecipeState {
   const [entries, setEntries] = useState(() => readAddress(location.hash, newSeed()));
   const latest = useRef(entries);
   const put = useCallback((next: Entries) => {
@@ -42,10 +43,11 @@ export function useRecipe(): RecipeState {
   const edit: Edit = useCallback(
     (change) => {
       const next = typeof change === 'function' ? change(latest.current) : change;
+      foretell(next);
       history.replaceState(null, '', `#${writeAddress(next)}`);
       put(next);
     },
-    [put],
+    [put, foretell],
   );
   const turn = useCallback(
     (next: Entries) => {
