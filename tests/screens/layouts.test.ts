@@ -32,6 +32,15 @@ test('the left hand and saved ink are kept by a reload', async () => {
   expect(read.ok && read.value).toMatchObject({ hand: 'left', ink: 'saving' });
 });
 
+test('how much of the page is inked is told beside the choice, and follows the page', async () => {
+  const page = await app.open(RECIPE);
+  await page.getByRole('button', { name: 'More choices' }).click();
+  const share = page.getByText(/of this page is inked/);
+  const before = await share.textContent();
+  await page.getByRole('button', { name: 'Less: Tasks on a sheet' }).click();
+  await expect.poll(() => share.textContent()).not.toBe(before);
+});
+
 test('A5 lies sideways at first', async () => {
   const page = await app.open(RECIPE);
   const before = await drawn(page);
