@@ -37,7 +37,9 @@ test('how much of the page is inked is told beside the choice, and follows the p
   await page.getByRole('button', { name: 'More choices' }).click();
   const share = page.getByText(/of this page is inked/);
   const before = await share.textContent();
-  await page.getByRole('button', { name: 'Less: Tasks on a sheet' }).click();
+  const tasks = page.getByRole('textbox', { name: 'Tasks on a sheet' });
+  await tasks.fill('1');
+  await tasks.press('Enter');
   await expect.poll(() => share.textContent()).not.toBe(before);
 });
 
