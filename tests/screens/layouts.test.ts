@@ -38,9 +38,9 @@ test('how much of the page is inked is told beside the choice, and follows the p
   const share = page.getByText(/of this page is inked/);
   const before = await share.textContent();
   const tasks = page.getByRole('textbox', { name: 'Tasks on a sheet' });
-  await tasks.fill('1');
+  await tasks.fill('2');
   await tasks.press('Enter');
-  await expect.poll(() => share.textContent()).not.toBe(before);
+  await expect.poll(() => share.textContent(), { timeout: 20_000 }).not.toBe(before);
 });
 
 test('A5 lies sideways at first', async () => {
