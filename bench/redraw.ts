@@ -4,6 +4,7 @@ import { WEB_FOLDER } from '../scripts/build-web.mjs';
 import { serveWeb } from '../scripts/serve.mjs';
 
 const CHANGES = 200;
+const VIEWPORT = { width: 1440, height: 900 };
 const FLAGS = ['--no-sandbox', '--disable-quic', '--disable-background-networking'];
 
 /** The dials that are turned to and fro, by their recipes and the names of their two buttons. */
@@ -17,20 +18,27 @@ const DIALS = [
   },
 ] as const;
 
-/** Milliseconds of each change, of the page's own clock, and of one frame of this browser. Needs the built app. */
-export async function measureRedraw(): Promise<void> {
-  const served = await serveWeb({ folder: WEB_FOLDER });
+/**
+ * Milliseconds of each change, of the page's own clock, against one frame of this browser and against a round trip to a
+ * worker that does nothing, in the same run: on a busy machine both grow with all else. Needs the built app.
+ */
+export async function measureRedraw(folder = WEB_FOLDER): Promise<void> {
+  const served = await serveWeb({ folder });
   const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: FLAGS });
   console.log(`\nfrom a press on a dial to the frame with the new page, ${CHANGES} changes`);
   for (const dial of DIALS) {
-    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    // The worker that does nothing is no file of the app, which the app's own policy would not let in.
+    const page = await browser.newPage({ viewport: VIEWPORT, bypassCSP: true });
     await page.goto(`${served.address}#${dial.recipe}`);
     await page.locator('.sheet svg').waitFor();
     const frame = median(await page.evaluate(framesOf, 60));
+    const trip = median(await page.evaluate(tripsOf, CHANGES));
     const times = await changesOf(page);
     const [half, most] = [times[CHANGES / 2] ?? 0, times[Math.ceil(CHANGES * 0.95) - 1] ?? 0];
-    const inFrames = (ms: number) => `${ms.toFixed(1)} ms, ${(ms / frame).toFixed(1)} frames`;
-    console.log(`  ${dial.name}: p50 ${inFrames(half)}; p95 ${inFrames(most)}`);
+    const against = (ms: number) =>
+      `${ms.toFixed(1)} ms, ${(ms / frame).toFixed(1)} frames, ${(ms / trip).toFixed(0)} × an empty round trip`;
+    console.log(`  ${dial.name} (frame ${frame.toFixed(1)} ms, round trip ${trip.toFixed(2)} ms)`);
+    console.log(`    p50 ${against(half)}\n    p95 ${against(most)}`);
     await page.close();
   }
   await browser.close();
@@ -57,14 +65,41 @@ function framesOf(count: number): Promise<number[]> {
   });
 }
 
-/** In order of time. Each change ends in a frame with another page, before the next is begun. */
+/** Times of a message to a worker that sends it back at once, each in a frame of its own, as presses are. */
+async function tripsOf(count: number): Promise<number[]> {
+  const code = 'self.onmessage = ({ data }) => self.postMessage(data)';
+  const worker = new Worker(URL.createObjectURL(new Blob([code], { type: 'text/javascript' })));
+  const trip = () =>
+    new Promise<number>((resolve) => {
+      const start = performance.now();
+      worker.onmessage = () => resolve(performance.now() - start);
+      worker.postMessage(start);
+    });
+  await trip();
+  const times: number[] = [];
+  while (times.length < count) {
+    await new Promise((resolve) => requestAnimationFrame(resolve));
+    times.push(await trip());
+  }
+  worker.terminate();
+  return times;
+}
+
+/** In order of time. Each change ends once the frame with another page is drawn, before the next is begun. */
 async function changesOf(page: Page): Promise<number[]> {
   const times = await page.evaluate(async (changes) => {
     const dial = document.querySelectorAll('.sentence .number')[1];
     const [down, up] = Array.from(dial?.querySelectorAll('button') ?? []);
     const paper = document.querySelector('.paper');
     if (up === undefined || down === undefined || paper === null) throw new Error('no dial');
-    const pageNow = () => document.querySelector('.sheet')?.innerHTML;
+    const pageNow = () => document.querySelector('.sheet svg');
+    /** A message sent while a frame is begun comes once it is laid out and painted. */
+    const afterFrame = (then: () => void) =>
+      requestAnimationFrame(() => {
+        const { port1, port2 } = new MessageChannel();
+        port1.onmessage = then;
+        port2.postMessage('');
+      });
     const press = (button: HTMLElement) =>
       new Promise<number>((resolve) => {
         const before = pageNow();
@@ -72,7 +107,7 @@ async function changesOf(page: Page): Promise<number[]> {
         const observer = new MutationObserver(() => {
           if (pageNow() === before) return;
           observer.disconnect();
-          requestAnimationFrame(() => resolve(performance.now() - start));
+          afterFrame(() => resolve(performance.now() - start));
         });
         observer.observe(paper, { childList: true, subtree: true });
         button.click();

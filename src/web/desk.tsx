@@ -17,6 +17,7 @@ import type { Maker } from './making/maker.ts';
 import type { ActivityCard, Catalogue, Objection, Shown } from './making/protocol.ts';
 import type { Planner } from './planning/planner.ts';
 import type { Entries } from './recipe/entries.ts';
+import type { Edit } from './recipe/use-recipe.ts';
 import { MoreChoices } from './sentence/more-choices.tsx';
 import { NameLetters } from './sentence/name-letters.tsx';
 import { objectionTo } from './sentence/objections.ts';
@@ -33,7 +34,7 @@ export interface DeskProps {
   readonly house: House;
   readonly shown: Shown | undefined;
   readonly objections: readonly Objection[];
-  readonly edit: (entries: Entries) => void;
+  readonly edit: Edit;
   readonly turn: (entries: Entries) => void;
 }
 
@@ -55,7 +56,6 @@ export function Desk(props: DeskProps) {
     card,
     entries,
     inForce: valuesInForce(card, entries, isRefused ? undefined : shown),
-    inked: isRefused ? undefined : shown?.inked,
     objectionTo: (control: string) => objectionTo(objections, control),
     edit,
   };
@@ -71,9 +71,13 @@ export function Desk(props: DeskProps) {
         isForGroup={group !== undefined}
         isWanted={shown !== undefined}
       />
-      <MoreChoices {...controls} house={house} />
+      <MoreChoices
+        {...controls}
+        house={house}
+        ink={shown && !isRefused ? { maker, entries: made, sheet: shown.sheet } : undefined}
+      />
       <GroupNames group={written} onChange={write} />
-      <HowMade entries={entries} edit={edit} house={house} />
+      <HowMade made={entries.made} quick={entries.quick} edit={edit} house={house} />
       <PrintDoubts
         doubts={doubts}
         isSure={isSure}

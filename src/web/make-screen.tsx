@@ -1,11 +1,12 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
-import { useMemo, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import { ChangeToggle } from './changing/change-toggle.tsx';
 import { ChangingPaper } from './changing/changing-paper.tsx';
 import { ChangingProof } from './changing/changing-proof.tsx';
 import { useChanging } from './changing/use-changing.ts';
 import { Desk } from './desk.tsx';
 import { useHouse } from './house/use-house.ts';
+import { pagesFrom } from './making/pages.ts';
 import { VIEWS, type View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
 import { useKept } from './offline/kept.ts';
@@ -18,7 +19,8 @@ import { Proof } from './table/proof.tsx';
 import { words } from './words.ts';
 
 export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
-  const { entries, edit, turn } = useRecipe();
+  const pages = useMemo(() => pagesFrom(maker), [maker]);
+  const { entries, edit, turn } = useRecipe(pages.askAhead);
   const [view, setView] = useKept('view', readView);
   const [sheet, setSheet] = useKept('sheet in view', readPlace);
   const [adultPage, setAdultPage] = useKept('adult page in view', readPlace);
@@ -27,7 +29,7 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const house = useHouse(planner, isShown || entries.atHand === true);
   const made = useMemo(() => withStock(entries, house.stock), [entries, house.stock]);
   const isKnown = house.isKnown || entries.atHand !== true;
-  const { shown, objections, isMaking } = useShown(maker, isKnown ? made : undefined, view, {
+  const { shown, objections, isMaking } = useShown(pages, isKnown ? made : undefined, view, {
     wanted: view === 'adult' ? adultPage : sheet,
     leaf,
   });
@@ -38,12 +40,15 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   // A guide and a half-made page show the sheet in another way.
   const canChange = view === 'sheet' && isPrinted(entries);
   const changing = useChanging(maker, entries, sheet, isChanging && canChange, edit);
-  const turnToFirst = (next: Entries) => {
-    setSheet(1);
-    setAdultPage(1);
-    setLeaf(1);
-    turn(next);
-  };
+  const turnToFirst = useCallback(
+    (next: Entries) => {
+      setSheet(1);
+      setAdultPage(1);
+      setLeaf(1);
+      turn(next);
+    },
+    [setSheet, setAdultPage, setLeaf, turn],
+  );
   return (
     <main className="make">
       <section className="table" aria-label={words.table}>

@@ -32,6 +32,17 @@ test('the left hand and saved ink are kept by a reload', async () => {
   expect(read.ok && read.value).toMatchObject({ hand: 'left', ink: 'saving' });
 });
 
+test('how much of the page is inked is told beside the choice, and follows the page', async () => {
+  const page = await app.open(RECIPE);
+  await page.getByRole('button', { name: 'More choices' }).click();
+  const share = page.getByText(/of this page is inked/);
+  const before = await share.textContent();
+  const tasks = page.getByRole('textbox', { name: 'Tasks on a sheet' });
+  await tasks.fill('2');
+  await tasks.press('Enter');
+  await expect.poll(() => share.textContent(), { timeout: 20_000 }).not.toBe(before);
+});
+
 test('A5 lies sideways at first', async () => {
   const page = await app.open(RECIPE);
   const before = await drawn(page);

@@ -1,11 +1,12 @@
 // The code of the sheet on the table, to be read, marked or copied.
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { isTooLongToPrint, shortCode } from '../../sheets/index.ts';
 import { words as changingWords } from '../changing/words.ts';
 import { words } from '../words.ts';
 
-export function CopyCode({ code }: { readonly code: string }) {
+/** Drawn anew only when it is to show something else. */
+export const CopyCode = memo(({ code }: { readonly code: string }) => {
   const [done, setDone] = useState<{ readonly code: string; readonly words: string }>();
   const copy = () =>
     navigator.clipboard.writeText(code).then(
@@ -25,4 +26,4 @@ export function CopyCode({ code }: { readonly code: string }) {
       {isTooLongToPrint(code) ? <p className="help">{changingWords.tooLong}</p> : null}
     </div>
   );
-}
+});

@@ -1,4 +1,5 @@
 // For a group: whose sheets they are, and how they lie; folded away until wanted.
+import { memo } from 'react';
 import { Chips } from '../children/chips.tsx';
 import { TextField } from '../children/text-field.tsx';
 import { Fold } from '../fold.tsx';
@@ -10,7 +11,8 @@ export interface GroupNamesProps {
   readonly onChange: (group: Group) => void;
 }
 
-export function GroupNames({ group, onChange }: GroupNamesProps) {
+/** Drawn anew only when it is to show something else. */
+export const GroupNames = memo(({ group, onChange }: GroupNamesProps) => {
   return (
     <Fold
       className="more"
@@ -36,4 +38,4 @@ export function GroupNames({ group, onChange }: GroupNamesProps) {
       </div>
     </Fold>
   );
-}
+});

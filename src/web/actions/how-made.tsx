@@ -1,20 +1,23 @@
 // How the sheets come about: printed, half-made or by hand; by hand also in the layout that is quickest.
+import { memo } from 'react';
 import { Chips } from '../children/chips.tsx';
 import type { House } from '../house/house.ts';
-import { type Entries, withMade } from '../recipe/entries.ts';
+import { withMade } from '../recipe/entries.ts';
+import type { Edit } from '../recipe/use-recipe.ts';
 import { words } from '../words.ts';
 
 type Way = keyof typeof words.madeWays;
 
 export interface HowMadeProps {
-  readonly entries: Entries;
-  readonly edit: (entries: Entries) => void;
+  readonly made: string | undefined;
+  readonly quick: string | undefined;
+  readonly edit: Edit;
   readonly house: House;
 }
 
-export function HowMade({ entries, edit, house }: HowMadeProps) {
-  const way: Way =
-    entries.made === 'half-made' || entries.made === 'by-hand' ? entries.made : 'printed';
+/** Drawn anew only when it is to show something else. */
+export const HowMade = memo(({ made, quick, edit, house }: HowMadeProps) => {
+  const way: Way = made === 'half-made' || made === 'by-hand' ? made : 'printed';
   return (
     <div className="how-made">
       <Chips
@@ -23,7 +26,7 @@ export function HowMade({ entries, edit, house }: HowMadeProps) {
         names={words.madeWays}
         chosen={[way]}
         isNeeded
-        onChange={([made]) => made && edit(withMade(entries, made, entries.quick))}
+        onChange={([next]) => next && edit((now) => withMade(now, next, now.quick))}
       />
       {house.stock?.printer === 'none' && way !== 'by-hand' ? (
         <p className="help">{words.noPrinter}</p>
@@ -32,11 +35,11 @@ export function HowMade({ entries, edit, house }: HowMadeProps) {
         <Chips
           label={words.madeLayout}
           names={words.madeLayouts}
-          chosen={[entries.quick === 'yes' ? 'yes' : 'no']}
+          chosen={[quick === 'yes' ? 'yes' : 'no']}
           isNeeded
-          onChange={([quick]) => quick && edit(withMade(entries, way, quick))}
+          onChange={([next]) => next && edit((now) => withMade(now, way, next))}
         />
       ) : null}
     </div>
   );
-}
+});

@@ -1,5 +1,5 @@
 // Turns from the sheet on the table to the next one: another like it, or a notch easier or harder.
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import type { Maker } from '../making/maker.ts';
 import type { Direction } from '../making/protocol.ts';
@@ -19,7 +19,8 @@ interface Outcome {
   readonly words: string;
 }
 
-export function Notches({ maker, entries, turn }: NotchesProps) {
+/** Drawn anew only when it is to show something else. */
+export const Notches = memo(({ maker, entries, turn }: NotchesProps) => {
   const [outcome, setOutcome] = useState<Outcome>();
   const [isLooking, setLooking] = useState(false);
   const move = async (direction: Direction) => {
@@ -47,4 +48,4 @@ export function Notches({ maker, entries, turn }: NotchesProps) {
       </p>
     </div>
   );
-}
+});

@@ -1,5 +1,5 @@
 // A small form that makes the sheet of a typed code again; a code that cannot be read stays to be mended.
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Dialog, DialogTrigger } from 'react-aria-components/Dialog';
 import { FieldError } from 'react-aria-components/FieldError';
@@ -20,7 +20,8 @@ export interface OpenByCodeProps {
   readonly onOpen: (entries: Entries) => void;
 }
 
-export function OpenByCode({ maker, onOpen }: OpenByCodeProps) {
+/** Drawn anew only when it is to show something else. */
+export const OpenByCode = memo(({ maker, onOpen }: OpenByCodeProps) => {
   const [code, setCode] = useKept('code to open', readText);
   const [objection, setObjection] = useState<string>();
   const open = async (close: () => void) => {
@@ -79,4 +80,4 @@ export function OpenByCode({ maker, onOpen }: OpenByCodeProps) {
       </Popover>
     </DialogTrigger>
   );
-}
+});

@@ -1,5 +1,5 @@
 // Whether the printer keeps true size: a page to measure, and what is made up for from then on; folded away.
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Form } from 'react-aria-components/Form';
 import { TextField } from '../children/text-field.tsx';
@@ -19,7 +19,8 @@ export interface TrueSizeProps {
   readonly paper: string;
 }
 
-export function TrueSize({ maker, paper }: TrueSizeProps) {
+/** Drawn anew only when it is to show something else. */
+export const TrueSize = memo(({ maker, paper }: TrueSizeProps) => {
   const [inForce, setInForce] = useState(recallMeasure);
   const [outcome, setOutcome] = useState('');
   const keep = (measuredMm: number | undefined) => {
@@ -58,7 +59,7 @@ export function TrueSize({ maker, paper }: TrueSizeProps) {
       </div>
     </Fold>
   );
-}
+});
 
 interface MeasureFormProps extends TrueSizeProps {
   readonly onKeep: (measuredMm: number) => void;

@@ -1,4 +1,5 @@
 // The group that packs are made for, remembered in this browser; names are no part of a recipe or its address.
+import { useCallback } from 'react';
 import { recall, remember } from '../children/remembered.ts';
 import type { Group } from '../making/protocol.ts';
 import { useKept } from '../offline/kept.ts';
@@ -13,10 +14,13 @@ export interface GroupState {
 
 export function useGroup(): GroupState {
   const [written, setWritten] = useKept('group', readGroup);
-  const write = (group: Group) => {
-    setWritten(group);
-    remember('group', group.names.trim() === '' ? undefined : group.names);
-  };
+  const write = useCallback(
+    (group: Group) => {
+      setWritten(group);
+      remember('group', group.names.trim() === '' ? undefined : group.names);
+    },
+    [setWritten],
+  );
   return { written, write, ...(written.names.trim() === '' ? {} : { group: written }) };
 }
 

@@ -7,7 +7,7 @@ import { notched } from './notched.ts';
 import type { MakerTalk } from './protocol.ts';
 import { replyOf, replyOrBroken } from './reply.ts';
 import { entriesOfCode, filedSheets } from './sheet-of-code.ts';
-import { show } from './show.ts';
+import { inkedOn, show } from './show.ts';
 
 export function answer(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['reply'] {
   return replyOrBroken(() => answered(question));
@@ -19,6 +19,8 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
       return { ok: true, value: gatherCatalogue() };
     case 'show':
       return replyOf(show(question.entries, question.view, question), question.entries.activity);
+    case 'inked':
+      return replyOf(inkedOn(question.entries, question.sheet), question.entries.activity);
     case 'notch':
       return replyOf(notched(question.entries, question.direction), question.entries.activity);
     case 'open':

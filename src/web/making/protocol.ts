@@ -75,7 +75,8 @@ export interface Shown {
   /** Which page of a sheet that takes several, such as a guide, 1 upward, and how many it takes. */
   readonly leaf: number;
   readonly leaves: number;
-  /** Sheets of the pack. */
+  /** Which sheet of the pack all this is about, 1 upward, and how many there are. */
+  readonly sheet: number;
   readonly sheets: number;
   readonly tasks: number;
   readonly code: string;
@@ -86,8 +87,6 @@ export interface Shown {
   readonly values: Values;
   /** Names of parameters that gave way to what the person set. */
   readonly gaveWay: readonly string[];
-  /** Share of the sheet that is inked, 0 to 1, in full and to save ink. */
-  readonly inked: Readonly<Record<Ink, number>>;
   /** How hard the sheet is and why. */
   readonly hardness: string;
   /** Each answer in words. */
@@ -110,6 +109,8 @@ export interface ShownDoubt {
 export interface FiledSheetShown extends FiledSheet {
   readonly name: string;
 }
+/** Share of a sheet that is inked, 0 to 1, in full and to save ink. */
+export type Inked = Readonly<Record<Ink, number>>;
 
 export type Direction = 'easier' | 'harder';
 
@@ -131,6 +132,11 @@ export interface MakerTalk extends ChangeTalk {
       readonly leaf: number;
     };
     readonly reply: Reply<Shown>;
+  };
+  /** Of a sheet of the pack; apart from the page, which it takes longer than to make. */
+  readonly inked: {
+    readonly ask: { readonly entries: Entries; readonly sheet: number };
+    readonly reply: Reply<Inked>;
   };
   /** The same pack about half a logit harder or easier, content and response as they are. */
   readonly notch: {

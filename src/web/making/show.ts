@@ -30,7 +30,7 @@ import { languageNow } from '../speaking/language-now.ts';
 import { lastChanged } from './changed-texts.ts';
 import { fitValues } from './fit-values.ts';
 import { packOf } from './pack-of.ts';
-import type { Shown, View } from './protocol.ts';
+import type { Inked, Shown, View } from './protocol.ts';
 import type { WantedPage } from './wanted-page.ts';
 
 /** At least as many as the sheets that follow on one answer page, so that it looks as it will print. */
@@ -47,12 +47,10 @@ export function show(
   options: SvgOptions = {},
 ): Result<Shown> {
   const number = view === 'adult' ? 1 : within(wanted, entries.sheets);
-  const needed = Math.max(sheetsOnView(view, number, entries), lastChanged(entries.changed));
-  const made = sheetsFor(entries, Math.min(entries.sheets, needed));
+  const made = sheetsFor(entries, sheetsOnView(view, number, entries));
   if (!made.ok) return made;
   const pack = made.value;
-  const sheet = pack.sheets[number - 1];
-  if (sheet === undefined) throw new Error(`pack: expected a sheet ${number}, got none`);
+  const sheet = sheetOf(pack, number);
   const pages = pagesOf(pack, madeOf(entries), languageNow());
   const { page, place, places, ...leaves } = pageFor(view, pages, [pack, sheet], {
     wanted,
@@ -70,6 +68,7 @@ export function show(
     places: places ?? entries.sheets,
     leaf: leaves.leaf ?? 1,
     leaves: leaves.leaves ?? 1,
+    sheet: number,
     sheets: entries.sheets,
     tasks: tasks.length,
     code,
@@ -78,7 +77,6 @@ export function show(
     step: spec.step,
     values: { ...activity.ladder[spec.step - 1]?.values, ...spec.values },
     gaveWay: gaveWayOn(sheet, entries),
-    inked: inkedIn(sheet),
     hardness: hardnessOf(sheet, pack),
     answers: tasks.map(({ printed, answer }) =>
       activity.words[languageNow()].answer(printed, answer),
@@ -102,9 +100,19 @@ function notesOfName({ spec, tasks }: Sheet, { letters }: Entries): readonly str
   ];
 }
 
-function inkedIn(sheet: Sheet): Shown['inked'] {
-  const { full, saving } = pagesInInks(sheet);
-  return { full: coverageOf(full), saving: coverageOf(saving) };
+/** Share of a sheet of the pack that is inked; of its last sheet if there are fewer. */
+export function inkedOn(entries: Entries, wanted: number): Result<Inked> {
+  const number = within(wanted, entries.sheets);
+  const made = sheetsFor(entries, number);
+  if (!made.ok) return made;
+  const { full, saving } = pagesInInks(sheetOf(made.value, number));
+  return accept({ full: coverageOf(full), saving: coverageOf(saving) });
+}
+
+function sheetOf({ sheets }: Pack, number: number): Sheet {
+  const sheet = sheets[number - 1];
+  if (sheet === undefined) throw new Error(`pack: expected a sheet ${number}, got none`);
+  return sheet;
 }
 
 /** What the step or the house made other than it was set. */
@@ -127,7 +135,8 @@ export function hardnessOf(sheet: Sheet, { toCut }: Pick<Pack, 'toCut'> = {}): s
 /** The last pack made: paging through it must not make it again. */
 let kept: { readonly key: string; readonly pack: Pack } | undefined;
 
-function sheetsFor(entries: Entries, count: number): Result<Pack> {
+function sheetsFor(entries: Entries, needed: number): Result<Pack> {
+  const count = Math.min(entries.sheets, Math.max(needed, lastChanged(entries.changed)));
   const key = JSON.stringify(entries);
   if (kept?.key === key && kept.pack.sheets.length >= count) return accept(kept.pack);
   const made = packOf(entries, count);

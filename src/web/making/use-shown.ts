@@ -1,8 +1,9 @@
 // The page for the present recipe: the last one that could be made stays while another is refused or on its way.
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { Language } from '../../languages/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import type { Maker } from './maker.ts';
+import { isSamePage, type PageAsked, type Pages } from './pages.ts';
 import type { Catalogue, Objection, Reply, Shown, View } from './protocol.ts';
 import type { WantedPage } from './wanted-page.ts';
 
@@ -13,36 +14,40 @@ export interface ShownState {
   readonly isMaking: boolean;
 }
 
+interface Told {
+  /** What the last reply answered. */
+  readonly asked?: PageAsked;
+  readonly shown?: Shown;
+  readonly objections: readonly Objection[];
+}
+
 /** Nothing is asked for as long as the entries are not known. */
 export function useShown(
-  maker: Maker,
+  pages: Pages,
   entries: Entries | undefined,
   view: View,
   { wanted, leaf }: WantedPage,
 ): ShownState {
-  const [state, setState] = useState<ShownState>({ objections: [], isMaking: true });
-  const before = useRef<Promise<void>>(Promise.resolve());
+  const [told, setTold] = useState<Told>({ objections: [] });
+  useEffect(
+    () => pages.onReply((asked, reply) => setTold((last) => afterReply(last, asked, reply))),
+    [pages],
+  );
   useEffect(() => {
-    if (entries === undefined) return;
-    let isWanted = true;
-    setState((last) => ({ ...last, isMaking: true }));
-    // One at a time: what was asked for and changed again meanwhile is never made.
-    before.current = before.current.then(async () => {
-      if (!isWanted) return;
-      const reply = await maker.ask('show', { entries, view, wanted, leaf });
-      if (isWanted) setState((last) => afterReply(last, reply));
-    });
-    return () => {
-      isWanted = false;
-    };
-  }, [maker, entries, view, wanted, leaf]);
-  return state;
+    if (entries !== undefined) pages.ask({ entries, view, wanted, leaf });
+  }, [pages, entries, view, wanted, leaf]);
+  const { asked, shown, objections } = told;
+  return {
+    ...(shown === undefined ? {} : { shown }),
+    objections,
+    isMaking: entries === undefined || !isSamePage(asked, { entries, view, wanted, leaf }),
+  };
 }
 
-function afterReply(last: ShownState, reply: Reply<Shown>): ShownState {
+function afterReply(last: Told, asked: PageAsked, reply: Reply<Shown>): Told {
   return reply.ok
-    ? { shown: reply.value, objections: [], isMaking: false }
-    : { ...last, objections: reply.objections, isMaking: false };
+    ? { asked, shown: reply.value, objections: [] }
+    : { ...last, asked, objections: reply.objections };
 }
 
 /** What the controls must know, in the language; absent until it is told. */

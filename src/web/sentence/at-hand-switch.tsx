@@ -1,19 +1,21 @@
 // Whether the pack is made of what the house has alone; where nothing was counted yet, how to come to that.
-import { useId } from 'react';
+import { memo, useId } from 'react';
 import { Switch } from 'react-aria-components/Switch';
 import type { House } from '../house/house.ts';
 import { hashOf } from '../place-names.ts';
 import { withAtHand } from '../recipe/entries.ts';
+import type { Edit } from '../recipe/use-recipe.ts';
 import { words } from '../words.ts';
-import type { ControlsProps } from './shell-controls.tsx';
 
-export interface AtHandSwitchProps extends Pick<ControlsProps, 'entries' | 'edit'> {
+export interface AtHandSwitchProps {
+  readonly isOn: boolean;
+  readonly edit: Edit;
   readonly house: House;
 }
 
-export function AtHandSwitch({ entries, edit, house }: AtHandSwitchProps) {
+/** Drawn anew only when it is to show something else. */
+export const AtHandSwitch = memo(({ isOn, edit, house }: AtHandSwitchProps) => {
   const help = useId();
-  const isOn = entries.atHand === true;
   const isCounted = house.stock !== undefined;
   const { label } = words.atHand;
   return (
@@ -27,7 +29,7 @@ export function AtHandSwitch({ entries, edit, house }: AtHandSwitchProps) {
             className="blank switch"
             isSelected={isOn}
             isDisabled={!isCounted && !isOn}
-            onChange={(next) => edit(withAtHand(entries, next))}
+            onChange={(next) => edit((now) => withAtHand(now, next))}
           >
             {isOn ? words.yes : words.no}
           </Switch>
@@ -45,4 +47,4 @@ export function AtHandSwitch({ entries, edit, house }: AtHandSwitchProps) {
       </p>
     </li>
   );
-}
+});

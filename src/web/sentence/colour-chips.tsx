@@ -1,15 +1,25 @@
 // The stickers and pens that a house has: each colour by its name and how it prints, one tap each.
-import { useId } from 'react';
+import { memo, useId } from 'react';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
+import type { ColourCard } from '../making/protocol.ts';
 import { withColours } from '../recipe/entries.ts';
+import type { Edit } from '../recipe/use-recipe.ts';
 import { words } from '../words.ts';
-import type { ControlsProps } from './shell-controls.tsx';
 
-/** With none chosen a sheet may have all colours. */
-export function ColourChips({ catalogue, entries, edit }: ControlsProps) {
+const NONE: readonly string[] = [];
+
+export interface ColourChipsProps {
+  readonly colours: readonly ColourCard[];
+  /** By name; with none chosen a sheet may have all colours. */
+  readonly chosen: readonly string[] | undefined;
+  readonly edit: Edit;
+}
+
+/** Drawn anew only when they are to show something else. */
+export const ColourChips = memo(({ colours, chosen = NONE, edit }: ColourChipsProps) => {
   const id = useId();
-  const names = catalogue.colours.map(({ name }) => name);
+  const names = colours.map(({ name }) => name);
   return (
     <li>
       <span id={`${id}-label`} className="asked">
@@ -20,17 +30,17 @@ export function ColourChips({ catalogue, entries, edit }: ControlsProps) {
         aria-labelledby={`${id}-label`}
         aria-describedby={`${id}-help`}
         selectionMode="multiple"
-        selectedKeys={entries.colours ?? []}
+        selectedKeys={chosen}
         onSelectionChange={(keys) =>
-          edit(
+          edit((now) =>
             withColours(
-              entries,
+              now,
               names.filter((name) => keys.has(name)),
             ),
           )
         }
       >
-        {catalogue.colours.map(({ name, hex }) => (
+        {colours.map(({ name, hex }) => (
           <ToggleButton key={name} id={name} className="colour-chip">
             <span className="swatch" style={{ background: hex }} />
             {name}
@@ -38,8 +48,8 @@ export function ColourChips({ catalogue, entries, edit }: ControlsProps) {
         ))}
       </ToggleButtonGroup>
       <p id={`${id}-help`} className="help">
-        {words.onlyColours.help(entries.colours?.length ?? 0)}
+        {words.onlyColours.help(chosen.length)}
       </p>
     </li>
   );
-}
+});

@@ -1,24 +1,34 @@
 // What else the activity can be asked for, folded away until wanted: one short sentence each.
-import { type ReactNode, useId } from 'react';
+import { memo, type ReactNode, useId, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Chips } from '../children/chips.tsx';
 import { Fold } from '../fold.tsx';
 import type { House } from '../house/house.ts';
-import type { ParameterCard } from '../making/protocol.ts';
-import { isPrinted, withGoals, withToCut } from '../recipe/entries.ts';
+import type { Catalogue, ParameterCard } from '../making/protocol.ts';
+import { type Entries, isPrinted, withGoals, withToCut } from '../recipe/entries.ts';
+import type { Edit } from '../recipe/use-recipe.ts';
 import { SENTENCE_PARAMETERS, words } from '../words.ts';
 import { AtHandSwitch } from './at-hand-switch.tsx';
 import { ColourChips } from './colour-chips.tsx';
 import { LayoutChoices } from './layout-choices.tsx';
 import { parameterControl } from './parameter-controls.tsx';
 import type { ControlsProps } from './shell-controls.tsx';
+import type { InkAsked } from './use-inked.ts';
 
-export function MoreChoices(props: ControlsProps & { readonly house: House }) {
-  const { card, entries, edit, house } = props;
+export interface MoreChoicesProps extends ControlsProps {
+  readonly house: House;
+  /** Of which sheet it can be told how much is inked; absent: of none. */
+  readonly ink: InkAsked | undefined;
+}
+
+export function MoreChoices({ house, ink, ...props }: MoreChoicesProps) {
+  const { card, catalogue, entries, edit } = props;
+  // What nobody sees is not asked for.
+  const [isOpen, setOpen] = useState(false);
   const further = card.parameters.filter(({ name }) => !IN_THE_SENTENCE.includes(name));
   const isOwn = Object.keys(entries.changes).length > 0;
   return (
-    <Fold className="more" title={words.more} level={2}>
+    <Fold className="more" title={words.more} level={2} onExpandedChange={setOpen}>
       <Choices title={words.moreAsked}>
         {further.map((parameter) => (
           <Further key={parameter.name} parameter={parameter} props={props} />
@@ -27,37 +37,56 @@ export function MoreChoices(props: ControlsProps & { readonly house: House }) {
       <Button
         className="quiet"
         isDisabled={!isOwn}
-        onPress={() => edit({ ...entries, changes: {} })}
+        onPress={() => edit((now) => ({ ...now, changes: {} }))}
       >
         {words.ownChoices}
       </Button>
       <Choices title={words.moreLayout}>
-        <LayoutChoices {...props} />
+        <LayoutChoices {...props} ink={isOpen ? ink : undefined} />
       </Choices>
       <Choices title={words.moreHouse}>
-        <ColourChips {...props} />
-        <AtHandSwitch entries={entries} edit={edit} house={house} />
+        <ColourChips colours={catalogue.colours} chosen={entries.colours} edit={edit} />
+        <AtHandSwitch isOn={entries.atHand === true} edit={edit} house={house} />
       </Choices>
-      <Chips
-        label={words.toCut}
-        help={isPrinted(entries) ? words.toCutHelp : words.toCutPrinted}
-        names={words.toCutNames}
-        chosen={CUT_CHOICES.filter((kind) => entries.toCut?.includes(kind))}
-        onChange={(toCut) => edit(withToCut(entries, toCut))}
-        several
-        isDisabled={!isPrinted(entries)}
-      />
-      <Chips
-        label={words.goals}
-        help={words.goalsHelp}
-        names={props.catalogue.frameworks}
-        chosen={entries.goals ?? []}
-        onChange={(goals) => edit(withGoals(entries, goals))}
-        several
-      />
+      <ToCut chosen={entries.toCut} isPrinted={isPrinted(entries)} edit={edit} />
+      <Goals frameworks={catalogue.frameworks} chosen={entries.goals} edit={edit} />
     </Fold>
   );
 }
+
+interface ToCutProps {
+  readonly chosen: Entries['toCut'];
+  readonly isPrinted: boolean;
+  readonly edit: Edit;
+}
+
+const ToCut = memo(({ chosen, isPrinted, edit }: ToCutProps) => (
+  <Chips
+    label={words.toCut}
+    help={isPrinted ? words.toCutHelp : words.toCutPrinted}
+    names={words.toCutNames}
+    chosen={CUT_CHOICES.filter((kind) => chosen?.includes(kind))}
+    onChange={(toCut) => edit((now) => withToCut(now, toCut))}
+    several
+    isDisabled={!isPrinted}
+  />
+));
+
+interface GoalsProps extends Pick<Catalogue, 'frameworks'> {
+  readonly chosen: Entries['goals'];
+  readonly edit: Edit;
+}
+
+const Goals = memo(({ frameworks, chosen = [], edit }: GoalsProps) => (
+  <Chips
+    label={words.goals}
+    help={words.goalsHelp}
+    names={frameworks}
+    chosen={chosen}
+    onChange={(goals) => edit((now) => withGoals(now, goals))}
+    several
+  />
+));
 
 const CUT_CHOICES = ['pieces', 'key-card', 'cards'] as const;
 const IN_THE_SENTENCE: readonly string[] = SENTENCE_PARAMETERS;

@@ -1,6 +1,9 @@
 // The control for any parameter of any activity, drawn from its specification and its words.
+import { memo } from 'react';
 import type { Value } from '../../activities/index.ts';
 import type { ParameterCard } from '../making/protocol.ts';
+import { withChange } from '../recipe/entries.ts';
+import type { Edit } from '../recipe/use-recipe.ts';
 import { ChoiceControl } from './choice-control.tsx';
 import { NumberControl } from './number-control.tsx';
 import { YesNoControl } from './yes-no-control.tsx';
@@ -9,11 +12,14 @@ export interface ParameterControlProps {
   readonly card: ParameterCard;
   readonly value: Value;
   readonly objection: string | undefined;
-  readonly onChange: (value: Value) => void;
+  readonly edit: Edit;
 }
 
-export function ParameterControl({ card, value, objection, onChange }: ParameterControlProps) {
-  const { spec, label, choices } = card;
+/** Drawn anew only when it is to show something else. */
+export const ParameterControl = memo((props: ParameterControlProps) => {
+  const { card, value, objection, edit } = props;
+  const { name, spec, label, choices } = card;
+  const onChange = (next: Value) => edit((now) => withChange(now, name, next));
   switch (spec.kind) {
     case 'whole':
       return (
@@ -45,4 +51,4 @@ export function ParameterControl({ card, value, objection, onChange }: Parameter
         />
       );
   }
-}
+});

@@ -1,8 +1,9 @@
-// The controls that every recipe has, whatever its activity.
-import type { ReactNode } from 'react';
+// The controls that every recipe has, whatever its activity; each is drawn anew only when it is to show something else.
+import { memo, type ReactNode } from 'react';
 import type { Values } from '../../activities/index.ts';
-import type { ActivityCard, Catalogue, Shown } from '../making/protocol.ts';
+import type { ActivityCard, Catalogue } from '../making/protocol.ts';
 import { atActivity, atStep, type Entries, onPaper } from '../recipe/entries.ts';
+import type { Edit } from '../recipe/use-recipe.ts';
 import { capital, type ShellControl, words } from '../words.ts';
 import { type Choice, ChoiceControl } from './choice-control.tsx';
 import { NumberControl } from './number-control.tsx';
@@ -13,71 +14,120 @@ export interface ControlsProps {
   readonly entries: Entries;
   /** What the page shows, or the step asks for, where the person set nothing. */
   readonly inForce: Values;
-  /** How much of the page on the table is inked; absent: not known. */
-  readonly inked: Shown['inked'] | undefined;
   readonly objectionTo: (control: string) => string | undefined;
-  readonly edit: (entries: Entries) => void;
+  readonly edit: Edit;
+}
+
+type ShellNumber = 'sheets' | 'tasks';
+type ShellChoice = Exclude<ShellControl, ShellNumber>;
+
+interface OneProps {
+  readonly objection: string | undefined;
+  readonly edit: Edit;
 }
 
 export function shellControls(props: ControlsProps): Readonly<Record<ShellControl, ReactNode>> {
-  const { catalogue, card, entries, edit } = props;
+  const { catalogue, card, entries, edit, objectionTo } = props;
   const rung = card.steps[entries.step - 1];
-  const choice = (
-    name: Exclude<ShellControl, 'sheets' | 'tasks'>,
-    value: string,
-    choices: readonly Choice[],
-    onChange: (value: string) => void,
-  ) => (
-    <ChoiceControl
-      label={words.labels[name]}
+  const choice = (name: ShellChoice, value: string) => (
+    <ChoiceOf
+      name={name}
       value={value}
-      choices={choices}
-      objection={props.objectionTo(name)}
-      onChange={onChange}
+      catalogue={catalogue}
+      card={card}
+      objection={objectionTo(name)}
+      edit={edit}
     />
   );
-  const number = (name: 'sheets' | 'tasks', value: number) => (
-    <NumberControl
-      label={words.labels[name]}
-      value={value}
-      noun={words.nouns[name](value)}
-      objection={props.objectionTo(name)}
-      onChange={(next) => edit({ ...entries, [name]: next })}
-    />
+  const number = (name: ShellNumber, value: number) => (
+    <NumberOf name={name} value={value} objection={objectionTo(name)} edit={edit} />
   );
   return {
     sheets: number('sheets', entries.sheets),
     tasks: number('tasks', entries.tasks ?? rung?.tasks ?? Number.NaN),
-    activity: choice('activity', entries.activity, activityChoices(catalogue), (id) =>
-      edit(atActivity(entries, id, stepOfSameAge(catalogue, card, entries.step, id))),
-    ),
-    age: choice('age', String(rung?.age ?? ''), ageChoices(card), (age) =>
-      edit(atStep(entries, firstStepOfAge(card, Number(age)))),
-    ),
-    step: choice('step', String(entries.step), stepChoices(card), (step) =>
-      edit(atStep(entries, Number(step))),
-    ),
-    paper: choice('paper', entries.paper, named(catalogue.papers, {}, words.paperNotes), (paper) =>
-      edit(onPaper(entries, paper)),
-    ),
-    orientation: choice(
-      'orientation',
-      entries.orientation,
-      named(catalogue.orientations, words.orientations),
-      (orientation) => edit({ ...entries, orientation }),
-    ),
-    print: choice(
-      'print',
-      entries.print,
-      named(catalogue.prints, words.prints, words.printNotes),
-      (print) => edit({ ...entries, print }),
-    ),
+    activity: choice('activity', entries.activity),
+    age: choice('age', String(rung?.age ?? '')),
+    step: choice('step', String(entries.step)),
+    paper: choice('paper', entries.paper),
+    orientation: choice('orientation', entries.orientation),
+    print: choice('print', entries.print),
   };
 }
 
-function activityChoices(catalogue: Catalogue): readonly Choice[] {
-  return catalogue.activities.map(({ id, name, about }) => ({ value: id, name, note: about }));
+interface NumberOfProps extends OneProps {
+  readonly name: ShellNumber;
+  readonly value: number;
 }
+
+const NumberOf = memo(({ name, value, objection, edit }: NumberOfProps) => (
+  <NumberControl
+    label={words.labels[name]}
+    value={value}
+    noun={words.nouns[name](value)}
+    objection={objection}
+    onChange={(next) => edit((now) => ({ ...now, [name]: next }))}
+  />
+));
+
+interface ChoiceOfProps extends OneProps {
+  readonly name: ShellChoice;
+  readonly value: string;
+  readonly catalogue: Catalogue;
+  readonly card: ActivityCard;
+}
+
+const ChoiceOf = memo(({ name, value, catalogue, card, objection, edit }: ChoiceOfProps) => {
+  const { choices, chosen } = CHOICES[name];
+  return (
+    <ChoiceControl
+      label={words.labels[name]}
+      value={value}
+      choices={choices(catalogue, card)}
+      objection={objection}
+      onChange={(next) => edit((now) => chosen(now, next, catalogue, card))}
+    />
+  );
+});
+
+interface ChoiceKind {
+  readonly choices: (catalogue: Catalogue, card: ActivityCard) => readonly Choice[];
+  /** What is asked for once it is chosen; `card` is of the activity before. */
+  readonly chosen: (
+    now: Entries,
+    next: string,
+    catalogue: Catalogue,
+    card: ActivityCard,
+  ) => Entries;
+}
+
+const CHOICES: Readonly<Record<ShellChoice, ChoiceKind>> = {
+  activity: {
+    choices: ({ activities }) =>
+      activities.map(({ id, name, about }) => ({ value: id, name, note: about })),
+    chosen: (now, id, catalogue, card) =>
+      atActivity(now, id, stepOfSameAge(catalogue, card, now.step, id)),
+  },
+  age: {
+    choices: (_, card) => ageChoices(card),
+    chosen: (now, age, _, card) => atStep(now, firstStepOfAge(card, Number(age))),
+  },
+  step: {
+    choices: (_, card) => stepChoices(card),
+    chosen: (now, step) => atStep(now, Number(step)),
+  },
+  paper: {
+    choices: ({ papers }) => named(papers, {}, words.paperNotes),
+    chosen: (now, paper) => onPaper(now, paper),
+  },
+  orientation: {
+    choices: ({ orientations }) => named(orientations, words.orientations),
+    chosen: (now, orientation) => ({ ...now, orientation }),
+  },
+  print: {
+    choices: ({ prints }) => named(prints, words.prints, words.printNotes),
+    chosen: (now, print) => ({ ...now, print }),
+  },
+};
 
 function ageChoices(card: ActivityCard): readonly Choice[] {
   const ages = [...new Set(card.steps.map((step) => step.age))];
