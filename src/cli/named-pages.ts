@@ -1,5 +1,6 @@
 // The pages of a pack with names for files: in print order when sorted, each sheet with its code.
 import { type MadeWishes, pagesOf } from '../by-hand/index.ts';
+import type { Language } from '../languages/index.ts';
 import type { Page } from '../page/index.ts';
 import { cutPagesOf, type Pack } from '../sheets/index.ts';
 
@@ -21,13 +22,14 @@ export interface PageWishes {
 export function* namedPages(
   pack: Pack,
   { answers, adultPage, wishes }: PageWishes,
+  language: Language,
 ): Generator<NamedPage> {
-  const of = pagesOf(pack, wishes);
+  const of = pagesOf(pack, wishes, language);
   if (adultPage) {
     yield* numbered('adult', of.adult(), 1);
     yield* numbered('group', of.marking(), 1);
   }
-  const cutPages = cutPagesOf(pack);
+  const cutPages = cutPagesOf(pack, language);
   const isByHand = (wishes.made ?? 'printed') !== 'printed';
   const digits = String(pack.sheets.length).length;
   for (const [index, sheet] of pack.sheets.entries()) {

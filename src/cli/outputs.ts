@@ -4,11 +4,12 @@ import { measureRefusals, type PageChoice, readMeasure } from '../page/index.ts'
 import { printedPapers } from '../sheets/index.ts';
 import type { CutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
+import { type LanguageOption, languageOf } from './language-option.ts';
 import type { MadeOptions } from './made-options.ts';
 import { refuseUnwritableFile, refuseUnwritableFolder } from './targets.ts';
 
 /** Where a pack goes; `out` may be `-`, standard output. */
-export interface Outputs extends CutOptions, MadeOptions {
+export interface Outputs extends CutOptions, MadeOptions, LanguageOption {
   readonly out?: string;
   readonly json?: string;
   readonly svg?: string;
@@ -26,12 +27,13 @@ export const STANDARD_OUTPUT = '-';
 const MEASURED = '--measured';
 
 /**
- * Refuses places that nothing can be written to, and a measure that sheets with this page cannot be corrected for, so
- * that no long pack is made in vain.
+ * Refuses places that nothing can be written to, a measure that sheets with this page cannot be corrected for, and a
+ * language that there is not, so that no long pack is made in vain.
  */
 export function checkOutputs(outputs: Outputs, page: PageChoice): void {
   const { out, json, svg, perChild } = outputs;
   refuseMeasure(outputs, page);
+  languageOf(outputs);
   refuseSamePlace([out, json, svg, perChild]);
   if (out !== undefined && out !== STANDARD_OUTPUT) refuseUnwritableFile(out);
   if (json !== undefined) refuseUnwritableFile(json);

@@ -117,6 +117,7 @@ function addRuler(program: Command): void {
     .command('ruler')
     .description(commands.ruler)
     .option('--paper <name>', options.paper)
+    .option('--language <tag>', options.language)
     .option('--out <file>', options.out)
     .action((given: RulerOptions) => runRuler(given));
 }
@@ -129,6 +130,7 @@ function addOutputs(command: Command): Command {
     .option('--pieces', options.pieces)
     .option('--key-card', options.keyCard)
     .option('--cards', options.cards)
+    .option('--language <tag>', options.language)
     .option('--single', options.single)
     .option('--measured <mm>', options.measured)
     .option('--no-answers', options.noAnswers)

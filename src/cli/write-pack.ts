@@ -13,10 +13,10 @@ import {
 } from '../sheets/index.ts';
 import { shellWords } from '../words/index.ts';
 import { accepted, Refused } from './failure.ts';
+import { languageOf, readyFor } from './language-option.ts';
 import { namedPages } from './named-pages.ts';
 import { measureOf, type Outputs, STANDARD_OUTPUT } from './outputs.ts';
 import { readFonts } from './package-files.ts';
-import { loadScriptsOf } from './script-fonts.ts';
 import { openStaging, type Staging } from './staging.ts';
 import { print, showProgress, tell } from './terminal.ts';
 
@@ -28,7 +28,8 @@ type Wanted = Outputs & { readonly wishes: MadeWishes };
 /** Writes the pack; without any output to the first free name of `usual` (`pack.pdf`, `pack-2.pdf`, …). */
 export async function writePack(pack: Pack, given: Wanted, usual: string): Promise<void> {
   const isNowhere = (given.out ?? given.json ?? given.svg ?? given.perChild) === undefined;
-  await loadScriptsOf(pack.sheets.map(({ child }) => child?.name ?? '').join('\n'));
+  const names = pack.sheets.map(({ child }) => child?.name ?? '').join('\n');
+  await readyFor(languageOf(given), names);
   const outputs = isNowhere ? { ...given, out: freeName(usual) } : given;
   const staging = openStaging();
   try {
@@ -64,7 +65,8 @@ async function writeAside(pack: Pack, outputs: Wanted, staging: Staging): Promis
 
 function pagesOf(pack: Pack, outputs: Wanted): Pages {
   const { answers, adultPage, single = false, wishes } = outputs;
-  const options = { withAnswers: answers, withAdultPage: adultPage, isSingle: single };
+  const language = languageOf(outputs);
+  const options = { withAnswers: answers, withAdultPage: adultPage, isSingle: single, language };
   const pages = accepted(pagesMade(pack, wishes, options));
   const scaled = correctedPages(pages.pages, measureOf(outputs));
   return { ...pages, pages: countedPages(scaled, pack.sheets.length) };
@@ -114,7 +116,7 @@ async function writeSvgs(
 ): Promise<void> {
   staging.folder(folder);
   const measuredMm = measureOf(outputs);
-  for (const { name, page } of namedPages(pack, outputs)) {
+  for (const { name, page } of namedPages(pack, outputs, languageOf(outputs))) {
     const path = join(folder, `${name}.svg`);
     await staging.write(path, async (write) =>
       write(Buffer.from(svgOf(corrected(page, measuredMm)))),

@@ -1,4 +1,5 @@
 // Writing the page that shows whether a printer keeps true size.
+import type { Language } from '../languages/index.ts';
 import type { PaperName } from '../page/index.ts';
 import { writePdf } from '../press/index.ts';
 import { rulerPages } from '../sheets/index.ts';
@@ -9,8 +10,12 @@ import { openStaging } from './staging.ts';
 import { print, tell } from './terminal.ts';
 import { freeName } from './write-pack.ts';
 
-export async function writeRuler(paper: PaperName, out = freeName('ruler')): Promise<void> {
-  const pages = rulerPages(paper);
+export async function writeRuler(
+  paper: PaperName,
+  language: Language,
+  out = freeName('ruler'),
+): Promise<void> {
+  const pages = rulerPages(paper, language);
   if (out === STANDARD_OUTPUT) {
     await writePdf(pages, readFonts(), print);
     return;

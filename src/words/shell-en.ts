@@ -1,4 +1,5 @@
 // English words of the command line.
+import { LANGUAGES } from '../languages/index.ts';
 import type { ShellWords } from './shell-words.ts';
 
 function counted(count: number, one: string): string {
@@ -50,6 +51,7 @@ export const ENGLISH: ShellWords = {
       'a group: names with commas between; +1 or -2 behind a name gives that child steps above or below',
     sorted: 'how the sheets of a group lie: child or activity (default: child)',
     perChild: 'a folder for one PDF for each child of the group',
+    language: `language of the printed words: ${LANGUAGES.join(', ')} (default: en)`,
     out: 'the PDF to write; - for standard output',
     json: 'the pack file to write',
     svg: 'a folder for one SVG a page',

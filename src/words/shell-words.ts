@@ -29,6 +29,7 @@ export interface ShellWords {
       | 'stock'
       | 'children'
       | 'sorted'
+      | 'language'
       | 'perChild'
       | 'out'
       | 'json'

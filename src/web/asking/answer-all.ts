@@ -1,5 +1,5 @@
 // The worker's side of a talk: each question is answered when it comes.
-import { speakIn } from '../speaking/language-now.ts';
+import { printIn } from '../making/print-in.ts';
 import type { Answer, Question, Talk } from './talk.ts';
 
 /** Call it once in a worker. What must first be fetched is answered when it is there. */
@@ -7,8 +7,7 @@ export function answerAll<T extends Talk<T>>(
   answer: (question: Question<T>) => T[keyof T]['reply'] | Promise<T[keyof T]['reply']>,
 ): void {
   self.addEventListener('message', async (event: MessageEvent<Question<T>>) => {
-    // An answer in the language before is better than none.
-    await speakIn(event.data.language).catch(() => {});
+    await printIn(event.data.language);
     const reply: Answer<T> = { id: event.data.id, reply: await answer(event.data) };
     self.postMessage(reply);
   });

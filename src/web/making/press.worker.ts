@@ -1,9 +1,9 @@
 // The worker that makes a whole pack and writes it as a PDF, or draws its pages for the browser to print.
 import boldUrl from '../../../assets/fonts/Andika-Bold.ttf?url';
 import regularUrl from '../../../assets/fonts/Andika-Regular.ttf?url';
-import { speakIn } from '../speaking/language-now.ts';
 import { loadFile } from './load-file.ts';
 import { pressPack } from './press-pack.ts';
+import { printIn } from './print-in.ts';
 import type { PressNews, PressOrder } from './protocol.ts';
 import { loadScriptsOf } from './script-fonts.ts';
 
@@ -11,7 +11,7 @@ self.addEventListener('message', async (event: MessageEvent<PressOrder>) => {
   const tell = (news: PressNews) =>
     self.postMessage(news, 'bytes' in news ? { transfer: [news.bytes.buffer] } : {});
   try {
-    await speakIn(event.data.language).catch(() => {});
+    await printIn(event.data.language);
     // Names and remarks may be in any script; all words of an order are plain data.
     await loadScriptsOf(JSON.stringify(event.data));
     await pressPack(event.data, loadFonts, tell);

@@ -9,7 +9,7 @@ import hebrewRegular from '@fontsource/noto-sans-hebrew/files/noto-sans-hebrew-h
 import hebrewBold from '@fontsource/noto-sans-hebrew/files/noto-sans-hebrew-hebrew-700-normal.woff?url';
 import andikaBold from '../../../assets/fonts/Andika-Bold.ttf?url';
 import andikaRegular from '../../../assets/fonts/Andika-Regular.ttf?url';
-import { scriptsIn } from '../../page/index.ts';
+import { type Script, scriptsIn, scriptsOfLanguage } from '../../page/index.ts';
 import type { FontFile } from '../../shaping/index.ts';
 import { loadFile } from './load-file.ts';
 
@@ -29,8 +29,16 @@ const ADDRESSES: Readonly<Record<FontFile, string>> = {
 };
 
 /** Makes ready whatever these words need; nothing is fetched for words of the page's own letters. */
-export async function loadScriptsOf(words: string): Promise<void> {
-  const scripts = scriptsIn(words);
+export function loadScriptsOf(words: string): Promise<void> {
+  return load(scriptsIn(words));
+}
+
+/** Makes ready whatever pages in the language need; nothing is fetched for one in the page's own letters. */
+export function loadScriptsOfLanguage(language: string): Promise<void> {
+  return load(scriptsOfLanguage(language));
+}
+
+async function load(scripts: readonly Script[]): Promise<void> {
   if (scripts.length === 0) return;
   const { loadScripts } = await import('../../shaping/index.ts');
   await loadScripts(scripts, (file) => loadFile(ADDRESSES[file]));
