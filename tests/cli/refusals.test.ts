@@ -26,6 +26,8 @@ const CASES: readonly (readonly [string, RegExp])[] = [
   ['pack', /expected an activity .* or a recipe/],
   ['pack --activity', /argument missing/],
   ['pack --activity in-evry-box', /--activity: expected one of .* Did you mean in-every-box\?/],
+  ['pack --activity by-key --language xx', /--language: expected one of .*en.* got "xx"/],
+  ['ruler --language xx', /--language: expected one of .*en.* got "xx"/],
   ['pack --activity by-key --step 0', /--step: expected 1 to \d+, got 0\. Use 1\./],
   [
     'pack --activity by-key --tasks 12',

@@ -6,8 +6,9 @@ import { hashOf, PLACE_NAMES, type PlaceName } from '../../src/web/place-names.t
 import { DESKTOP, drawn, PHONE, startApp } from './app.ts';
 import { CHILD, NICKNAME, redForOrange, TODAY, weeksOfRecords } from './growth-records.ts';
 import { builtWithInvented, LEFT_TO_RIGHT, RIGHT_TO_LEFT } from './invented-languages.ts';
-import { putEntries } from './kept-entries.ts';
+import { keptEntries, putEntries } from './kept-entries.ts';
 import { SIGNS } from './place-signs.ts';
+import { addChild, codeOfElsewhere, outcomeChip, writeCode } from './record-parts.ts';
 import { coreSays, outsideBrackets } from './said-outside.ts';
 
 const app = startApp({ build: builtWithInvented });
@@ -99,7 +100,34 @@ test('changing the language on Make keeps the recipe and half-typed names, and t
   expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('SELECT');
 });
 
-test.todo('changing the language keeps a half-filled record');
+test('changing the language keeps a half-filled record', async () => {
+  const page = await app.open('record', { waitFor: 'record' });
+  await addChild(page, 'Otto');
+  await addChild(page, 'Fern');
+  await page.getByRole('radio', { name: /Otto$/ }).click();
+  await writeCode(page, codeOfElsewhere());
+  await outcomeChip(page, 2, 'not yet').click();
+  await page.getByRole('button', { name: 'More to note' }).click();
+  await page.getByRole('textbox', { name: 'Note', exact: true }).fill('half a sen');
+  await choose(page, LEFT_TO_RIGHT);
+  // What is chosen carries a tick before its name.
+  const chip = page
+    .getByRole('radiogroup', { name: '⟦Task 2⟧' })
+    .getByRole('radio', { name: '✓ ⟦not yet⟧', exact: true });
+  await chip.waitFor();
+  expect(await page.locator('.code-line-in').inputValue()).toBe(codeOfElsewhere());
+  await page.getByRole('button', { name: '⟦Save the record⟧' }).click();
+  await page.getByText(/⟦Saved for Otto/).waitFor();
+  const entries = await keptEntries(page);
+  const otto = entries.find((entry) => entry.kind === 'child' && entry.nickname === 'Otto');
+  const result = entries.find(({ kind }) => kind === 'result');
+  expect(result).toMatchObject({
+    child: otto?.kind === 'child' ? otto.child : '',
+    code: codeOfElsewhere(),
+    note: 'half a sen',
+    tasks: [{ outcome: 'not-tried' }, { outcome: 'not-yet' }, { outcome: 'not-tried' }],
+  });
+});
 
 test('a catalogue that cannot be fetched leaves the app as it is, and says so', async () => {
   const page = await app.open('seed=7');
