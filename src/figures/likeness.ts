@@ -13,6 +13,7 @@ import {
 import { characterOf } from './letter-outlines.ts';
 import { areMixedUp } from './mixed-up.ts';
 import { turnedOutlineShare } from './outline-distance.ts';
+import { isOwnPicture } from './own-forms.ts';
 import { plainest } from './symmetry.ts';
 
 /**
@@ -76,7 +77,9 @@ export function drawForms<F extends FormId>(
   const drawn: F[] = [];
   while (drawn.length < count) {
     const needed = count - drawn.length - 1;
-    const next = random.shuffle(left).find((form) => holds(unlike(form, left), needed));
+    const next = ownSooner(random, random.shuffle(left)).find((form) =>
+      holds(unlike(form, left), needed),
+    );
     if (next === undefined) {
       throw new Error(`figures › forms: expected 0 to ${mostForms(forms)}, got ${count}`);
     }
@@ -84,6 +87,13 @@ export function drawForms<F extends FormId>(
     left = unlike(next, left);
   }
   return drawn;
+}
+
+/** Half the time the pictures of a family's own first: among many others they would hardly ever be seen. */
+function ownSooner<F extends FormId>(random: Random, forms: readonly F[]): readonly F[] {
+  const own = forms.filter((form) => isOwnPicture(form));
+  if (own.length === 0 || own.length === forms.length || random.int(0, 1) === 1) return forms;
+  return [...own, ...forms.filter((form) => !isOwnPicture(form))];
 }
 
 /** The most forms of a pool that can stand in one task, no two of them look-alikes. */

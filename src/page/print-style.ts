@@ -1,4 +1,5 @@
 // How a sheet is to be printed, as far as the making of its tasks must know.
+import type { PictureChoice } from '../figures/index.ts';
 import type { Language } from '../languages/index.ts';
 import type { ColourStock } from '../palette/index.ts';
 
@@ -8,6 +9,8 @@ export interface PrintStyle extends ColourStock {
   readonly hand?: 'left';
   /** `saving`: figures as outlines wherever what is asked does not hang on how they are filled. */
   readonly ink?: 'saving';
+  /** Pictures of a family's own that the content of pictures has, too, or has alone. */
+  readonly pictures?: PictureChoice;
   /** What is printed or told of the drawing is in; absent: English. No task hangs on it. */
   readonly language?: Language;
 }

@@ -1,12 +1,18 @@
 // Making a sheet: its tasks from the seed, room found for them, every one proven.
-import { type Activity, activityOf, type Task } from '../activities/index.ts';
+import { type Activity, activityOf, type Task, type Values } from '../activities/index.ts';
 import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
 import { type Doubt, editedTasks, editsField } from '../editing/index.ts';
 import { writeCode } from './code.ts';
 import { changesRefusal } from './code-edits.ts';
 import { telling } from './defect.ts';
 import { mostOnPage, roomRefusal, stickerRefusal } from './sheet-room.ts';
-import { MOST_TASKS, printChoicesOf, type SheetSpec, styleOf } from './sheet-spec.ts';
+import {
+  isAboutPictures,
+  MOST_TASKS,
+  printChoicesOf,
+  type SheetSpec,
+  styleOf,
+} from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
 import { differentTasks } from './tasks.ts';
 
@@ -60,7 +66,7 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
     stickerRefusal(activity, tasks, request) ??
     roomRefusal(activity, tasks, request) ??
     differenceRefusal(activity, tasks.length, request.tasks ?? tasks.length) ??
-    changesRefusal(activity, edits.edits);
+    changesRefusal(activity, edits.edits, request.pictures);
   if (refusal) return refuse(refusal);
   const spec = {
     activity: request.activity,
@@ -68,13 +74,19 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
     seed: request.seed,
     tasks: tasks.length,
     values: changesOf(request, values.value),
-    ...printChoicesOf(request),
+    ...printChoicesOf(withUsedPictures(request, values.value)),
     ...edits,
   };
   const code = writeCode(spec);
   const sure = tasks.filter((_, index) => !doubts.some(({ task }) => task === index));
   proveTasks(activity, sure, code, spec.seed);
   return accept({ spec, code, tasks, ...(doubts.length > 0 ? { doubts } : {}) });
+}
+
+/** A sheet that is not about pictures names none, so that it can be made again where they are not. */
+function withUsedPictures(request: SheetRequest, values: Values): SheetRequest {
+  const { pictures: _pictures, ...others } = request;
+  return isAboutPictures(values) ? request : others;
 }
 
 /** Throws, naming activity, code and seed, where a task has not exactly the answer of its key. */

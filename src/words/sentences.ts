@@ -56,6 +56,10 @@ function sentencesOf(refusal: Refusal, language: Language): readonly string[] {
       return [correctionSentence(say, refusal)];
     case 'unwritable':
       return [say('unwritable', { at, reason: refusal.reason })];
+    case 'pictures-not-here': {
+      const count = refusal.got.split(', ').length;
+      return [say('pictures', { at, count, ids: refusal.got })];
+    }
     case 'storage':
       return [say(`storage.${refusal.fault}`, { at })];
   }
