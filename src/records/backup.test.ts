@@ -39,7 +39,7 @@ describe('a backup', () => {
 
   it('can be read by a person: one entry a line, what it is first', () => {
     expect(textOf([resultEntry(2, 1), FERN]).split('\n')).toEqual([
-      '{"format":"samewise.records","version":2,"entries":[',
+      '{"format":"samewise.records","version":3,"entries":[',
       `{"id":"${idAt(1)}","at":1,"kind":"child","child":"${idAt(1)}","nickname":"Fern"},`,
       `{"id":"${idAt(2)}","at":2,"kind":"result","child":"${idAt(1)}","code":"3CFR-YRT7-FF2W-DU",` +
         '"day":"2026-03-09","tasks":[{"outcome":"right"}]}',

@@ -21,6 +21,7 @@ export {
   type StickerCount,
 } from './materials.ts';
 export { minutesFor } from './minutes.ts';
+export { OWN_PICTURE_FIELDS } from './own-pictures.ts';
 export { makePartSheet, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
 export {
   type Check,

@@ -14,6 +14,7 @@ import type { House } from './house/house.ts';
 import { MakeUses } from './house/make-uses.tsx';
 import type { Maker } from './making/maker.ts';
 import type { ActivityCard, Catalogue, Objection, Shown } from './making/protocol.ts';
+import { FoldPictures } from './pictures/fold-pictures.tsx';
 import type { Planner } from './planning/planner.ts';
 import type { Entries } from './recipe/entries.ts';
 import { MoreChoices } from './sentence/more-choices.tsx';
@@ -64,6 +65,7 @@ export function Desk(props: DeskProps) {
         <Unplaced objections={objections} card={card} />
       </div>
       <MoreChoices {...controls} house={house} />
+      <FoldPictures {...controls} />
       <GroupNames group={written} onChange={write} />
       <HowMade entries={entries} edit={edit} house={house} />
       <PrintDoubts

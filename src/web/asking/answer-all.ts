@@ -1,4 +1,6 @@
 // The worker's side of a talk: each question is answered when it comes.
+import { knowTold } from '../pictures/know-told.ts';
+import type { PicturesTold } from '../pictures/pictures-now.ts';
 import { speakIn } from '../speaking/language-now.ts';
 import type { Answer, Question, Talk } from './talk.ts';
 
@@ -6,10 +8,12 @@ import type { Answer, Question, Talk } from './talk.ts';
 export function answerAll<T extends Talk<T>>(
   answer: (question: Question<T>) => T[keyof T]['reply'] | Promise<T[keyof T]['reply']>,
 ): void {
-  self.addEventListener('message', async (event: MessageEvent<Question<T>>) => {
+  self.addEventListener('message', async (event: MessageEvent<Question<T> | PicturesTold>) => {
+    if ('ownPictures' in event.data) return knowTold(event.data);
+    const question = event.data;
     // An answer in the language before is better than none.
-    await speakIn(event.data.language).catch(() => {});
-    const reply: Answer<T> = { id: event.data.id, reply: await answer(event.data) };
+    await speakIn(question.language).catch(() => {});
+    const reply: Answer<T> = { id: question.id, reply: await answer(question) };
     self.postMessage(reply);
   });
 }

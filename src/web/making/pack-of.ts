@@ -1,6 +1,7 @@
 // From what was entered to proven sheets.
 import { accept, type Result, refuse } from '../../base/index.ts';
 import { quickRecipe } from '../../by-hand/index.ts';
+import { isOwnKnown, ownPictureOf } from '../../figures/index.ts';
 import {
   makeSheet,
   type OnProgress,
@@ -72,6 +73,11 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
   if (atHand && stock === undefined) {
     return refuse({ code: 'missing', at: 'onlyWith', expected: 'a count of what is in the house' });
   }
+  const { pictures = [], onlyOwn } = entries;
+  const lacking = pictures.filter((id) => !isOwnKnown(id));
+  if (lacking.length > 0) {
+    return refuse({ code: 'pictures-not-here', at: 'own pictures', got: lacking.join(', ') });
+  }
   const values = fitValues(entries).changes;
   const recipe = readRecipe({
     format: 'samewise.recipe',
@@ -80,6 +86,8 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
     page: { paper, orientation, ...(margin === undefined ? {} : { margin }) },
     print,
     ...(colours === undefined ? {} : { colours }),
+    ...(pictures.length === 0 ? {} : { pictures: pictures.map(ownPictureOf) }),
+    ...(onlyOwn ? { onlyOwnPictures: true } : {}),
     ...(hand === undefined ? {} : { hand }),
     ...(size === undefined ? {} : { size }),
     ...(ink === undefined ? {} : { ink }),

@@ -10,8 +10,21 @@ import { show } from './show.ts';
 export function entriesOfCode(code: string): Result<Entries> {
   const read = readCode(code);
   if (!read.ok) return read;
-  const { activity, step, values, seed, tasks, page, print, colours, hand, size, ink, edits } =
-    read.value;
+  const {
+    activity,
+    step,
+    values,
+    seed,
+    tasks,
+    page,
+    print,
+    colours,
+    pictures,
+    hand,
+    size,
+    ink,
+    edits,
+  } = read.value;
   return accept({
     activity,
     step,
@@ -25,6 +38,8 @@ export function entriesOfCode(code: string): Result<Entries> {
     print,
     ...(edits === undefined ? {} : { changed: [changedText(1, code.trim().toUpperCase())] }),
     ...(colours === undefined ? {} : { colours }),
+    ...(pictures === undefined ? {} : { pictures: pictures.ids }),
+    ...(pictures?.alone ? { onlyOwn: true } : {}),
     ...(hand === undefined ? {} : { hand }),
     ...(size === undefined ? {} : { size }),
     ...(ink === undefined ? {} : { ink }),

@@ -18,6 +18,10 @@ export interface Entries {
   readonly print: string;
   /** The only colours, by name; absent: all. */
   readonly colours?: readonly string[];
+  /** Numbers of the family's own pictures that the sheets may show; absent: none. */
+  readonly pictures?: readonly string[];
+  /** These pictures alone. */
+  readonly onlyOwn?: true;
   /** How the page is laid out and drawn, where it is not the usual way. */
   readonly hand?: string;
   readonly size?: string;
@@ -109,6 +113,17 @@ export function withChange(entries: Entries, name: string, value: Value): Entrie
 export function withColours(entries: Entries, colours: readonly string[]): Entries {
   const { colours: _colours, ...others } = entries;
   return colours.length === 0 ? others : { ...others, colours };
+}
+
+/** With these pictures of the family's own, beside the others or alone; the page advises how many tasks. */
+export function withPictures(
+  entries: Entries,
+  pictures: readonly string[],
+  onlyOwn: boolean,
+): Entries {
+  const { pictures: _pictures, onlyOwn: _onlyOwn, ...others } = withoutTasks(entries);
+  if (pictures.length === 0) return others;
+  return { ...others, pictures, ...(onlyOwn ? { onlyOwn } : {}) };
 }
 
 /** The same sheets, with the goals of these curricula on the adult's page. */
