@@ -1,7 +1,7 @@
 // The family's own pictures: those that are kept, and adding one; on Make also which of them the sheets may show.
 import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
-import { Switch } from 'react-aria-components/Switch';
+import { ToggleButton } from 'react-aria-components/ToggleButton';
 import type { Entry } from '../../records/index.ts';
 import '../look/pictures.css';
 import { Message } from '../children/message.tsx';
@@ -56,13 +56,16 @@ export default function OwnPictures({ sheets }: OwnPicturesProps) {
         }}
       />
       {onChange === undefined || chosen.length === 0 ? null : (
-        <Switch
-          className="blank switch"
-          isSelected={alone}
-          onChange={(next) => onChange(chosen, next)}
-        >
-          {words.alone}
-        </Switch>
+        <div className="field">
+          <ToggleButton
+            className="chip"
+            isSelected={alone}
+            onChange={(next) => onChange(chosen, next)}
+          >
+            {words.alone}
+          </ToggleButton>
+          <p className="help">{words.aloneHelp}</p>
+        </div>
       )}
       {done === undefined ? null : <Message key={done.text} said={{ text: done.text }} />}
       {done?.removed === undefined ? null : (

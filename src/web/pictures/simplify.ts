@@ -33,17 +33,19 @@ export type Simplified =
 const GROUND_SHARE = 0.12;
 /** Less than this share of the square is no thing any more; then the ground stays. */
 const LEAST_LEFT = 0.06;
-const CRUMB_SHARE = 0.05;
+const CRUMB_SHARE = 0.02;
 /** From fine to coarse: specks in cells, and how far lines may be off, in squared cells. */
 const LEVELS = [
-  { speck: 24, off: 0.6 },
-  { speck: 40, off: 1.2 },
+  { speck: 24, off: 0.4 },
+  { speck: 40, off: 0.9 },
   { speck: 70, off: 2.5 },
   { speck: 120, off: 5 },
   { speck: 250, off: 10 },
 ] as const;
 /** Colours nearer than this in red, green and blue together are one. */
 const LEAST_APART = 40;
+/** A turn by more than this, in degrees, is a corner; by less it is part of a round line. */
+const CORNER_DEG = 50;
 /** Share of the cell that the picture fills. */
 const FILLS = 0.94;
 
@@ -231,13 +233,40 @@ function pathsOf(
   const layer = tracer.layeringstep({ array: [blank, ...rows, blank] }, 1);
   const nodes = tracer.internodes(tracer.pathscan(layer, 6), { rightangleenhance: false });
   return tracer.batchtracepaths(nodes, off, off).flatMap(({ segments, isholepath }) => {
-    const [first] = segments;
-    if (first === undefined) return [];
-    const steps = segments.map(({ type, x2, y2, x3 = 0, y3 = 0 }) =>
-      type === 'L' ? `L${place(x2, y2)}` : `Q${place(x2, y2)} ${place(x3, y3)}`,
+    const points = segments.flatMap(
+      ({ type, x1, y1, x2, y2, x3 = 0, y3 = 0 }): readonly Point[] => {
+        const middle: Point = [(x1 + 2 * x2 + x3) / 4, (y1 + 2 * y2 + y3) / 4];
+        return type === 'L' ? [[x1, y1]] : [[x1, y1], middle];
+      },
     );
-    return [{ text: `M${place(first.x1, first.y1)}${steps.join('')}Z`, isHole: isholepath }];
+    return points.length < 3 ? [] : [{ text: roundedText(points, place), isHole: isholepath }];
   });
+}
+
+type Point = readonly [x: number, y: number];
+
+/** A closed line from middle to middle of the sides: round past each point, but at corners through it. */
+function roundedText(points: readonly Point[], place: (x: number, y: number) => string): string {
+  const at = (index: number) => points[(index + points.length) % points.length] ?? ORIGIN;
+  const middle = (index: number): string => {
+    const [[x, y], [nextX, nextY]] = [at(index), at(index + 1)];
+    return place((x + nextX) / 2, (y + nextY) / 2);
+  };
+  const steps = points.map((point, index) => {
+    const isCorner = turnDeg(at(index - 1), point, at(index + 1)) > CORNER_DEG;
+    return isCorner
+      ? `L${place(...point)}L${middle(index)}`
+      : `Q${place(...point)} ${middle(index)}`;
+  });
+  return `M${middle(-1)}${steps.join('')}Z`;
+}
+
+const ORIGIN: Point = [0, 0];
+
+function turnDeg([fromX, fromY]: Point, [x, y]: Point, [toX, toY]: Point): number {
+  const turn = Math.atan2(toY - y, toX - x) - Math.atan2(y - fromY, x - fromX);
+  const degrees = Math.abs((turn * 180) / Math.PI);
+  return Math.min(degrees, 360 - degrees);
 }
 
 function lengthOf({ outline, parts }: OwnPicture): number {
