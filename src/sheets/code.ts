@@ -77,7 +77,7 @@ function readVersion(version: CodeVersion, digits: readonly number[]): Result<Sh
   const changes = changesOf(spec, values.value);
   // Each sheet has one code: one that carries values which are the step's own, or no extras, was never printed.
   const hasOwn = Object.keys(spec.values).length > 0 && Object.keys(changes).length === 0;
-  const isIdle = spec.pictures !== undefined && !isAboutPictures(values.value);
+  const isIdle = spec.pictures !== undefined && !isAboutPictures(spec.activity, values.value);
   const isCanonical =
     !hasOwn &&
     !isIdle &&

@@ -69,6 +69,7 @@ export {
   SIZES,
   stepForAge,
   styleOf,
+  takesOwnPictures,
 } from './sheet-spec.ts';
 export { changesOf, valuesOf } from './sheet-values.ts';
 export { shownOn } from './shown-on.ts';

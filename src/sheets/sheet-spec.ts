@@ -59,9 +59,23 @@ export function printChoicesOf({
   };
 }
 
-/** Whether the values of a sheet are such that own pictures could stand on it. */
-export function isAboutPictures(values: Readonly<Record<string, Value>>): boolean {
-  return values.content === 'pictures';
+/**
+ * Activities whose pictures were chosen by hand: of a tangle none is found in another, and those of halves are the
+ * same on both sides.
+ */
+const WITHOUT_OWN_PICTURES: readonly ActivityId[] = ['tangle', 'mirror-half'];
+
+/** Whether an activity can show pictures of a family's own, where pictures are what it is about. */
+export function takesOwnPictures(activity: ActivityId): boolean {
+  return !WITHOUT_OWN_PICTURES.includes(activity);
+}
+
+/** Whether own pictures could stand on a sheet. */
+export function isAboutPictures(
+  activity: ActivityId,
+  values: Readonly<Record<string, Value>>,
+): boolean {
+  return values.content === 'pictures' && takesOwnPictures(activity);
 }
 
 /** How a sheet is printed and in which colours, as its tasks must know it; to draw them, in which language, too. */

@@ -86,7 +86,7 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
 /** A sheet that is not about pictures names none, so that it can be made again where they are not. */
 function withUsedPictures(request: SheetRequest, values: Values): SheetRequest {
   const { pictures: _pictures, ...others } = request;
-  return isAboutPictures(values) ? request : others;
+  return isAboutPictures(request.activity, values) ? request : others;
 }
 
 /** Throws, naming activity, code and seed, where a task has not exactly the answer of its key. */

@@ -36,6 +36,8 @@ export interface ActivityCard {
   readonly name: string;
   readonly about: string;
   readonly parameters: readonly ParameterCard[];
+  /** Whether its sheets can show pictures of the family's own. */
+  readonly takesOwnPictures: boolean;
   readonly steps: readonly StepCard[];
 }
 

@@ -17,6 +17,11 @@ export function FoldPictures({ card, entries, inForce, edit }: ControlsProps) {
     const isAbout = chosen.length === 0 || inForce.content === 'pictures';
     edit(isAbout ? next : withChange(next, 'content', 'pictures'));
   };
+  const sheets = {
+    chosen: entries.pictures ?? [],
+    alone: entries.onlyOwn === true,
+    onChange: change,
+  };
   return (
     <Fold
       className="more"
@@ -27,13 +32,8 @@ export function FoldPictures({ card, entries, inForce, edit }: ControlsProps) {
     >
       {isOpen ? (
         <Suspense fallback={<p aria-busy="true">{foldWords.looking}</p>}>
-          <OwnPictures
-            sheets={{
-              chosen: entries.pictures ?? [],
-              alone: entries.onlyOwn === true,
-              onChange: change,
-            }}
-          />
+          {card.takesOwnPictures ? null : <p>{foldWords.notHere}</p>}
+          <OwnPictures {...(card.takesOwnPictures ? { sheets } : {})} />
         </Suspense>
       ) : null}
     </Fold>
