@@ -26,7 +26,7 @@ describe('a file that is no backup of this version', () => {
     ],
     [
       'of a later version, whatever else it holds',
-      '{"format":"samewise.records","version":3,"boxes":{}}',
+      '{"format":"samewise.records","version":4,"boxes":{}}',
       'backup: made by version 4; this program reads versions 1, 2, 3. Get a newer Samewise to read it.',
     ],
     ['of no version', fileOf(undefined), 'backup › version: expected a whole number'],
@@ -54,7 +54,7 @@ describe('a file that is no backup of this version', () => {
     [
       'an unknown kind',
       { ...FERN, kind: 'badge' },
-      'backup › entries[1].kind: expected one of child, result, plan, stock, undone, child-gone',
+      'backup › entries[1].kind: expected one of child, result, plan, stock, picture, undone, child-gone',
     ],
     [
       'an unknown field',
