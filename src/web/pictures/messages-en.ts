@@ -40,6 +40,8 @@ export const MESSAGES = {
   'fault.broken': 'That picture is broken and cannot be opened. Choose another one.',
   'fault.one-colour':
     'Nothing stands out there: it is all of one colour. Move to another part of the picture, or choose another one.',
+  'fault.too-fine':
+    'There is too much fine detail to print well. Take fewer colours, or make the thing itself bigger.',
   'fault.no-worker': 'The picture could not be simplified. Reload the page and try again.',
   crop: 'Choose what to take',
   stage: 'What is taken of the picture. Drag it, or use the arrow keys, plus and minus.',

@@ -1,6 +1,6 @@
 // Makes of a small square of pixels a picture of few flat colours, always the same one of the same pixels.
 import tracer from 'imagetracerjs';
-import { MOST_PICTURE_CHARACTERS, OWN_UNITS, type OwnPicture } from '../../figures/index.ts';
+import { knowOwnPicture, OWN_UNITS, type OwnPicture } from '../../figures/index.ts';
 import {
   type Cells,
   NONE,
@@ -24,10 +24,10 @@ export interface SimplifyWishes {
   readonly cutOut: boolean;
 }
 
-/** `one-colour`: there is nothing to see; `too-small`: once the ground is away hardly anything is left. */
+/** `one-colour`: there is nothing to see; `too-fine`: however coarsely it is traced, no picture comes of it. */
 export type Simplified =
   | { readonly picture: OwnPicture; readonly groundStays: boolean }
-  | { readonly fault: 'one-colour' };
+  | { readonly fault: 'one-colour' | 'too-fine' };
 
 /** A colour along so much of the edge belongs to the ground. */
 const GROUND_SHARE = 0.12;
@@ -58,21 +58,14 @@ export function simplified(pixels: Uint8ClampedArray, wishes: SimplifyWishes): S
   const cut = wishes.cutOut ? withoutGround(cells, GROUND_SHARE) : cells;
   const groundStays = areaOf(cut) < LEAST_LEFT * SIDE * SIDE;
   const shown = groundStays ? cells : cut;
-  const pictures = LEVELS.map(
-    ({ speck, off }) =>
-      () =>
-        traced(shown, fills, speck, off),
-  );
-  for (const trace of pictures) {
-    const picture = trace();
-    if (picture && lengthOf(picture) <= MOST_PICTURE_CHARACTERS) {
+  for (const { speck, off } of LEVELS) {
+    const picture = traced(shown, fills, speck, off);
+    // What a file could not hold is traced anew, more coarsely.
+    if (picture && knowOwnPicture(picture, 'picture').ok) {
       return { picture, groundStays: wishes.cutOut && groundStays };
     }
   }
-  // A silhouette alone is never too long at the coarsest level.
-  const plain = { ...shown, colours: shown.colours.map((one) => (one === NONE ? NONE : 0)) };
-  const picture = traced(plain, fills, 250, 20);
-  return picture === undefined ? { fault: 'one-colour' } : { picture, groundStays };
+  return { fault: 'too-fine' };
 }
 
 type Colour = readonly [red: number, green: number, blue: number];
@@ -111,7 +104,7 @@ function seedsOf(pixels: Uint8ClampedArray, { crop, colours }: SimplifyWishes): 
   const nearest = seen.map((colour) => apart(colour, seeds[0] ?? colour));
   while (seeds.length <= colours) {
     // The farthest of all may be one odd pixel: the one that many are beyond is not.
-    const far = [...nearest].sort((a, b) => b - a)[Math.floor(seen.length / 100)] ?? 0;
+    const far = [...nearest].sort((a, b) => b - a)[Math.floor(seen.length / 200)] ?? 0;
     if (far < LEAST_APART) break;
     const next = seen[nearest.indexOf(far)] ?? seen[0];
     if (next === undefined) break;
@@ -267,10 +260,4 @@ function turnDeg([fromX, fromY]: Point, [x, y]: Point, [toX, toY]: Point): numbe
   const turn = Math.atan2(toY - y, toX - x) - Math.atan2(y - fromY, x - fromX);
   const degrees = Math.abs((turn * 180) / Math.PI);
   return Math.min(degrees, 360 - degrees);
-}
-
-function lengthOf({ outline, parts }: OwnPicture): number {
-  return (
-    outline.length + parts.reduce((sum, [fill, path]) => sum + fill.length + path.length + 2, 0)
-  );
 }

@@ -5,7 +5,7 @@ import { MOST_PIXELS } from './image-header.ts';
 import { MESSAGES } from './messages-en.ts';
 import type { OpenFault } from './open-image.ts';
 
-export type Fault = OpenFault | 'one-colour' | 'no-worker';
+export type Fault = OpenFault | 'one-colour' | 'too-fine' | 'no-worker';
 
 export const words = spoken('app/pictures', MESSAGES, ({ say, plain, under }) => ({
   ...plain,
