@@ -10,6 +10,7 @@ import {
   NUMERALS,
   PICTURES,
   SCRIPT_LETTERS,
+  SCRIPT_NUMERALS,
   SHAPES,
   SIGNS,
   SMALL_LETTERS,
@@ -19,12 +20,12 @@ const TARGET = 'src/figures/likeness.generated.json';
 
 /** Forms that stand on one page. */
 const GROUPS: readonly (readonly FormId[])[] = [
-  [...SHAPES, ...SIGNS, ...CAPITALS, ...SMALL_LETTERS, ...NUMERALS],
+  [...SHAPES, ...SIGNS, ...CAPITALS, ...SMALL_LETTERS, ...NUMERALS, 'capital-Ñ', 'small-ñ'],
   PICTURES,
   [...SCRIPT_LETTERS['cyrillic-capitals'], ...SCRIPT_LETTERS['cyrillic-small']],
   [...SCRIPT_LETTERS['greek-capitals'], ...SCRIPT_LETTERS['greek-small']],
-  SCRIPT_LETTERS['devanagari-letters'],
-  SCRIPT_LETTERS['arabic-letters'],
+  [...SCRIPT_LETTERS['devanagari-varnamala'], ...SCRIPT_NUMERALS['devanagari-numerals']],
+  [...SCRIPT_LETTERS['arabic-letters-with-hamza'], ...SCRIPT_NUMERALS['arabic-indic-numerals']],
 ];
 
 type Measure = typeof measureOutlineShare;

@@ -17,7 +17,10 @@ const REACH = 0.49;
 /** Height of a capital in cell sides where the script has them: as for Latin. */
 const CAP_HEIGHT_SHARE = 0.575;
 
-/** Alphabets in their own order. Pools of one entry share one scale; `centred` letters no baseline. */
+/**
+ * Alphabets in their own order. Pools of one entry share one scale; `centred` letters no baseline. Pools of `later` came
+ * after sheets were printed: what they add takes the scale of the others and changes none of them.
+ */
 const SCRIPTS = [
   { font: ANDIKA, pools: { 'cyrillic-capitals': 'АБВГДЕЁЖЗИЙКЛМНОПРСТУФХЦЧШЩЪЫЬЭЮЯ' } },
   { font: ANDIKA, pools: { 'cyrillic-small': 'абвгдеёжзийклмнопрстуфхцчшщъыьэюя' } },
@@ -31,11 +34,23 @@ const SCRIPTS = [
   {
     font: notoOf('noto-sans-devanagari', 'devanagari'),
     pools: { 'devanagari-letters': 'अआइईउऊएऐओऔकखगघङचछजझञटठडढणतथदधनपफबभमयरलवशषसह' },
+    later: { 'devanagari-varnamala': 'अआइईउऊऋएऐओऔकखगघङचछजझञटठडढणतथदधनपफबभमयरलवशषसह' },
   },
   {
     font: notoOf('noto-sans-arabic', 'arabic'),
     pools: { 'arabic-letters': 'ابتثجحخدذرزسشصضطظعغفقكلمنهوي' },
+    later: { 'arabic-letters-with-hamza': 'ءآأؤإئابةتثجحخدذرزسشصضطظعغفقكلمنهوىي' },
     centred: true,
+  },
+  {
+    font: notoOf('noto-sans-devanagari', 'devanagari'),
+    pools: {},
+    later: { 'devanagari-numerals': '०१२३४५६७८९' },
+  },
+  {
+    font: notoOf('noto-sans-arabic', 'arabic'),
+    pools: {},
+    later: { 'arabic-indic-numerals': '٠١٢٣٤٥٦٧٨٩' },
   },
 ];
 
@@ -87,14 +102,18 @@ function textOf(commands, [x, y], scale) {
     .join('');
 }
 
-function lettersOf({ font: file, pools, centred = false }) {
+function lettersOf({ font: file, pools, later = {}, centred = false }) {
   const font = fontkit.create(readFileSync(file));
-  const letters = [...Object.values(pools).join('')].map((character) => {
+  const charactersOf = (some) => [...Object.values(some).join('')];
+  const characters = [...new Set([...charactersOf(pools), ...charactersOf(later)])];
+  const letters = characters.map((character) => {
     const commands = commandsOf(font, character);
     return { character, commands, bounds: boundsOf(commands) };
   });
-  const top = Math.min(...letters.map(({ bounds }) => bounds[2]));
-  const bottom = Math.max(...letters.map(({ bounds }) => bounds[3]));
+  const first = charactersOf(pools);
+  const ruling = letters.filter(({ character }) => first.length === 0 || first.includes(character));
+  const top = Math.min(...ruling.map(({ bounds }) => bounds[2]));
+  const bottom = Math.max(...ruling.map(({ bounds }) => bounds[3]));
   const placed = letters.map((letter) => {
     const [left, right, up, down] = letter.bounds;
     return {
@@ -102,10 +121,14 @@ function lettersOf({ font: file, pools, centred = false }) {
       middle: [(left + right) / 2, centred ? (up + down) / 2 : (top + bottom) / 2],
     };
   });
-  const reaches = placed.flatMap(({ commands, middle: [x, y] }) =>
-    pointsOf(commands).map(([px, py]) => Math.hypot(px - x, py - y)),
-  );
+  const reachOf = ({ commands, middle: [x, y] }) =>
+    Math.max(...pointsOf(commands).map(([px, py]) => Math.hypot(px - x, py - y)));
+  const reaches = placed.slice(0, ruling.length).map(reachOf);
   const scale = Math.min(CAP_HEIGHT_SHARE / font.capHeight, REACH / Math.max(...reaches));
+  const outside = placed.find((letter) => reachOf(letter) * scale > 0.5);
+  if (outside) {
+    throw new Error(`make-script-letters › ${outside.character}: expected it inside its cell`);
+  }
   process.stdout.write(`${font.fullName}: capitals ${(scale * font.capHeight).toFixed(3)}\n`);
   return {
     source: `${font.fullName}, ${font.version}`,
@@ -122,6 +145,7 @@ const table = {
   source: `Outlines of ${sources.join('; ')}; SIL Open Font License 1.1`,
   units: UNITS,
   pools: Object.assign({}, ...SCRIPTS.map(({ pools }) => pools)),
+  later: Object.assign({}, ...SCRIPTS.map(({ later }) => later)),
   letters: Object.fromEntries(made.flatMap(({ entries }) => entries)),
 };
 writeFileSync(TARGET, `${JSON.stringify(table, null, 1)}\n`);

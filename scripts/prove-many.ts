@@ -1,5 +1,11 @@
 // Makes and proves very many tasks, over every activity, content and step: `npm run prove [tasks] [seed]`.
-import { ACTIVITY_IDS, type Activity, activityOf, type Values } from '../src/activities/index.ts';
+import {
+  ACTIVITY_IDS,
+  type Activity,
+  activityOf,
+  faultIn,
+  type Values,
+} from '../src/activities/index.ts';
 import { type Random, randomFrom } from '../src/base/index.ts';
 import { climb } from '../src/learner/index.ts';
 import type { PrintStyle } from '../src/page/index.ts';
@@ -61,7 +67,7 @@ function proveActivity(activity: Activity, tasks: number, random: Random): Tally
     try {
       const task = activity.generate(rung.values, randomFrom(seed), rung.style);
       const proof = activity.prove(task);
-      if (!proof.proven) show(activity, rung, seed, proof.detail, ++notCertain);
+      if (!proof.proven) show(activity, rung, seed, faultIn('en', proof.detail), ++notCertain);
     } catch (error) {
       show(activity, rung, seed, String(error), ++failed);
     }

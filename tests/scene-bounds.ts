@@ -7,7 +7,7 @@ import {
   type Transform,
   transformPath,
 } from '../src/base/index.ts';
-import { type Group, type SceneNode, textWidthMm } from '../src/page/index.ts';
+import { type Group, leftShare, type SceneNode, textWidthMm } from '../src/page/index.ts';
 
 export interface Placed {
   readonly node: SceneNode;
@@ -41,7 +41,7 @@ export function placedIn(
     return [{ node, bounds, roles }];
   }
   const width = textWidthMm(node.text, node.emMm, node.weight);
-  const left = node.xMm - { start: 0, middle: width / 2, end: width }[node.anchor];
+  const left = node.xMm - leftShare(node) * width;
   const scale = transform[0];
   return [
     {

@@ -1,8 +1,16 @@
 // The contract of an activity: what each folder hands over, and the form in which everything else sees it.
 import type { z } from 'zod';
-import { accept, type Random, type Refusal, type Result, refuse } from '../base/index.ts';
+import {
+  accept,
+  type Random,
+  type Refusal,
+  type Result,
+  refuse,
+  type Told,
+  told,
+} from '../base/index.ts';
 import { isOwnKnown, withPictures } from '../figures/index.ts';
-import type { Language } from '../languages/index.ts';
+import type { Language, Messages } from '../languages/index.ts';
 import type { Group, PrintStyle } from '../page/index.ts';
 import type { ColourName } from '../palette/index.ts';
 import { MOST_CHANCE } from './chance.ts';
@@ -10,6 +18,7 @@ import { type Limits, refusalsWithColours } from './colours-at-hand.ts';
 import type { Decision } from './decision.ts';
 import type { Features } from './features.ts';
 import { styleForTask } from './ink-saving.ts';
+import { drawnFor, piecesFor } from './mirrored-task.ts';
 import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './parameters.ts';
 import type { Piece } from './pieces.ts';
 import type { Size } from './size.ts';
@@ -30,8 +39,8 @@ export interface Step<V> {
 export interface Findings<A> {
   /** Every answer that the printed page admits, the intended one included; cut off at 20. */
   readonly answers: readonly A[];
-  /** Reasons in plain words why the page cannot be read one way, such as a box that repeats a figure. */
-  readonly faults: readonly string[];
+  /** Reasons why the page cannot be read one way, such as a box that repeats a figure. */
+  readonly faults: readonly Told[];
 }
 
 /** A thing to lay out before a sheet is given. */
@@ -125,7 +134,10 @@ export interface ActivityParts<Id extends string, S extends ParameterSpecs, P, A
   readonly decisions?: (printed: P, answer: A) => readonly Decision[];
   /** The least room one task needs, furniture of the sheet not counted; without a style, as for the right hand. */
   readonly room: (printed: P, style?: PrintStyle) => Size;
-  /** The task from (0, 0) to `size`, which is at least its room; with `answer`, the answer drawn in. */
+  /**
+   * The task from (0, 0) to `size`, which is at least its room; with `answer`, the answer drawn in. As it is read from
+   * left to right: for languages that are read from right to left all but figures is placed mirrored afterwards.
+   */
   readonly draw: (printed: P, size: Size, style: PrintStyle, answer?: A) => Group;
   /**
    * Whether what is asked hangs on how figures are filled, beyond what the figures say (`styleForTask`), so that they
@@ -139,6 +151,8 @@ export interface ActivityParts<Id extends string, S extends ParameterSpecs, P, A
    * Absent, or none: no figure goes into an empty place.
    */
   readonly pieces?: (printed: P, answer: A, size: Size, style: PrintStyle) => readonly Piece[];
+  /** Its English messages: what it refuses and what its solver finds wrong are keys of them. */
+  readonly messages: Messages;
   readonly words: Readonly<Record<Language, ActivityWords<S, P>>>;
 }
 
@@ -154,7 +168,7 @@ export type Proof =
   | {
       readonly proven: false;
       readonly reason: 'wrong' | 'ambiguous' | 'unfit';
-      readonly detail: string;
+      readonly detail: Told;
     };
 
 /** An activity as the rest of the program sees it: unknown values in, checked inside. */
@@ -166,6 +180,7 @@ export interface Activity {
   readonly ladder: readonly Step<Values>[];
   readonly printed: z.ZodType;
   readonly answer: z.ZodType;
+  readonly messages: Messages;
   readonly words: Readonly<Record<Language, ActivityWords>>;
   /** Values for a step (1 upward) with some of them changed. */
   readonly read: (
@@ -231,13 +246,19 @@ export function defineActivity<const Id extends string, const S extends Paramete
     draw: (task, size, style, withAnswer) => {
       const printed = task.printed as P;
       const inked = styleForTask(printed, style, parts.hangsOnFilling?.(printed));
-      return parts.draw(printed, size, inked, ...(withAnswer ? [task.answer as A] : []));
+      return drawnFor(inked, size, (own) =>
+        parts.draw(printed, size, own, ...(withAnswer ? [task.answer as A] : [])),
+      );
     },
     materials: (task) => parts.materials(task.printed as P, task.answer as A),
     pieces: (task, size, style) => {
       const printed = task.printed as P;
       const inked = styleForTask(printed, style, parts.hangsOnFilling?.(printed));
-      return parts.pieces?.(printed, task.answer as A, size, inked) ?? [];
+      return piecesFor(
+        inked,
+        size,
+        (own) => parts.pieces?.(printed, task.answer as A, size, own) ?? [],
+      );
     },
   };
 }
@@ -259,15 +280,15 @@ function prove<Id extends string, S extends ParameterSpecs, P, A>(
   if (fault !== undefined) return { proven: false, reason: 'unfit', detail: fault };
   const [only] = answers;
   if (only === undefined)
-    return { proven: false, reason: 'wrong', detail: 'the page admits no answer' };
+    return { proven: false, reason: 'wrong', detail: told('faults', 'no-answer') };
   if (answers.length > 1) {
     return {
       proven: false,
       reason: 'ambiguous',
-      detail: `the page admits ${answers.length} answers`,
+      detail: told('faults', 'several-answers', { count: answers.length }),
     };
   }
   return parts.sameAnswer(only, key)
     ? { proven: true }
-    : { proven: false, reason: 'wrong', detail: 'the key is not the answer that the page admits' };
+    : { proven: false, reason: 'wrong', detail: told('faults', 'other-key') };
 }

@@ -1,5 +1,5 @@
 // Refusals where a sheet has few colours: which values would do with them, and which colours are wanting.
-import type { Refusal } from '../base/index.ts';
+import { type Refusal, type Told, told } from '../base/index.ts';
 import type { PrintStyle } from '../page/index.ts';
 import {
   COLOUR_NAMES,
@@ -113,7 +113,7 @@ function refusalOf(
   name: string,
   values: Values,
   possible: readonly Value[],
-  because: string,
+  because: Told,
 ): Refusal {
   const at = `${id} › ${name}`;
   const got = values[name] ?? null;
@@ -129,13 +129,12 @@ function refusalOf(
 }
 
 /** What there is, and how much of it can be told apart as it is printed. */
-function becauseOf(style: PrintStyle): string {
+function becauseOf(style: PrintStyle): Told {
   const count = new Set(style.colours).size;
   const fair = mostFairColours(style.print, coloursOf(style));
-  const inGrey = style.print === 'grey' ? ' in grey print' : '';
-  const atHand = `only ${count} ${count === 1 ? 'colour is' : 'colours are'} at hand`;
-  if (fair === 0) return `${atHand}, and none that shows on paper`;
-  return fair < count
-    ? `${atHand}, of which no more than ${fair} can be told apart${inGrey}`
-    : atHand;
+  if (fair === 0) return told('reasons', 'colours.none', { count });
+  if (fair === count) return told('reasons', 'colours.few', { count });
+  return style.print === 'grey'
+    ? told('reasons', 'colours.fair.grey', { count, fair })
+    : told('reasons', 'colours.fair', { count, fair });
 }

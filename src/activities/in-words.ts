@@ -14,6 +14,7 @@ import {
   sayIn,
   type Values,
 } from '../languages/index.ts';
+import { isMirrored } from '../page/index.ts';
 import type { ActivityWords } from './activity.ts';
 import type { Parameter, ParameterSpecs } from './parameters.ts';
 import { MESSAGES } from './wording-messages.ts';
@@ -21,6 +22,8 @@ import { MESSAGES } from './wording-messages.ts';
 /** Words of one language that are no activity's own. `agreeing` is what another language chooses a form by. */
 export interface Wording {
   readonly language: Language;
+  /** Which way a page is read, for messages that say left and right: they choose by it. */
+  readonly reading: 'leftward' | 'rightward';
   /** The number as a word up to twenty, in figures above. */
   readonly number: (count: number, agreeing?: Values) => string;
   /** "first" for place 0, up to "tenth"; then "number 11". */
@@ -54,6 +57,7 @@ function wordingIn(language: Language): Wording {
   };
   return {
     language,
+    reading: isMirrored(language) ? 'leftward' : 'rightward',
     number: (count, agreeing = {}) => {
       const key = `number.${count}`;
       return say.has(key) ? say(key, { gender: 'none', ...agreeing }) : String(count);
@@ -168,7 +172,7 @@ function parameterWords(
     Object.entries(parameters).map(([name, parameter]) => {
       const choices = choicePhrases(say, name, parameter, wording);
       const label = say(`set.${name}.label`);
-      const help = say(`set.${name}.help`);
+      const help = say(`set.${name}.help`, { reading: wording.reading });
       return [name, { label, help, ...(choices === undefined ? {} : { choices }) }];
     }),
   );
@@ -183,7 +187,7 @@ function choicePhrases(
   if (parameter.kind !== 'choice') return undefined;
   const phrase = (value: string) => {
     const key = `set.${name}.${value}`;
-    if (say.has(key)) return say(key);
+    if (say.has(key)) return say(key, { reading: wording.reading });
     return name === 'stickerMm' ? wording.mm(value) : wording.content(value as never);
   };
   return Object.fromEntries(parameter.values.map((value) => [value, phrase(value)]));

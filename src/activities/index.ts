@@ -10,4 +10,5 @@ export * from './parameters.ts';
 export type { Piece } from './pieces.ts';
 export * from './registry.ts';
 export { SKILLS, type Skill } from './skills.ts';
+export { faultIn, sayTold } from './told-in.ts';
 export { capitalised } from './wording.ts';

@@ -1,6 +1,6 @@
 // The content that an activity has which comes nearest to one that it cannot carry.
-import type { Refusal } from '../base/index.ts';
-import { attributesOf, CONTENT_IDS, type ContentId, contentName } from '../figures/index.ts';
+import { type Refusal, told } from '../base/index.ts';
+import { attributesOf, CONTENT_IDS, type ContentId } from '../figures/index.ts';
 
 /** A refused choice that is a content of other activities, told with the nearest one that this activity has. */
 export function withNearestContent(refusal: Refusal): Refusal {
@@ -8,7 +8,11 @@ export function withNearestContent(refusal: Refusal): Refusal {
   const got = CONTENT_IDS.find((content) => content === refusal.got);
   const nearest = got && nearestContent(got, refusal.choices);
   if (!got || nearest === undefined) return refusal;
-  return { ...refusal, nearest, because: `${contentName(got)} cannot be asked for here` };
+  return {
+    ...refusal,
+    nearest,
+    because: told('reasons', 'content.here', { content: { content: got } }),
+  };
 }
 
 /** Of contents alike near the first: one that shares most of what is looked at, and adds least to it. */

@@ -1,6 +1,6 @@
 // What an activity can be asked for: named parameters with finite ranges, the one source for
 // checking, command help, the app's controls, the schema and the sheet code.
-import { accept, asGot, type Refusal, type Result, refuse } from '../base/index.ts';
+import { accept, asGot, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import { withNearestContent } from './nearest-content.ts';
 
 export interface WholeParameter {
@@ -71,7 +71,7 @@ function refusalOf(spec: Parameter, value: unknown, at: string): Refusal | undef
           code: 'wrong-type',
           at,
           got: asGot(value),
-          expected: `a whole number from ${spec.min} to ${spec.max}`,
+          expected: told('reasons', 'expected.whole', { min: spec.min, max: spec.max }),
         };
       }
       return value < spec.min || value > spec.max
@@ -84,6 +84,11 @@ function refusalOf(spec: Parameter, value: unknown, at: string): Refusal | undef
     case 'yes-no':
       return typeof value === 'boolean'
         ? undefined
-        : { code: 'wrong-type', at, got: asGot(value), expected: 'true or false' };
+        : {
+            code: 'wrong-type',
+            at,
+            got: asGot(value),
+            expected: told('reasons', 'expected.yes-no'),
+          };
   }
 }

@@ -21,6 +21,8 @@ export interface Piece extends Size {
   readonly drawing: Group;
   /** The empty place on the drawn task that it goes into, larger than the piece; absent: it belongs nowhere. */
   readonly place?: Area;
+  /** Whether it belongs to a part in the middle of the task that keeps its look on a mirrored page; absent: it does not. */
+  readonly isInKept?: boolean;
 }
 
 /** A piece is so much smaller than its place, in mm, so that it goes in. */

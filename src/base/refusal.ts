@@ -1,5 +1,7 @@
 // A refusal says, as data, why something that a person asked for cannot be done; `words` makes the sentence.
 
+import type { Told } from './told.ts';
+
 /** A value as it came in, cut to what a message can carry. */
 export type Got = string | number | boolean | null;
 
@@ -17,6 +19,12 @@ export interface Thing {
   readonly count?: number;
 }
 
+/**
+ * What a refusal says of its own: a message in the reader's language, or English text of the command line, which speaks
+ * nothing else.
+ */
+export type Reason = Told | string;
+
 /** Why a request is refused: a code, where (`in-every-box › boxes`), and what the sentence needs. */
 export type Refusal = { readonly at: string } & (
   | {
@@ -24,33 +32,33 @@ export type Refusal = { readonly at: string } & (
       readonly got: Got;
       readonly min: number;
       readonly max: number;
-      readonly because?: string;
+      readonly because?: Reason;
     }
   | {
       readonly code: 'not-a-choice';
       readonly got: Got;
       readonly choices: readonly string[];
       readonly nearest?: string;
-      readonly because?: string;
+      readonly because?: Reason;
     }
-  | { readonly code: 'wrong-type'; readonly got: Got; readonly expected: string }
-  | { readonly code: 'missing'; readonly expected: string }
+  | { readonly code: 'wrong-type'; readonly got: Got; readonly expected: Reason }
+  | { readonly code: 'missing'; readonly expected: Reason }
   | {
       readonly code: 'unknown-field';
       readonly got: Got;
       readonly choices: readonly string[];
       readonly nearest?: string;
     }
-  | { readonly code: 'too-big'; readonly got: number; readonly max: number; readonly unit: string }
-  | { readonly code: 'unreadable'; readonly got: Got; readonly expected: string }
+  | { readonly code: 'too-big'; readonly got: number; readonly max: number; readonly unit: Reason }
+  | { readonly code: 'unreadable'; readonly got: Got; readonly expected: Reason }
   | { readonly code: 'wrong-check'; readonly got: string }
   | { readonly code: 'unknown-version'; readonly got: Got; readonly known: readonly number[] }
   | {
       readonly code: 'does-not-fit';
       readonly got: number;
       readonly max: number;
-      readonly unit: string;
-      readonly advice: string;
+      readonly unit: Reason;
+      readonly advice: Reason;
     }
   | {
       readonly code: 'not-in-the-house';
@@ -66,7 +74,7 @@ export type Refusal = { readonly at: string } & (
       /** With these as well, all sheets could be had. */
       readonly add: readonly Thing[];
     }
-  | { readonly code: 'not-proven'; readonly reason: string }
+  | { readonly code: 'not-proven'; readonly reason: Reason }
   | {
       /** What the 50 mm line measured, and what can be corrected, in mm; with a paper, on that paper. */
       readonly code: 'not-correctable';
@@ -75,7 +83,7 @@ export type Refusal = { readonly at: string } & (
       readonly most: number;
       readonly paper?: string;
     }
-  | { readonly code: 'unwritable'; readonly reason: string }
+  | { readonly code: 'unwritable'; readonly reason: Reason }
   /** Pictures of a family's own that are named and not known here, by their numbers. */
   | { readonly code: 'pictures-not-here'; readonly got: string }
   | { readonly code: 'storage'; readonly fault: StorageFault }

@@ -2,6 +2,7 @@
 import { WORDINGS } from '../activities/index.ts';
 import { colourName } from '../figures/index.ts';
 import { inEachLanguage, type Language, type Say, sayIn } from '../languages/index.ts';
+import { codeIn } from '../page/index.ts';
 import { MESSAGES } from './messages-en.ts';
 import type { Direction, Fold, Pen, Placement, RuledBox, RuledLine } from './parts.ts';
 import type { ByHandWords } from './words.ts';
@@ -48,8 +49,8 @@ function wordsIn(language: Language): ByHandWords {
     stickerHeading: (count, colour, diameterMm) =>
       say('heading.stickers', { count, ...penOf(colour), diameterMm }),
     penHeading: (count, pen) => say('heading.pen', { count, ...penOf(pen) }),
-    codeToWrite: (code) => say('code', { code }),
-    sheetNumber: (number, code) => say('sheet', { number, code }),
+    codeToWrite: (code) => say('code', { code: codeIn(language, code) }),
+    sheetNumber: (number, code) => say('sheet', { number, code: codeIn(language, code) }),
   };
 }
 

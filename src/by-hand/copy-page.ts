@@ -1,6 +1,7 @@
 // The page over squares of 5 mm, to be copied square by square or traced from a screen under the paper.
 import type { Language } from '../activities/index.ts';
 import {
+  codeIn,
   FAINT_INK,
   FINE_MM,
   group,
@@ -27,7 +28,7 @@ export function copyPage(guide: Guide, language: Language): Page {
   const words = byHandWords(language);
   const { page, sheet, laid, folds } = guide;
   const foot = page.heightMm - MARGIN_MM;
-  const words_ = `${words.gridAdvice} ${sheet.code}`;
+  const words_ = `${words.gridAdvice} ${codeIn(language, sheet.code)}`;
   return {
     ...page,
     title: `${words.grid} (${sheet.code})`,

@@ -3,10 +3,13 @@ import { activityOf, type Language } from '../activities/index.ts';
 import {
   type Area,
   type Block,
+  codeIn,
   columnsOf,
   drawFoot,
   heading,
+  kept,
   type Page,
+  pageIn,
   pageSize,
   paragraph,
   picture,
@@ -43,7 +46,9 @@ export function guidePages(guide: Guide, language: Language = 'en'): readonly Pa
   let rest = first.rest;
   while (rest.length > 0) {
     const area = printArea(paper, orientation);
-    const top = paragraph(`${words.continued} · ${code}`, area.width, { colour: QUIET_INK });
+    const top = paragraph(`${words.continued} · ${codeIn(language, code)}`, area.width, {
+      colour: QUIET_INK,
+    });
     const body = below(area, top.heightMm + SECTION_GAP_MM);
     const columns = columnsOf(COLUMNS[orientation], body, COLUMN_GAP_MM);
     const filled = inColumns(rest, columns);
@@ -52,7 +57,7 @@ export function guidePages(guide: Guide, language: Language = 'en'): readonly Pa
   }
   const isCopied = guide.copied !== undefined || guide.placements.some((each) => each.isCopied);
   return [
-    ...pages.map((nodes) => ({ ...size, title, nodes })),
+    ...pages.map((nodes) => pageIn(language, { ...size, title, nodes })),
     ...(isCopied ? [copyPage(guide, language)] : []),
   ];
 }
@@ -114,7 +119,10 @@ function lookAt(guide: Guide, language: Language, body: Area) {
     heightMm: heightMm * scale + EDGE_ROOM_MM,
   };
   const title = heading(byHandWords(language).howItLooks, size.widthMm, 2);
-  const drawn = stackBlocks([title, picture(guidePicture(guide, scale), size)], body);
+  const drawn = stackBlocks(
+    [title, picture(kept(guidePicture(guide, scale), size.widthMm / 2), size)],
+    body,
+  );
   return { node: drawn.group, widthMm: size.widthMm, heightMm: drawn.heightMm };
 }
 

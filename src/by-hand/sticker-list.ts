@@ -5,6 +5,7 @@ import {
   columnsOf,
   heading,
   type Page,
+  pageIn,
   pageSize,
   paragraph,
   printArea,
@@ -57,7 +58,7 @@ export function stickerListPages(
       rest = stack.rest;
     }
     const size = pageSize(choice.paper, choice.orientation);
-    pages.push({ ...size, title: words.stickFirst, nodes });
+    pages.push(pageIn(language, { ...size, title: words.stickFirst, nodes }));
   } while (rest.length > 0);
   return pages;
 }

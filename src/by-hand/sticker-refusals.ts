@@ -1,5 +1,5 @@
 // Why a sheet cannot be made with the stickers at hand.
-import type { Refusal } from '../base/index.ts';
+import { type Refusal, told } from '../base/index.ts';
 import type { Sheet } from '../sheets/index.ts';
 import { type Layout, type LayoutWishes, layoutOf } from './layout.ts';
 import type { Piece } from './piece.ts';
@@ -7,8 +7,8 @@ import { readPieces } from './read-pieces.ts';
 import { STICKER_RANGE_MM, stickerFor } from './stickers.ts';
 
 const TOO_LARGE = {
-  unit: 'mm across: the largest stickers that find room on this sheet',
-  advice: 'take smaller stickers, or fewer tasks or figures',
+  unit: told('reasons', 'amount.sticker'),
+  advice: told('reasons', 'do.smaller-stickers'),
 } as const;
 
 /** `layout` is what came of the wishes. */
@@ -38,7 +38,7 @@ function sizeRefusals(stickerMm: number, at: string): readonly Refusal[] {
   }
   return Number.isInteger(stickerMm)
     ? []
-    : [{ code: 'wrong-type', at, got: stickerMm, expected: 'a whole number of millimetres' }];
+    : [{ code: 'wrong-type', at, got: stickerMm, expected: told('reasons', 'expected.mm') }];
 }
 
 /** Why stickers do not fit the dots of a half-made sheet. */

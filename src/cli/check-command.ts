@@ -1,4 +1,5 @@
 // `samewise check`: every task of a pack file proven again from what is printed.
+import { faultIn } from '../activities/index.ts';
 import { type Check, checkPackText, PACK_CHARACTERS } from '../sheets/index.ts';
 import { plainText, shellWords } from '../words/index.ts';
 import { accepted } from './failure.ts';
@@ -23,6 +24,6 @@ export function runCheck(path: string): number {
 
 function faultLines({ faults }: Check): readonly string[] {
   return faults.map(({ at, activity, code, reason, detail }) =>
-    words.fault(at, activity, code, reason, detail),
+    words.fault(at, activity, code, reason, faultIn('en', detail)),
   );
 }

@@ -6,25 +6,32 @@ import { choiceOf } from './option-values.ts';
 export interface GroupOptions {
   readonly children?: string;
   readonly sorted?: string;
+  readonly ownLetters?: boolean;
 }
 
 /** What the options say of a group, over what a recipe says. */
 export function groupOf(
-  { children, sorted }: GroupOptions,
-  base: { readonly children?: readonly GroupChild[]; readonly sortedBy?: Sorting } = {},
+  { children, sorted, ownLetters }: GroupOptions,
+  base: {
+    readonly children?: readonly GroupChild[];
+    readonly sortedBy?: Sorting;
+    readonly ownLetters?: boolean;
+  } = {},
 ): typeof base {
   const group =
     children === undefined ? base.children : accepted(readChildren(children, '--children'));
   const sortedBy = sorted === undefined ? base.sortedBy : choiceOf(sorted, '--sorted', SORTINGS);
-  if (sorted !== undefined && group === undefined) {
+  const needing = sorted === undefined ? (ownLetters ? '--own-letters' : undefined) : '--sorted';
+  if (needing !== undefined && group === undefined) {
     throw new Refused({
       code: 'missing',
-      at: '--sorted',
+      at: needing,
       expected: 'a group (--children "Wren, Moss")',
     });
   }
   return {
     ...(group === undefined ? {} : { children: group }),
     ...(sortedBy === undefined ? {} : { sortedBy }),
+    ...((ownLetters ?? base.ownLetters) ? { ownLetters: true } : {}),
   };
 }

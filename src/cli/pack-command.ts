@@ -7,6 +7,7 @@ import { shellWords } from '../words/index.ts';
 import { refuseNothingToCut, withCutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
 import { isQuick, madeOf, refuseUnmade } from './made-options.ts';
+import { nameLines } from './name-options.ts';
 import { checkOutputs, type Outputs } from './outputs.ts';
 import { type RecipeOptions, recipeOf } from './recipe-options.ts';
 import { showProgress, tell } from './terminal.ts';
@@ -22,6 +23,7 @@ export async function runPack(options: PackOptions): Promise<void> {
   const recipe = isQuick(options, asked, wishes) ? quickRecipe(wanted) : wanted;
   refuseNoGroup(recipe, options);
   checkOutputs(options, recipe.page);
+  for (const line of nameLines(recipe)) tell(line);
   const seed = recipe.seed ?? chosenSeed();
   const pack = accepted(makePackAtHand({ ...recipe, seed }, showProgress(words.proving)));
   refuseNothingToCut(pack);

@@ -82,6 +82,8 @@ function addPack(program: Command): void {
     .option('--size <name>', options.size)
     .option('--ink <name>', options.ink)
     .option('--margin <name>', options.margin)
+    .option('--letters-of <name>', options.lettersOf)
+    .option('--own-letters', options.ownLetters)
     .option('--set <name=value>', options.set, collect, [])
     .option('--goals <names>', options.goals)
     .option('--recipe <file>', options.recipe)

@@ -34,6 +34,7 @@ import {
 import { shellWords } from '../words/index.ts';
 import { accepted, Refused } from './failure.ts';
 import { type GroupOptions, groupOf } from './group-options.ts';
+import { nameOf } from './name-options.ts';
 import {
   activityIdOf,
   choiceOf,
@@ -63,6 +64,7 @@ export interface RecipeOptions extends GroupOptions {
   readonly size?: string;
   readonly ink?: string;
   readonly margin?: string;
+  readonly lettersOf?: string;
   readonly set: readonly string[];
   readonly goals?: string;
   readonly recipe?: string;
@@ -101,6 +103,8 @@ function choicesOf(options: RecipeOptions, base: Recipe | undefined): PrintChoic
   const { print = base?.print ?? DEFAULT_PRINT } = options;
   const { hand = base?.hand, size = base?.size, ink = base?.ink } = options;
   const colours = options.colours === undefined ? base?.colours : coloursIn(options.colours);
+  const letters =
+    options.lettersOf === undefined ? base?.letters : nameOf(options.lettersOf, '--letters-of');
   return writtenChoices({
     page: {
       paper: choiceOf(paper, '--paper', PAPER_NAMES),
@@ -112,6 +116,7 @@ function choicesOf(options: RecipeOptions, base: Recipe | undefined): PrintChoic
     size: choiceOf(size ?? 'usual', '--size', SIZES),
     ink: choiceOf(ink ?? 'full', '--ink', INKS),
     ...(colours === undefined ? {} : { colours: [...colours] }),
+    ...(letters === undefined ? {} : { letters }),
   });
 }
 

@@ -1,4 +1,4 @@
-// The tasks of a sheet with what was changed by hand in them; each solved again from what is printed.
+// The tasks of a sheet with what was changed in them; each solved again from what is printed.
 import type { Task } from '../activities/index.ts';
 import { accept, type Result, refuse } from '../base/index.ts';
 import type { Figure } from '../figures/index.ts';
@@ -11,7 +11,6 @@ export interface Doubt {
   /** From 0. */
   readonly task: number;
   readonly reason: 'several' | 'none' | 'unfit';
-  readonly sentences: readonly string[];
 }
 
 export interface EditedTasks {
@@ -76,14 +75,13 @@ function editedTask(
   const before = baseTask(ground, own, edit);
   const printed = withEdit(activity, before.printed, edit);
   if (printed === undefined) return undefined;
-  const verdict = judge(activity, printed, before);
+  const verdict = judge(ground, printed, before);
   const task = { printed, answer: keyFor(ground, printed, before) };
   if (!isDrawable(activity, task, style)) return undefined;
   if (verdict.state !== 'uncertain') return { task };
   const { answers, faults } = findingsOf(activity, printed);
   const reason = answers.length > 1 ? 'several' : faults.length > 0 ? 'unfit' : 'none';
-  const sentences = verdict.problems.map(({ sentence }) => sentence);
-  return { task, doubt: { task: edit.task, reason, sentences } };
+  return { task, doubt: { task: edit.task, reason } };
 }
 
 /** The key as the solver finds it, by which the answers are drawn and what to lay out is told. */
@@ -95,7 +93,7 @@ function refuseEdit({ activity }: Ground, { task }: TaskEdit): Result<never> {
   return refuse({
     code: 'unreadable',
     at: `${activity.id} › task ${task + 1}`,
-    got: 'a change by hand',
+    got: 'a change',
     expected: 'one that leaves a task which can be drawn',
   });
 }

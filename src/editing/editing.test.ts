@@ -1,4 +1,4 @@
-// Changing a task by hand: what is wrong is said of the right figures, and the smallest repair mends it.
+// Changing a task: what is wrong is said of the right figures, and the smallest repair mends it.
 import { describe, expect, test } from 'vitest';
 import { activityOf, type Task } from '../activities/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
@@ -11,7 +11,7 @@ import {
   judge,
   lockedIn,
   lyingTask,
-  NO_HANDWORK,
+  NO_EDITS,
   offersAt,
   placeName,
   placesIn,
@@ -36,7 +36,7 @@ const blueEverywhere = {
   figure: { form: 'circle', colour: 'blue' },
 } as const;
 
-function afterDeed(deed: Parameters<typeof doDeed>[3], work = NO_HANDWORK) {
+function afterDeed(deed: Parameters<typeof doDeed>[3], work = NO_EDITS) {
   const done = doDeed(ground, [made], work, deed);
   if (!done.ok) throw new Error(JSON.stringify(done.refusals));
   return done.value;
@@ -47,22 +47,22 @@ describe('the verdict', () => {
     const work = afterDeed(blueEverywhere);
     const printed = { boxes: [box('red', 'blue', 'pink'), box('blue', 'red', 'grey')] };
     const before = { ...made, printed };
-    const verdict = judge(activity, printed, before, [3]);
+    const verdict = judge(ground, printed, before, [3]);
     expect(verdict.state).toBe('changed');
     expect(verdict.problems[0]?.sentence).toMatch(/^Blue circle is now an answer too\./i);
-    const { problems } = judge(activity, lyingTask(ground, [made], work, 0).printed, made, [2]);
+    const { problems } = judge(ground, lyingTask(ground, [made], work, 0).printed, made, [2]);
     expect(problems).toHaveLength(1);
   });
 
   test('of a fault points at the last change', () => {
     const printed = { boxes: [box('red', 'red'), box('red', 'green'), box('red', 'blue')] };
-    const { state, problems } = judge(activity, printed, made, [1]);
+    const { state, problems } = judge(ground, printed, made, [1]);
     expect(state).toBe('uncertain');
     expect(problems[0]).toMatchObject({ places: [1] });
   });
 
   test('of what breaks the solver is a reason, not a defect', () => {
-    expect(judge(activity, { boxes: 'none' }, made).state).toBe('uncertain');
+    expect(judge(ground, { boxes: 'none' }, made).state).toBe('uncertain');
   });
 });
 
@@ -74,8 +74,8 @@ describe('a repair', () => {
     const before = { ...made, printed };
     const repair = smallestRepair(ground, printed, { before, kept: [3, 1], near: 3 });
     expect(repair?.places).toEqual([7]);
-    expect(repair?.sentence).toMatch(/^Make the blue circle \(box 3, figure 2\) an? .+ circle\.$/);
-    expect(judge(activity, repair?.printed, before).state).toBe('certain');
+    expect(repair?.sentence).toMatch(/^Box 3, figure 2: .+ circle in place of blue circle\.$/);
+    expect(judge(ground, repair?.printed, before).state).toBe('certain');
     const again = smallestRepair(ground, printed, { before, kept: [3, 1], near: 3 });
     expect(again).toEqual(repair);
   });
@@ -105,7 +105,7 @@ describe('a deed', () => {
     );
     const { printed } = lyingTask(ground, [made], work, 0);
     expect((printed as { boxes: unknown[] }).boxes).toHaveLength(4);
-    expect(judge(activity, printed, made).state).toBe('certain');
+    expect(judge(ground, printed, made).state).toBe('certain');
     expect(lockedIn(work, 0)).toEqual([6]);
   });
 
@@ -113,12 +113,12 @@ describe('a deed', () => {
     const own = drawnTask(ground, 11);
     const place = 1;
     const figure = placesIn(own.printed)[place]?.figure;
-    const locked = { ...NO_HANDWORK, locks: [{ task: 0, place }] };
+    const locked = { ...NO_EDITS, locks: [{ task: 0, place }] };
     const done = doDeed(ground, [own], locked, { kind: 'redraw', task: 0, seed: 3 });
     if (!done.ok) throw new Error(JSON.stringify(done.refusals));
     const { printed, before } = lyingTask(ground, [own], done.value, 0);
     expect(placesIn(printed)[place]?.figure).toEqual(figure);
-    expect(judge(activity, printed, before).state).not.toBe('uncertain');
+    expect(judge(ground, printed, before).state).not.toBe('uncertain');
     expect(printed).not.toEqual(own.printed);
     expect(doDeed(ground, [own], locked, { kind: 'redraw', task: 0, seed: 3 })).toEqual(done);
   });
@@ -135,7 +135,7 @@ describe('a deed', () => {
       change: { kind: 'take', list: 9, at: 9, together: true },
     },
   ] as const)('that cannot be done is refused and loses nothing: $kind', (deed) => {
-    expect(doDeed(ground, [made], NO_HANDWORK, deed).ok).toBe(false);
+    expect(doDeed(ground, [made], NO_EDITS, deed).ok).toBe(false);
   });
 });
 

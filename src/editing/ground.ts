@@ -1,8 +1,13 @@
 // What an edited task stands on: its activity, the values it was made with, and how it is printed.
-import type { Activity, Task, Values } from '../activities/index.ts';
+import type { Activity, Language, Task, Values } from '../activities/index.ts';
 import { randomFrom } from '../base/index.ts';
 import type { PrintStyle } from '../page/index.ts';
 import type { TaskEdit } from './task-edit.ts';
+
+/** What is said of the task is in; the style's language. */
+export function languageOf({ style }: Pick<Ground, 'style'>): Language {
+  return style.language ?? 'en';
+}
 
 export interface Ground {
   readonly activity: Activity;

@@ -1,4 +1,5 @@
 // What a figure could be instead: values that print, that the activity's schema takes and that look different.
+import type { Language } from '../activities/index.ts';
 import {
   attributesOf,
   CONTENT_IDS,
@@ -18,9 +19,9 @@ import {
   withPictures,
 } from '../figures/index.ts';
 import { coloursOf } from '../palette/index.ts';
-import type { Ground } from './ground.ts';
+import { type Ground, languageOf } from './ground.ts';
 import { placesIn, withValue } from './places.ts';
-import { editingWords as words } from './words-en.ts';
+import { EDITING_WORDS } from './words.ts';
 
 export const EDITABLE = [
   'colour',
@@ -58,16 +59,18 @@ export function offersAt(ground: Ground, printed: unknown, place: number): reado
   const fits = (other: Figure) =>
     figureSchema.safeParse(other).success &&
     ground.activity.printed.safeParse(withValue(printed, path, other)).success;
+  const language = languageOf(ground);
+  const words = EDITING_WORDS[language];
   return EDITABLE.flatMap((attribute) => {
     const offers = figuresFor(ground, printed, figure, attribute)
       .map((other) => ({ other, isNow: sameFigure(other, figure) }))
       .filter(({ other, isNow }) => isNow || fits(other))
       .map(({ other, isNow }) => ({
-        label: labelOf(other, attribute),
+        label: labelOf(other, attribute, language),
         figure: isNow ? figure : other,
         isNow,
       }));
-    const group = { attribute, label: words.attributes[attribute], offers };
+    const group = { attribute, label: words.attribute(attribute), offers };
     return offers.some(({ isNow }) => !isNow) ? [group] : [];
   });
 }
@@ -156,12 +159,13 @@ function isFirstLook(figure: Figure, index: number, all: readonly Figure[]): boo
   return !all.slice(0, index).some((other) => sameFigure(figure, other));
 }
 
-function labelOf(figure: Figure, attribute: Editable): string {
+function labelOf(figure: Figure, attribute: Editable, language: Language): string {
+  const words = EDITING_WORDS[language];
   switch (attribute) {
     case 'colour':
-      return figure.colour ? colourName(figure.colour) : words.ink;
+      return figure.colour ? colourName(figure.colour, language) : words.ink;
     case 'form':
-      return formName(formOf(figure));
+      return formName(formOf(figure), language);
     case 'size':
       return words.size(figure.size ?? 1);
     case 'turn':
@@ -171,8 +175,8 @@ function labelOf(figure: Figure, attribute: Editable): string {
     case 'count':
       return words.count(figure.count ?? 1);
     case 'layout':
-      return words.layouts[layoutOf(figure)];
+      return words.layout(layoutOf(figure));
     case 'fill':
-      return fillName(figure.fill ?? 'solid');
+      return fillName(figure.fill ?? 'solid', language);
   }
 }

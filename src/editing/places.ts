@@ -1,5 +1,15 @@
-// What of a printed task can be changed by hand, found in any activity by its form alone: figures, lists, facts.
-import { type Figure, figureSchema, SIGNS, TEXTURES, traced } from '../figures/index.ts';
+// What of a printed task can be changed, found in any activity by its form alone: figures, lists, facts.
+import type { Language } from '../activities/index.ts';
+import {
+  colourName,
+  type Figure,
+  figureSchema,
+  fillName,
+  formName,
+  SIGNS,
+  TEXTURES,
+  traced,
+} from '../figures/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 
 /** From the printed facts down to one value: names of fields, and numbers in lists from 0. */
@@ -64,6 +74,16 @@ export function factsIn(printed: unknown): readonly Fact[] {
 export function choicesFor(value: string): readonly string[] {
   const kinds: readonly (readonly string[])[] = [COLOUR_NAMES, SIGNS, TEXTURES];
   return kinds.find((kind) => kind.includes(value)) ?? [];
+}
+
+/** What a fact that is a word is called: a colour, a sign or a texture. */
+export function factName(value: string, language: Language): string {
+  const colour = COLOUR_NAMES.find((name) => name === value);
+  const sign = SIGNS.find((name) => name === value);
+  const texture = TEXTURES.find((name) => name === value);
+  if (colour !== undefined) return colourName(colour, language);
+  if (sign !== undefined) return formName(sign, language);
+  return texture === undefined ? value : fillName(texture, language);
 }
 
 /** The same facts with one value changed; all else is shared. */

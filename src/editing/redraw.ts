@@ -94,7 +94,7 @@ function isCertain(ground: Ground, { printed, base }: Redrawn): boolean {
   const { activity, style } = ground;
   const answer = keyFor(ground, printed, base);
   return (
-    judge(activity, printed, base).state !== 'uncertain' &&
+    judge(ground, printed, base).state !== 'uncertain' &&
     isDrawable(activity, { printed, answer }, style)
   );
 }

@@ -2,13 +2,13 @@
 import type { Task } from '../activities/index.ts';
 import { type Figure, figureName, sameFigure } from '../figures/index.ts';
 import { keyFor } from './edited-tasks.ts';
-import type { Ground } from './ground.ts';
+import { type Ground, languageOf } from './ground.ts';
 import { attributesIn, EDITABLE, figuresFor } from './offers.ts';
 import { placeName } from './place-names.ts';
 import { factsIn, type Path, placesIn, withValue } from './places.ts';
 import { MOST_NUMBER, readPrinted } from './task-edit.ts';
 import { isDrawable, judge } from './verdict.ts';
-import { editingWords as words } from './words-en.ts';
+import { EDITING_WORDS } from './words.ts';
 
 export interface Repair {
   readonly printed: unknown;
@@ -47,14 +47,13 @@ export function smallestRepair(
   printed: unknown,
   asked: RepairAsked,
 ): Repair | undefined {
-  const { activity } = ground;
-  const isUncertain = judge(activity, printed, asked.before).state === 'uncertain';
+  const isUncertain = judge(ground, printed, asked.before).state === 'uncertain';
   const singles = changesFrom(ground, printed, asked).slice(0, MOST_SINGLE);
   let certain: Repair | undefined;
   for (const changes of triedOf(singles, printed)) {
     const repaired = repairBy(ground, printed, changes);
     if (!repaired) continue;
-    const { state } = judge(activity, repaired.printed, asked.before);
+    const { state } = judge(ground, repaired.printed, asked.before);
     if (state === 'uncertain' || !canBeGiven(ground, repaired.printed, asked.before)) continue;
     if (state === 'certain') return repaired;
     if (isUncertain) certain ??= repaired;
@@ -81,7 +80,7 @@ function repairBy(
   if (read === undefined) return undefined;
   return {
     printed: read,
-    sentence: changes.map(({ sentence }) => sentence).join(' '),
+    sentence: EDITING_WORDS[languageOf(ground)].sentences(changes.map((each) => each.sentence)),
     places: changes.flatMap(({ place }) => place ?? []),
   };
 }
@@ -92,6 +91,8 @@ function changesFrom(
   printed: unknown,
   { kept, near }: RepairAsked,
 ): readonly Change[] {
+  const language = languageOf(ground);
+  const words = EDITING_WORDS[language];
   const places = placesIn(printed);
   const shown = places.flatMap(({ figure }) => figure ?? []);
   const isShown = (figure: Figure) => shown.some((other) => sameFigure(other, figure));
@@ -112,20 +113,27 @@ function changesFrom(
       path,
       value,
       place,
-      sentence: words.become(figureName(figure), placeName({ path }), figureName(value)),
+      sentence: words.become(
+        figureName(figure, language),
+        placeName({ path }, language),
+        figureName(value, language),
+      ),
     }));
   });
-  return [...numberChanges(printed), ...figures];
+  return [...numberChanges(ground, printed), ...figures];
 }
 
 /** A number that the page tells, one more or less. */
-function numberChanges(printed: unknown): readonly Change[] {
+function numberChanges(ground: Ground, printed: unknown): readonly Change[] {
+  const words = EDITING_WORDS[languageOf(ground)];
   return factsIn(printed).flatMap(({ path, value }) => {
-    const tell = words.tell[String(path[0])];
-    if (typeof value !== 'number' || tell === undefined) return [];
+    if (typeof value !== 'number') return [];
     return [value - 1, value + 1]
       .filter((next) => next >= 0 && next <= MOST_NUMBER)
-      .map((next) => ({ path, value: next, place: undefined, sentence: tell(value, next) }));
+      .flatMap((next) => {
+        const sentence = words.tell(String(path[0]), value, next);
+        return sentence === undefined ? [] : [{ path, value: next, place: undefined, sentence }];
+      });
   });
 }
 

@@ -3,9 +3,9 @@ import type { Task } from '../activities/index.ts';
 import { type Random, randomFrom } from '../base/index.ts';
 import { type Figure, sameFigure } from '../figures/index.ts';
 import { keyFor } from './edited-tasks.ts';
-import type { Ground } from './ground.ts';
+import { type Ground, languageOf } from './ground.ts';
 import { attributesIn, figuresFor } from './offers.ts';
-import { itemName } from './place-names.ts';
+import { itemKind } from './place-names.ts';
 import {
   type List,
   listsIn,
@@ -18,7 +18,7 @@ import {
 import { type ShapeChange, withShape } from './shape-change.ts';
 import { readPrinted } from './task-edit.ts';
 import { findingsOf, isDrawable, judge } from './verdict.ts';
-import { editingWords as words } from './words-en.ts';
+import { EDITING_WORDS } from './words.ts';
 
 export interface ShapeOffer {
   readonly label: string;
@@ -37,13 +37,14 @@ export function shapeOffersAt(
   before: Task,
   place: number,
 ): readonly ShapeOffer[] {
+  const words = EDITING_WORDS[languageOf(ground)];
   const path = placesIn(printed)[place]?.path ?? [];
   return listsIn(printed)
     .map((list, index) => ({ list, index, at: path[list.path.length] }))
     .filter(({ list, at }) => typeof at === 'number' && isWithin(path, list.path))
     .reverse()
     .flatMap(({ list, index, at }) => {
-      const thing = itemName(list.path);
+      const thing = itemKind(list.path);
       const offered = (kind: ShapeChange['kind'], label: string) => {
         const change = { kind, list: index, at: Number(at) };
         const found = bestChange(ground, printed, before, change, list);
@@ -106,7 +107,7 @@ function withOtherLooks(
     );
     const read = readPrinted(ground.activity, varied);
     if (read === undefined || isRepeated(read, list, at)) continue;
-    if (judge(ground.activity, read, before).state === 'certain') return read;
+    if (judge(ground, read, before).state === 'certain') return read;
   }
   return shaped;
 }

@@ -1,4 +1,4 @@
-// What was changed by hand in one task, as plain data against the task that its seed gives.
+// What was changed in one task, as plain data against the task that its seed gives.
 import type { Activity } from '../activities/index.ts';
 import type { Figure } from '../figures/index.ts';
 import { factsIn, type Path, placesIn, sameFacts, withValue } from './places.ts';
@@ -17,7 +17,7 @@ export interface TaskEdit {
   readonly facts: readonly (readonly [fact: number, value: number | string])[];
 }
 
-/** More in one task, or on one sheet, is no longer a change by hand; limits against hostile files. */
+/** More in one task, or on one sheet, is no longer a change; limits against hostile files. */
 export const MOST_SHAPE_CHANGES = 15;
 export const MOST_PLACES = 512;
 export const MOST_FACTS = 64;

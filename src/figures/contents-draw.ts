@@ -1,11 +1,12 @@
 // Draws the figures of a content anew for each task: what they share, and the values they differ in.
 import type { Random } from '../base/index.ts';
-import { type ColourStock, coloursOf, drawColours } from '../palette/index.ts';
+import { coloursOf, drawColours } from '../palette/index.ts';
 import {
   type Attribute,
   type Axis,
   attributesOf,
   type ContentId,
+  type FigureStock,
   formsOf,
   mostValues,
   type Space,
@@ -27,7 +28,7 @@ export function drawSpace(
   content: ContentId,
   random: Random,
   count: number | Readonly<Partial<Record<Attribute, number>>>,
-  stock: ColourStock,
+  stock: FigureStock,
   forms: readonly FormId[] = formsOf(content),
 ): Space {
   const base = drawBase(content, random, forms);
@@ -52,7 +53,7 @@ function drawBase(content: ContentId, random: Random, forms: readonly FormId[]):
 interface Ways {
   readonly base: Figure;
   readonly forms: readonly FormId[];
-  readonly stock: ColourStock;
+  readonly stock: FigureStock;
 }
 
 function drawValues(
@@ -67,7 +68,7 @@ function drawValues(
         colour,
       }));
     case 'form':
-      return drawForms(random, forms, count).map((form) => ({ form }));
+      return drawForms(random, forms, count, stock.letters).map((form) => ({ form }));
     case 'size':
       return drawSizes(random, count).map((size) => ({ size }));
     case 'turn':

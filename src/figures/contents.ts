@@ -8,9 +8,12 @@ import {
   NUMERALS,
   PICTURES,
   SCRIPT_LETTERS,
+  SCRIPT_NUMERALS,
   SHAPES,
   SIGNS,
   SMALL_LETTERS,
+  SPANISH_CAPITALS,
+  SPANISH_SMALL_LETTERS,
 } from './form-names.ts';
 import { mostForms } from './likeness.ts';
 import { picturesInForce, picturesKey } from './own-forms.ts';
@@ -19,6 +22,16 @@ import { TURNABLE } from './pools.ts';
 /** What can differ from figure to figure while all else stays. */
 export const ATTRIBUTES = ['colour', 'form', 'size', 'turn', 'count', 'fill'] as const;
 export type Attribute = (typeof ATTRIBUTES)[number];
+
+/** Contents that came after the first sheet codes were printed; codes of the first versions do not count them. */
+export const LATER_CONTENT_IDS = [
+  'spanish-capitals',
+  'spanish-small',
+  'devanagari-varnamala',
+  'devanagari-numerals',
+  'arabic-letters-with-hamza',
+  'arabic-indic-numerals',
+] as const;
 
 export const CONTENT_IDS = [
   'colours',
@@ -43,6 +56,7 @@ export const CONTENT_IDS = [
   'greek-small',
   'devanagari-letters',
   'arabic-letters',
+  ...LATER_CONTENT_IDS,
 ] as const;
 export type ContentId = (typeof CONTENT_IDS)[number];
 
@@ -79,6 +93,18 @@ const CONTENTS: Readonly<Record<ContentId, Content>> = {
   'greek-small': { attributes: ['form'], forms: SCRIPT_LETTERS['greek-small'] },
   'devanagari-letters': { attributes: ['form'], forms: SCRIPT_LETTERS['devanagari-letters'] },
   'arabic-letters': { attributes: ['form'], forms: SCRIPT_LETTERS['arabic-letters'] },
+  'spanish-capitals': { attributes: ['form'], forms: SPANISH_CAPITALS },
+  'spanish-small': { attributes: ['form'], forms: SPANISH_SMALL_LETTERS },
+  'devanagari-varnamala': { attributes: ['form'], forms: SCRIPT_LETTERS['devanagari-varnamala'] },
+  'devanagari-numerals': { attributes: ['form'], forms: SCRIPT_NUMERALS['devanagari-numerals'] },
+  'arabic-letters-with-hamza': {
+    attributes: ['form'],
+    forms: SCRIPT_LETTERS['arabic-letters-with-hamza'],
+  },
+  'arabic-indic-numerals': {
+    attributes: ['form'],
+    forms: SCRIPT_NUMERALS['arabic-indic-numerals'],
+  },
 };
 
 /** One, two or three attributes, the one that the content is named after first. */
@@ -140,6 +166,12 @@ function mostFormsOf(content: ContentId): number {
   const most = mostKnown.get(key) ?? mostForms(formsOf(content));
   mostKnown.set(key, most);
   return most;
+}
+
+/** What figures can be drawn from: the colours of a sheet and, where it is about a name, its letters. */
+export interface FigureStock extends ColourStock {
+  /** Letters that a content of letters takes before others; absent: all alike. */
+  readonly letters?: string;
 }
 
 /** Figures that differ in one, two or three attributes and share all else. */

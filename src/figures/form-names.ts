@@ -1,6 +1,12 @@
 // The names of all forms: shapes, signs, letters, numerals, pictures and dot quantities.
 import pictureTable from './pictures.generated.json' with { type: 'json' };
-import { SCRIPTS, type ScriptPool } from './script-letters.ts';
+import {
+  FIRST_SCRIPTS,
+  NUMERAL_SCRIPTS,
+  type NumeralPool,
+  SCRIPTS,
+  type ScriptPool,
+} from './script-letters.ts';
 
 export const SHAPES = [
   'circle',
@@ -55,26 +61,56 @@ export const NUMERALS: readonly Numeral[] = [...'0123456789'].map(
 
 /** The letters of the other scripts, by pool. */
 export const SCRIPT_LETTERS = Object.fromEntries(
-  Object.entries(SCRIPTS).map(([pool, characters]) => [
-    pool,
-    [...characters].map((character): Letter => `letter-${character}`),
-  ]),
+  Object.entries(SCRIPTS).map(([pool, characters]) => [pool, lettersIn(characters)]),
 ) as unknown as Readonly<Record<ScriptPool, readonly Letter[]>>;
+
+/** The numerals of the other scripts, from 0 to 9, by pool. */
+export const SCRIPT_NUMERALS = Object.fromEntries(
+  Object.entries(NUMERAL_SCRIPTS).map(([pool, characters]) => [
+    pool,
+    [...characters].map((character): Numeral => `numeral-${character}`),
+  ]),
+) as unknown as Readonly<Record<NumeralPool, readonly Numeral[]>>;
+
+const AFTER_N = ALPHABET.indexOf('n') + 1;
+
+/** The alphabet of Spanish: ñ is a letter after n; ch and ll are none since 2010 (Ortografía, Real Academia Española). */
+export const SPANISH_CAPITALS: readonly Letter[] = spanish(CAPITALS, 'capital-Ñ');
+export const SPANISH_SMALL_LETTERS: readonly Letter[] = spanish(SMALL_LETTERS, 'small-ñ');
+
+function spanish(letters: readonly Letter[], own: Letter): readonly Letter[] {
+  return [...letters.slice(0, AFTER_N), own, ...letters.slice(AFTER_N)];
+}
+
+function lettersIn(characters: string): readonly Letter[] {
+  return [...characters].map((character): Letter => `letter-${character}`);
+}
 
 export const PICTURES: readonly Picture[] = Object.keys(pictureTable.pictures).map(
   (picture): Picture => `picture-${picture}`,
 );
 
-/** Every form there is, in a fixed order. */
-export const FORMS: readonly FormId[] = [
+/** Forms in the order that sheet codes count them: what came later stands at the end. */
+const FIRST_FORMS: readonly FormId[] = [
   ...SHAPES,
   ...SIGNS,
   ...CAPITALS,
   ...SMALL_LETTERS,
   ...NUMERALS,
-  ...Object.values(SCRIPT_LETTERS).flat(),
+  ...Object.values(FIRST_SCRIPTS).flatMap(lettersIn),
   ...PICTURES,
   'dots',
+];
+
+/** Every form there is, in a fixed order. */
+export const FORMS: readonly FormId[] = [
+  ...new Set([
+    ...FIRST_FORMS,
+    ...SPANISH_CAPITALS,
+    ...SPANISH_SMALL_LETTERS,
+    ...Object.values(SCRIPT_LETTERS).flat(),
+    ...Object.values(SCRIPT_NUMERALS).flat(),
+  ]),
 ];
 
 export function isShape(form: FormId): form is Shape {

@@ -15,6 +15,7 @@ import { areMixedUp } from './mixed-up.ts';
 import { turnedOutlineShare } from './outline-distance.ts';
 import { isOwnPicture } from './own-forms.ts';
 import { plainest } from './symmetry.ts';
+import { wantedFirst } from './wanted-forms.ts';
 
 /**
  * Least share of outline in which two shapes differ. Just below oval and oblong, or circle and square
@@ -65,21 +66,21 @@ function isCharacter(form: FormId): form is Letter | Numeral {
 }
 
 /**
- * `count` forms of `forms` in random order, no two of them look-alikes.
- * A defect if `forms` holds fewer such than `count` (`mostForms` tells).
+ * `count` forms of `forms` in random order, no two of them look-alikes; those of the letters that are wanted come before
+ * all others. A defect if `forms` holds fewer such than `count` (`mostForms` tells).
  */
 export function drawForms<F extends FormId>(
   random: Random,
   forms: readonly F[],
   count: number,
+  letters?: string,
 ): readonly F[] {
   let left = forms;
   const drawn: F[] = [];
   while (drawn.length < count) {
     const needed = count - drawn.length - 1;
-    const next = ownSooner(random, random.shuffle(left)).find((form) =>
-      holds(unlike(form, left), needed),
-    );
+    const order = wantedFirst(ownSooner(random, random.shuffle(left)), letters, (form) => form);
+    const next = order.find((form) => holds(unlike(form, left), needed));
     if (next === undefined) {
       throw new Error(`figures › forms: expected 0 to ${mostForms(forms)}, got ${count}`);
     }

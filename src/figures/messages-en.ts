@@ -200,12 +200,32 @@ export const MESSAGES = {
     'a,aa,i,ii,u,uu,e,ai,o,au,ka,kha,ga,gha,nga,ca,cha,ja,jha,nya,tta,ttha,dda,ddha,nna,ta,tha,da,dha,na,pa,pha,ba,bha,ma,ya,ra,la,va,sha,ssa,sa,ha',
   'letters.arabic':
     'alef,beh,teh,theh,jeem,hah,khah,dal,thal,reh,zain,seen,sheen,sad,dad,tah,zah,ain,ghain,feh,qaf,kaf,lam,meem,noon,heh,waw,yeh',
+  'letters.varnamala':
+    'a,aa,i,ii,u,uu,vocalic r,e,ai,o,au,ka,kha,ga,gha,nga,ca,cha,ja,jha,nya,tta,ttha,dda,ddha,nna,ta,tha,da,dha,na,pa,pha,ba,bha,ma,ya,ra,la,va,sha,ssa,sa,ha',
+  'letters.arabic-with-hamza':
+    'hamza,alef with madda,alef with hamza above,waw with hamza,alef with hamza below,yeh with hamza,alef,beh,teh marbuta,teh,theh,jeem,hah,khah,dal,thal,reh,zain,seen,sheen,sad,dad,tah,zah,ain,ghain,feh,qaf,kaf,lam,meem,noon,heh,waw,alef maksura,yeh',
+  'form.devanagari-varnamala': 'Devanagari letter {letter}',
+  'form.arabic-letters-with-hamza': 'Arabic letter {letter}',
+  'form.devanagari-numerals': 'Devanagari numeral {digit}',
+  'form.arabic-indic-numerals': 'Eastern Arabic numeral {digit}',
   'form.cyrillic-capitals': 'Cyrillic capital {letter}',
   'form.cyrillic-small': 'Cyrillic small {letter}',
   'form.greek-capitals': 'Greek capital {letter}',
   'form.greek-small': 'Greek small {letter}',
   'form.devanagari-letters': 'Devanagari letter {letter}',
   'form.arabic-letters': 'Arabic letter {letter}',
+  // {content} is the name of a content; {letters} are letters or signs with spaces between, {count} how many.
+  'name.none':
+    'None of these letters is among the {content}. The sheets are about all of these, as without a name.',
+  'name.one': '{letter} is one letter only. Others of the alphabet stand beside it.',
+  'name.plain':
+    '{count, plural, one {One letter is} other {Some letters are}} not among the {content} and drawn without the mark: {letters}.',
+  'name.left-out':
+    '{count, plural, one {One sign is} other {Some signs are}} not among the {content} and left out: {letters}.',
+  // {letters} are those of a name that a sheet shows, or does not.
+  'name.shown': 'Letters of the name on this sheet: {letters}.',
+  'name.not-shown':
+    'Not on this sheet: {letters}. They are too like others there, or cannot be asked for so.',
   'content.colours': 'colours',
   'content.shapes': 'shapes',
   'content.sizes': 'sizes',
@@ -228,4 +248,10 @@ export const MESSAGES = {
   'content.greek-small': 'Greek small letters',
   'content.devanagari-letters': 'Devanagari letters',
   'content.arabic-letters': 'Arabic letters',
+  'content.spanish-capitals': 'Spanish capital letters',
+  'content.spanish-small': 'Spanish small letters',
+  'content.devanagari-varnamala': 'letters of the Devanagari varnamala',
+  'content.devanagari-numerals': 'Devanagari numerals',
+  'content.arabic-letters-with-hamza': 'Arabic letters with hamza forms',
+  'content.arabic-indic-numerals': 'Eastern Arabic numerals',
 } as const;

@@ -5,6 +5,8 @@
  * 221–226, from memory) and common practice.
  */
 const LATIN = 'a-o a-q c-e c-o f-t h-n h-u i-j m-n m-w n-r u-v u-y v-w v-y C-G C-O G-O I-l M-W N-Z'
+  // Spanish; from memory: the tilde is the only difference, and what n is taken for.
+  .concat(' n-ñ h-ñ m-ñ ñ-r ñ-u N-Ñ M-Ñ Z-Ñ')
   .concat(' U-V V-Y 0-O 0-o 1-I 1-l 1-7 2-Z 2-z 5-S 5-s 6-G 6-b 9-g 9-q')
   .split(' ')
   .map((pair) => pair.replace('-', ''));
@@ -21,7 +23,7 @@ const GREEK = 'ΑΛΔ ΟΘΦ ΟΩ ΓΤ ΓΠ ΤΠΙ ΕΣ ΕΞ ΖΞ ΖΣ ΥΨΦ Υ
   .concat(' αο ασ ορσ οθφ αλδ γτ πτ γνυ ηνμ μυ ζξ εξσ εζ ωο ωψ φψ θβ κχ υχψ ιτ γλ δσ πη')
   .split(' ');
 const DEVANAGARI =
-  'अआओऔ इई इड उऊ उड एऐ एप घध घछ थय थध भम मग भग मस बव पषण पफ कफ कव डङह डढ टठढ ढदङ खर रस खस नत नम तल जञ जच चब शग झअ यप'.split(
+  'अआओऔ इई इड उऊ उड एऐ एप घध घछ थय थध भम मग भग मस बव पषण पफ कफ कव डङह डढ टठढ ढदङ खर रस खस नत नम तल जञ जच चब शग झअ यप ऋझ ऋक ऋट ऋञ १९ २३ २९ ४५ ६३ ६९ ७१ ०१ ८५ ७९'.split(
     ' ',
   );
 const ARABIC = [
@@ -44,6 +46,18 @@ const ARABIC = [
   'لا',
   'لن',
   'هم',
+  'اأإآل',
+  'ءعأ',
+  'ةهت',
+  'ىيئن',
+  'ؤوفق',
+  '٢٣',
+  '٣٤',
+  '١٩',
+  '٦٩',
+  '٠٥',
+  '٧٨',
+  '٢٦',
 ];
 
 const PAIRS = new Set(

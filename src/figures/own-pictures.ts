@@ -1,5 +1,13 @@
 // Pictures of a family's own: path data that comes with a sheet, known by a number that follows from it.
-import { accept, type Path, pathBounds, type Result, refuse } from '../base/index.ts';
+import {
+  accept,
+  type Path,
+  pathBounds,
+  type Result,
+  refuse,
+  type Told,
+  told,
+} from '../base/index.ts';
 import type { Hex } from '../palette/index.ts';
 import { type OwnForm, ownFormOf } from './own-forms.ts';
 import { pathFromText } from './path-text.ts';
@@ -36,7 +44,7 @@ const POINT = String.raw`-?\d{1,3} -?\d{1,3}`;
 const PATH = new RegExp(
   `^(M${POINT}((L${POINT})|(Q${POINT} ${POINT})|(C${POINT} ${POINT} ${POINT}))+Z)+$`,
 );
-const FILL = /^#[0-9a-f]{6}$/;
+export const OWN_FILL = /^#[0-9a-f]{6}$/;
 /** An outline covers this much of its cell at the least: less is a speck. */
 const LEAST_AREA = 0.05;
 /** Outline and parts cover the same, but for so much. */
@@ -92,7 +100,12 @@ export function knowOwnPicture(picture: OwnPicture, at: string): Result<OwnPictu
   const form = ownFormOf(id);
   const known = drawings.get(form);
   if (known && known.text !== text) {
-    return refuse({ code: 'unreadable', at, got: id, expected: 'a number of its own' });
+    return refuse({
+      code: 'unreadable',
+      at,
+      got: id,
+      expected: told('reasons', 'expected.picture.number'),
+    });
   }
   if (known) {
     drawings.set(form, { ...known, picture, drawing: { ...known.drawing, name: picture.name } });
@@ -102,7 +115,7 @@ export function knowOwnPicture(picture: OwnPicture, at: string): Result<OwnPictu
   if (fault !== undefined) return refuse({ code: 'unreadable', at, got: id, expected: fault });
   const drawing = drawingOf(picture);
   if (!coversItself(drawing)) {
-    const expected = 'an outline round all parts, and no speck';
+    const expected = told('reasons', 'expected.picture.outline');
     return refuse({ code: 'unreadable', at, got: id, expected });
   }
   drawings.set(form, { text, picture, drawing });
@@ -136,20 +149,24 @@ export function ownName(form: OwnForm): string | undefined {
   return drawings.get(form)?.drawing.name;
 }
 
-function faultOf({ name, outline, parts }: OwnPicture, text: string): string | undefined {
+function faultOf({ name, outline, parts }: OwnPicture, text: string): Told | undefined {
   if (text.length > MOST_PICTURE_CHARACTERS) {
-    return `at most ${MOST_PICTURE_CHARACTERS} characters of path data`;
+    return told('reasons', 'expected.picture.length', { most: MOST_PICTURE_CHARACTERS });
   }
   if (name !== undefined && (name.trim() === '' || name.length > LONGEST_PICTURE_NAME)) {
-    return `a name of 1 to ${LONGEST_PICTURE_NAME} characters, or none`;
+    return told('reasons', 'expected.picture.name', { most: LONGEST_PICTURE_NAME });
   }
   if (parts.length < 1 || parts.length > MOST_PICTURE_PARTS) {
-    return `1 to ${MOST_PICTURE_PARTS} parts`;
+    return told('reasons', 'expected.picture.parts', { most: MOST_PICTURE_PARTS });
   }
-  if (!parts.every(([fill]) => FILL.test(fill))) return 'colours such as #33aa55';
+  if (!parts.every(([fill]) => OWN_FILL.test(fill))) {
+    return told('reasons', 'expected.picture.colour');
+  }
   const paths = [outline, ...parts.map(([, path]) => path)];
-  if (!paths.every((path) => PATH.test(path))) return 'closed paths of M, L, Q, C and Z';
-  return paths.every(isInside) ? undefined : `coordinates from -${HALF} to ${HALF}`;
+  if (!paths.every((path) => PATH.test(path))) return told('reasons', 'expected.picture.path');
+  return paths.every(isInside)
+    ? undefined
+    : told('reasons', 'expected.picture.inside', { end: HALF });
 }
 
 function isInside(path: string): boolean {

@@ -15,9 +15,11 @@ export const TURNABLE: readonly Shape[] = [
 /** The vowels of the Latin, Cyrillic and Greek letters that are drawn, without which nobody spells a word. */
 const VOWELS = 'aeiouyаеёиоуыэюяαεηιουω';
 
-/** The forms but for letters that are vowels, so that letters side by side never spell a word by chance. */
-export function withoutVowels(forms: readonly FormId[]): readonly FormId[] {
-  return forms.filter(
-    (form) => !isLetter(form) || !VOWELS.includes(characterOf(form).toLowerCase()),
-  );
+/** The forms but for letters that are vowels, so that letters side by side never spell a word by chance; `letters` stay. */
+export function withoutVowels(forms: readonly FormId[], letters = ''): readonly FormId[] {
+  return forms.filter((form) => {
+    if (!isLetter(form)) return true;
+    const character = characterOf(form);
+    return letters.includes(character) || !VOWELS.includes(character.toLowerCase());
+  });
 }

@@ -3,10 +3,27 @@ import type { Path } from '../base/index.ts';
 import { pathFromText } from './path-text.ts';
 import table from './script-letters.generated.json' with { type: 'json' };
 
-export type ScriptPool = keyof typeof table.pools;
+/** Pools that were there when the first sheet codes were printed. */
+export type FirstPool = keyof typeof table.pools;
+export type NumeralPool = 'devanagari-numerals' | 'arabic-indic-numerals';
+export type ScriptPool = FirstPool | Exclude<keyof typeof table.later, NumeralPool>;
 
-/** The characters of each pool, in the order of their alphabet. */
-export const SCRIPTS: Readonly<Record<ScriptPool, string>> = table.pools;
+export const FIRST_SCRIPTS: Readonly<Record<FirstPool, string>> = table.pools;
+
+const { 'devanagari-numerals': devanagari, 'arabic-indic-numerals': arabicIndic } = table.later;
+
+/** The characters of each pool of letters, in the order of their alphabet. */
+export const SCRIPTS: Readonly<Record<ScriptPool, string>> = {
+  ...table.pools,
+  'devanagari-varnamala': table.later['devanagari-varnamala'],
+  'arabic-letters-with-hamza': table.later['arabic-letters-with-hamza'],
+};
+
+/** The numerals 0 to 9 of other scripts. */
+export const NUMERAL_SCRIPTS: Readonly<Record<NumeralPool, string>> = {
+  'devanagari-numerals': devanagari,
+  'arabic-indic-numerals': arabicIndic,
+};
 
 const LETTERS: Readonly<Record<string, string>> = table.letters;
 

@@ -2,6 +2,7 @@
 import type { Figure } from './figure.ts';
 import { formOf } from './figure.ts';
 import { type FormId, isPicture } from './form-names.ts';
+import { isOfScript } from './letter-outlines.ts';
 import { pictureMirrorTurnDeg } from './pictures.ts';
 import { isUpsideDownLetter, letterMirrorTurnDeg } from './script-symmetry.ts';
 
@@ -38,7 +39,9 @@ const HALF_ROUND =
 /** Letters, numerals and signs without such a turn. The shapes all have one. */
 const ONE_HANDED = 'sign-wave sign-tick'
   .concat(' capital-F capital-G capital-J capital-L capital-N capital-P capital-Q capital-R')
-  .concat(' capital-S capital-Z small-a small-b small-d small-e small-f small-g small-h small-j')
+  .concat(
+    ' capital-S capital-Z capital-Ñ small-ñ small-a small-b small-d small-e small-f small-g small-h small-j',
+  )
   .concat(
     ' small-k small-m small-n small-p small-q small-r small-s small-t small-u small-y small-z',
   )
@@ -61,7 +64,7 @@ export function symmetryTurnDeg(form: FormId): number {
  */
 export function mirrorTurnDeg(form: FormId): number | undefined {
   if (isPicture(form)) return pictureMirrorTurnDeg(form);
-  if (form.startsWith('letter-')) return letterMirrorTurnDeg(form);
+  if (isOfScript(form)) return letterMirrorTurnDeg(form);
   if (ONE_HANDED.includes(form)) return undefined;
   if (form === 'leaf') return 90;
   return HALF_ROUND.includes(form) ? 180 : 0;

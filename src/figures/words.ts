@@ -7,7 +7,7 @@ import { type FormId, isPicture, isShape, isSign, type Shape, type Sign } from '
 import { MESSAGES } from './messages-en.ts';
 import { isOwnPicture } from './own-forms.ts';
 import { ownName } from './own-pictures.ts';
-import { SCRIPTS, type ScriptPool } from './script-letters.ts';
+import { NUMERAL_SCRIPTS, type NumeralPool, SCRIPTS, type ScriptPool } from './script-letters.ts';
 
 /** What is said of a figure; what is absent is left unsaid. */
 export interface SaidOfFigure {
@@ -111,9 +111,7 @@ function formText(say: SayFigure, form: FormId, values: Values): string {
   if (isOwnPicture(form)) return ownPictureText(say, ownName(form), values);
   const own = `form.${form}`;
   if (isOwn(own)) return say(own, values);
-  if (form.startsWith('numeral-')) {
-    return say('form.numeral', { ...values, digit: form.slice('numeral-'.length) });
-  }
+  if (form.startsWith('numeral-')) return numeralText(say, form.slice('numeral-'.length), values);
   const foreign = form.startsWith('letter-') ? form.slice('letter-'.length) : '';
   const pool = POOLS.find((name) => SCRIPTS[name].includes(foreign));
   if (foreign !== '' && pool) {
@@ -133,7 +131,18 @@ function isOwn(key: string): key is keyof typeof MESSAGES {
   return Object.hasOwn(MESSAGES, key);
 }
 
+/** Numerals of every script are told by the digits of the language. */
+function numeralText(say: SayFigure, numeral: string, values: Values): string {
+  const pool = NUMERAL_POOLS.find((name) => NUMERAL_SCRIPTS[name].includes(numeral));
+  if (!pool) return say('form.numeral', { ...values, digit: numeral });
+  return say(`form.${pool}`, {
+    ...values,
+    digit: String([...NUMERAL_SCRIPTS[pool]].indexOf(numeral)),
+  });
+}
+
 const POOLS = Object.keys(SCRIPTS) as readonly ScriptPool[];
+const NUMERAL_POOLS = Object.keys(NUMERAL_SCRIPTS) as readonly NumeralPool[];
 const LETTER_NAMES = {
   'cyrillic-capitals': 'letters.cyrillic',
   'cyrillic-small': 'letters.cyrillic',
@@ -141,6 +150,8 @@ const LETTER_NAMES = {
   'greek-small': 'letters.greek',
   'devanagari-letters': 'letters.devanagari',
   'arabic-letters': 'letters.arabic',
+  'devanagari-varnamala': 'letters.varnamala',
+  'arabic-letters-with-hamza': 'letters.arabic-with-hamza',
 } as const satisfies Readonly<Record<ScriptPool, keyof typeof MESSAGES>>;
 
 function letterName(say: SayFigure, pool: ScriptPool, letter: string): string {

@@ -7,8 +7,12 @@ export type Catalogue = Readonly<Record<string, Readonly<Record<string, string>>
 
 type Fetched = () => Promise<{ readonly default: Catalogue }>;
 
-/** How each catalogue is fetched, such as `de: () => import('./catalogues/de.json')`. */
-const CATALOGUES: Readonly<Record<Exclude<Language, 'en'>, Fetched>> = {};
+/** How each catalogue is fetched. */
+const CATALOGUES: Readonly<Record<Exclude<Language, 'en'>, Fetched>> = {
+  es: () => import('./es.json'),
+  hi: () => import('./hi.json'),
+  ar: () => import('./ar.json'),
+};
 
 const registered = new Map<Language, Catalogue>([['en', {}]]);
 

@@ -1,7 +1,7 @@
 // The languages that Samewise speaks.
 
 /** BCP 47 tags. A language is added here and with its catalogue in `catalogues.ts`. */
-export const LANGUAGES = ['en'] as const;
+export const LANGUAGES = ['en', 'es', 'hi', 'ar'] as const;
 export type Language = (typeof LANGUAGES)[number];
 
 export function isLanguage(tag: unknown): tag is Language {

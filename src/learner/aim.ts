@@ -1,6 +1,6 @@
 // Finds values of a wanted difficulty: from the ladder's nearest rung by single changes, and a notch up or down.
 import type { Activity, AgeHint, Values } from '../activities/index.ts';
-import { accept, asGot, type Random, type Result, refuse } from '../base/index.ts';
+import { accept, asGot, type Random, type Result, refuse, told } from '../base/index.ts';
 import type { PrintStyle } from '../page/index.ts';
 import { type Asked, changesFrom, climb } from './climb.ts';
 import {
@@ -50,7 +50,12 @@ export function aimAt(
 ): Result<Aim> {
   if (!Number.isFinite(targetLogits)) {
     const at = `${activity.id} › difficulty`;
-    return refuse({ code: 'wrong-type', at, got: asGot(targetLogits), expected: 'a number' });
+    return refuse({
+      code: 'wrong-type',
+      at,
+      got: asGot(targetLogits),
+      expected: told('reasons', 'expected.number'),
+    });
   }
   const rungs = climb(activity, asked, style);
   if (!rungs.ok) return rungs;
@@ -122,14 +127,14 @@ function reachFrom(search: Search, starts: readonly Found[]): readonly [number, 
 function refuseTarget(search: Search, got: number, min: number, max: number): Result<never> {
   const at = `${search.activity.id} › difficulty`;
   if (got < min || got > max) {
-    const because = 'content and response as they are, no other difficulty can be reached';
+    const because = told('reasons', 'difficulty.range');
     return refuse({ code: 'out-of-range', at, got, min, max, because });
   }
   const reached = [...search.known.values()].filter(({ fits }) => fits).map(({ logits }) => logits);
   const below = Math.max(...reached.filter((logits) => logits <= got));
   const above = Math.min(...reached.filter((logits) => logits >= got));
   const nearest = got - below <= above - got ? below : above;
-  const because = 'these are the nearest difficulties that can be had';
+  const because = told('reasons', 'difficulty.nearest');
   const choices = [below, above].map(String);
   return refuse({ code: 'not-a-choice', at, got, choices, nearest: String(nearest), because });
 }

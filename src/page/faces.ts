@@ -102,8 +102,11 @@ export function scriptsIn(words: string): readonly Script[] {
 
 /** Whether words hold nothing but what is set letter by letter. */
 export function isPlain(words: string): boolean {
-  return !BEYOND.test(words) || scriptsIn(words).length === 0;
+  return !ISOLATED.test(words) && (!BEYOND.test(words) || scriptsIn(words).length === 0);
 }
+
+/** Begins a part that is ordered by itself, and is not seen (Unicode Standard Annex #9, 2.4). */
+const ISOLATED = /[\u2066-\u2068]/;
 
 /** A quick look: most words of a page have nothing of this kind. */
 const BEYOND = /[\u0180-\u1fff\ua8e0-\ua8ff]/;

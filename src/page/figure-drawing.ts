@@ -20,6 +20,7 @@ import {
 import { contrastOf, greyOf, hexOf } from '../palette/index.ts';
 import { drawMark, markSpot } from './colour-mark.ts';
 import { INK, WHITE } from './ink.ts';
+import { kept } from './mirror.ts';
 import { filled, group, showing, stroked, traced } from './nodes.ts';
 import { drawPicture } from './picture-drawing.ts';
 import type { PrintStyle } from './print-style.ts';
@@ -80,7 +81,7 @@ export function drawFigure(
   cellMm: number,
   style: PrintStyle,
 ): Group {
-  return traced(figure, drawLook(figure, xMm, yMm, cellMm, style));
+  return kept(traced(figure, drawLook(figure, xMm, yMm, cellMm, style)), xMm);
 }
 
 function drawLook(

@@ -17,7 +17,7 @@ export const FOOT_GAP_MM = 5;
 
 const EM_MM = 3.1;
 const LEAST_EM_MM = 2.4;
-/** Codes longer than this, of sheets that were changed by hand, have lines of their own. */
+/** Codes longer than this, of sheets that were changed, have lines of their own. */
 const LONGEST_BESIDE = 49;
 const CODE_LINE_MM = 2.9;
 const CODE_GAP_MM = 0.8;
@@ -39,6 +39,8 @@ export interface Foot {
   readonly margin?: Margin | undefined;
   /** The sheet code: printed as it is, and as a QR code. */
   readonly code: string;
+  /** Where the code is its beginning alone, what is said of the whole one; there is no QR code then. */
+  readonly inFile?: string | undefined;
   /** What the adult asks; smaller, then shortened with an ellipsis, where it does not fit. */
   readonly question?: string | undefined;
   /** What the sheet is, such as `in every box · step 3`. */
@@ -70,6 +72,7 @@ export function drawFoot({
   orientation,
   margin,
   code,
+  inFile,
   question = '',
   about = '',
   labels,
@@ -77,9 +80,10 @@ export function drawFoot({
 }: Foot): Group {
   const area = printArea(paper, orientation, margin);
   const [right, bottom] = [area.left + area.width, area.top + area.height];
-  const qr = drawQr(code, labels.qr);
-  const row = { left: area.left, right: right - qr.sideMm - Math.max(GAP_MM, qr.quietMm) };
-  const lines = codeLines(code, row);
+  const qr = inFile ? undefined : drawQr(code, labels.qr);
+  const qrMm = qr ? qr.sideMm + Math.max(GAP_MM, qr.quietMm) : 0;
+  const row = { left: area.left, right: right - qrMm };
+  const lines = inFile ? [code, inFile] : codeLines(code, row);
   const lowerMm = bottom - 1.2 - (lines.length > 0 ? CODE_GAP_MM : 0) - lines.length * CODE_LINE_MM;
   return group('foot', [
     ...(lines.length > MOST_BELOW_QUESTION ? [] : upperRow(question, about, row, lowerMm - 6.4)),
@@ -88,7 +92,7 @@ export function drawFoot({
       const baselineMm = bottom - 0.8 - (lines.length - 1 - index) * CODE_LINE_MM;
       return text(words, row.left, baselineMm, LEAST_EM_MM, { colour: INK });
     }),
-    { ...qr.group, transform: moveBy(right - qr.sideMm, bottom - qr.sideMm) },
+    ...(qr ? [{ ...qr.group, transform: moveBy(right - qr.sideMm, bottom - qr.sideMm) }] : []),
   ]);
 }
 

@@ -6,6 +6,7 @@ export * from './fit-text.ts';
 export * from './furniture.ts';
 export * from './ink.ts';
 export * from './layout.ts';
+export * from './mirror.ts';
 export * from './nodes.ts';
 export * from './paper.ts';
 export * from './print-style.ts';

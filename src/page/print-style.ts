@@ -1,10 +1,9 @@
 // How a sheet is to be printed, as far as the making of its tasks must know.
-import type { PictureChoice } from '../figures/index.ts';
+import type { FigureStock, PictureChoice } from '../figures/index.ts';
 import type { Language } from '../languages/index.ts';
-import type { ColourStock } from '../palette/index.ts';
 
 /** In `grey` print colours are greys that carry their initial, so that nothing rests on hue. */
-export interface PrintStyle extends ColourStock {
+export interface PrintStyle extends FigureStock {
   /** The hand that writes, where it is not the right one: no model stands under it. */
   readonly hand?: 'left';
   /** `saving`: figures as outlines wherever what is asked does not hang on how they are filled. */

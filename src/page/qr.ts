@@ -2,6 +2,7 @@
 import { encode } from 'uqr';
 import { scaleBy, transformPath } from '../base/index.ts';
 import { INK } from './ink.ts';
+import { kept } from './mirror.ts';
 import { filled, group } from './nodes.ts';
 import { modulesPath } from './qr-outline.ts';
 import type { Group } from './scene.ts';
@@ -32,7 +33,7 @@ export function drawQr(words: string, alt: string): QrDrawing {
   const { data, size } = encode(words, { ecc: isLong ? 'L' : 'M', border: 0 });
   const outline = transformPath(modulesPath(data), scaleBy(moduleMm));
   return {
-    group: group('qr', [filled(outline, INK)], alt),
+    group: kept(group('qr', [filled(outline, INK)], alt), (size * moduleMm) / 2),
     sideMm: size * moduleMm,
     quietMm: QUIET_MODULES * moduleMm,
   };

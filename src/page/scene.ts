@@ -65,6 +65,11 @@ export interface Group {
   readonly mark?: number;
   /** Absent: neither. */
   readonly use?: Use;
+  /**
+   * On a page that is read from right to left it keeps its look and only moves: what stands at this x of its own
+   * coordinates, in mm, comes to stand as far from the other side. Absent: what it holds is placed mirrored.
+   */
+  readonly keptAboutMm?: number;
   /** The figure that is drawn here, for programs that make the page in another way; no file shows it. */
   readonly shows?: Figure;
   /** The place in its task of the figure that it shows, a whole number from 0; only where the task was traced. */

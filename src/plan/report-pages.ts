@@ -7,6 +7,7 @@ import {
   INK,
   type Page,
   type Pages,
+  pageIn,
   pageSize,
   printArea,
   QUIET_INK,
@@ -34,11 +35,13 @@ export function reportPages(given: Report): Pages {
   const stacks = stacksOf(report, body);
   const size = pageSize(report.paper, 'portrait');
   const pages = stacks.map(
-    (stack, place): Page => ({
-      ...size,
-      title: stacks.length === 1 ? given.title : `${given.title} (${place + 1} / ${stacks.length})`,
-      nodes: [stack, footOf(report.foot, `${place + 1} / ${stacks.length}`, area)],
-    }),
+    (stack, place): Page =>
+      pageIn(given.language, {
+        ...size,
+        title:
+          stacks.length === 1 ? given.title : `${given.title} (${place + 1} / ${stacks.length})`,
+        nodes: [stack, footOf(report.foot, `${place + 1} / ${stacks.length}`, area)],
+      }),
   );
   return { title: given.title, language: given.language, pages };
 }

@@ -45,6 +45,7 @@ const SCRIPTS: readonly (readonly [start: string, languages: readonly string[]])
   ['greek', ['el']],
   ['devanagari', ['hi', 'mr', 'ne', 'sa', 'kok', 'mai', 'bho']],
   ['arabic', ['ar', 'fa', 'ur', 'ps', 'ckb', 'sd', 'ug']],
+  ['spanish', ['es']],
 ];
 
 /** The kinds of things that a count has any of. */
@@ -82,14 +83,23 @@ function sightsOf(vision: ColourVision): readonly Sight[] {
   return vision === 'red-green' ? ['protan', 'deutan'] : [vision];
 }
 
-/** The contents of an activity that are for everybody or in a script of the child's languages. */
+/** Latin letters, which are everybody's but those who are known to write otherwise. */
+const LATIN_LETTERS: readonly string[] = ['capitals', 'small-letters'];
+
+/**
+ * The contents of an activity that are for everybody or in a script of the child's languages; without the Latin letters
+ * where each of its languages has letters of its own among the contents.
+ */
 export function contentsFor({ parameters }: Activity, { languages }: Bounds): readonly string[] {
   const content = parameters.content;
   const all = content?.kind === 'choice' ? content.values : [];
   const spoken = languages.map((tag) => tag.split('-')[0] ?? tag);
+  const scriptOf = (name: string) => SCRIPTS.find(([start]) => name.startsWith(`${start}-`))?.[1];
+  const own = all.flatMap((name) => scriptOf(name) ?? []);
+  const isElsewhere = spoken.length > 0 && spoken.every((language) => own.includes(language));
   return all.filter((name) => {
-    const script = SCRIPTS.find(([start]) => name.startsWith(`${start}-`));
-    return script === undefined || script[1].some((language) => spoken.includes(language));
+    if (isElsewhere && LATIN_LETTERS.includes(name)) return false;
+    return scriptOf(name)?.some((language) => spoken.includes(language)) ?? true;
   });
 }
 

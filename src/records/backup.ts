@@ -1,6 +1,6 @@
 // The backup file: all real entries as readable JSON, written the same for the same entries, read with suspicion.
 import { z } from 'zod';
-import { accept, asGot, type Refusal, type Result, refuse } from '../base/index.ts';
+import { accept, asGot, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import { closedObject, readJson, refusalsOf, wholeNumber } from '../sheets/index.ts';
 import { type Entry, entryText } from './entry.ts';
 import { entrySchema } from './entry-schema.ts';
@@ -61,5 +61,11 @@ const headSchema = z.looseObject(head);
 const fileSchema = closedObject({ ...head, entries: z.array(entrySchema) });
 
 function tooBig(got: number): Refusal {
-  return { code: 'too-big', at: WHAT, got, max: BACKUP_CHARACTERS, unit: 'characters' };
+  return {
+    code: 'too-big',
+    at: WHAT,
+    got,
+    max: BACKUP_CHARACTERS,
+    unit: told('reasons', 'amount.characters'),
+  };
 }

@@ -30,7 +30,7 @@ const LATEST_MS = 2 ** 44 - 1;
 const LANGUAGE = /^[a-z]{2,3}(-[A-Za-z0-9]{2,8}){0,3}$/;
 const MONTH = /^(19|20)\d\d-(0[1-9]|1[0-2])$/;
 const CODE = new RegExp(
-  `^[${CODE_ALPHABET}]{4}(-[${CODE_ALPHABET}]{4}){0,38}(-[${CODE_ALPHABET}]{1,4})?$`,
+  `^[${CODE_ALPHABET}]{4}(-[${CODE_ALPHABET}]{4}){0,798}(-[${CODE_ALPHABET}]{1,4})?$`,
 );
 
 const text = (most: number) => z.string().min(1).max(most);

@@ -7,6 +7,7 @@ import {
   type Orientation,
   type Page,
   type PageChoice,
+  pageIn,
   pageSize,
   printArea,
   type SceneNode,
@@ -59,9 +60,9 @@ export function adultPages(
   const columns = (above: Area) => firstColumns(pack, language, page, above, isPrinted);
   const { nodes, rest, hasList } = firstPage(pack, language, body, columns);
   const first = { ...size, title: words.title, nodes: [title.group, ...nodes] };
-  if (hasList) return [first];
-  const further = furtherPages(pack, language, page, rest);
-  return [first, ...further.map((more) => ({ ...size, title: words.continued, nodes: more }))];
+  const further = hasList ? [] : furtherPages(pack, language, page, rest);
+  const pages = [first, ...further.map((nodes) => ({ ...size, title: words.continued, nodes }))];
+  return pages.map((each) => pageIn(language, each));
 }
 
 interface FirstPage {

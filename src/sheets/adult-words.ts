@@ -41,7 +41,11 @@ export function adultWords(language: Language): AdultWords {
     cautions: say.all('care'),
     moreSheets: (count) => say('sheets.more', { count }),
     proof: (tasks, doubts) => say('proof', { tasks, doubts, proven: tasks - doubts }),
-    doubt: (sheet, task, reason) => say(`doubt.${reason}`, { sheet, task }),
+    doubt: (sheet, task, reason, why) =>
+      why.reduce(
+        (before, next) => say('doubt.why', { before, next }),
+        say(`doubt.${reason}`, { sheet, task }),
+      ),
   };
 }
 

@@ -14,8 +14,10 @@ import {
   INK,
   insetArea,
   isolated,
+  kept,
   type Page,
   type PageChoice,
+  pageIn,
   pageSize,
   printArea,
   sheetArea,
@@ -76,11 +78,11 @@ function answerPage(run: Run, number: number, of: number, language: Language): P
   const smalls = run.sheets.map((sheet, index) =>
     smallSheet(sheet, run.from + index, placeAt(places, index), language),
   );
-  return {
+  return pageIn(language, {
     ...pageSize(paper, orientation),
     title: words,
     nodes: [title.draw(area.left, area.top), ...smalls],
-  };
+  });
 }
 
 function placeAt(places: readonly Area[], index: number): Area {
@@ -102,10 +104,12 @@ function smallSheet(sheet: Sheet, number: number, place: Area, language: Languag
     compose(scaleBy(scale), moveBy(-area.left, -area.top)),
   );
   const outline = rectanglePath(frame.left, frame.top, frame.width, frame.height, 2);
+  // Already as they stand on their page, on which margins are alike at both sides.
+  const answers = group('answers', taskGroups(sheet, true, language));
   return group('answer-sheet', [
     label(sheet, number, place, language),
     stroked(outline, { colour: FAINT_INK, widthMm: FINE_MM }),
-    { ...group('answers', taskGroups(sheet, true, language)), transform: place0 },
+    { ...kept(answers, area.left + area.width / 2), transform: place0 },
   ]);
 }
 

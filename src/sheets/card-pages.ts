@@ -6,6 +6,7 @@ import {
   type Group,
   group,
   inkArea,
+  kept,
   type Orientation,
   type Page,
   placeScaled,
@@ -52,6 +53,7 @@ export function cardPages(sheet: Sheet, language: Language = 'en'): readonly Pag
     const tasks = plan.tasks.slice(from, from + perPage);
     const places = gridInMiddle(tasks.length, plan, area, CUT_GAP_MM);
     return cutPage({
+      language,
       page: plan.page,
       title: words.cardsTitle(sheet.code),
       foot: [words.cards(sheet.code), words.page(index + 1, pages)],
@@ -71,7 +73,8 @@ function drawCard({ drawing, ink }: DrawnTask, place: Area, label: string): Grou
     height: place.height - PAD_MM - LABEL_MM,
   };
   // From the ink's own corner, so that it stands in the middle.
-  const fromInk = { ...group('card-task', [drawing]), transform: moveBy(-ink.left, -ink.top) };
+  const inked = kept(group('card-task', [drawing]), ink.left + ink.width / 2);
+  const fromInk = { ...inked, transform: moveBy(-ink.left, -ink.top) };
   const task = placeScaled(fromInk, { widthMm: ink.width, heightMm: ink.height }, inside);
   return group('card', [cutLine(place), task, cardLabel(label, place)]);
 }

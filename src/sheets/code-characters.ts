@@ -1,5 +1,5 @@
 // The characters of a sheet code: an alphabet without look-alikes, the check character, and reading what was typed.
-import { accept, asGot, type Result, refuse } from '../base/index.ts';
+import { accept, asGot, type Result, refuse, told } from '../base/index.ts';
 
 /**
  * 23 characters, so that arithmetic modulo the prime 23 guards them. Left out because they are
@@ -11,8 +11,10 @@ export const CODE_BASE = CODE_ALPHABET.length;
 /** A primitive root modulo 23: its powers run through all of 1 to 22. */
 const ROOT = 5;
 const GROUP = 4;
-/** The most characters of a code, hyphens included: what the QR code at the foot of a sheet has room for. */
-export const LONGEST_CODE = 200;
+/** The most characters of a code that is printed, hyphens included: what the QR code at the foot has room for. */
+export const LONGEST_PRINTED_CODE = 200;
+/** The most of any code; longer than what is printed are those of sheets with many changes, which pack files hold. */
+export const LONGEST_CODE = 4000;
 /** Signs that people and word processors put between groups. */
 const SEPARATORS = /[\s\-\u2010-\u2015\u2212]/u;
 
@@ -53,8 +55,13 @@ export function groupedText(digits: readonly number[]): string {
   return groups.join('-');
 }
 
-/** Longer codes are those of sheets that were changed by hand; where room is short their beginning stands for them. */
+/** Longer codes are those of sheets that were changed; where room is short their beginning stands for them. */
 const LONGEST_IN_FULL = 49;
+
+/** Whether the sheet has no room for the code, so that a pack file must hold it. */
+export function isTooLongToPrint(code: string): boolean {
+  return code.length > LONGEST_PRINTED_CODE;
+}
 
 /** The code where there is room for a short one alone, such as in a list. */
 export function shortCode(code: string): string {
@@ -72,7 +79,7 @@ export function digitsOf(typed: string): Result<readonly number[]> {
       at: 'sheet code',
       got: typed.length,
       max: LONGEST_CODE,
-      unit: 'characters',
+      unit: told('reasons', 'amount.characters'),
     });
   }
   const digits: number[] = [];
@@ -86,7 +93,7 @@ export function digitsOf(typed: string): Result<readonly number[]> {
     ? refuse({
         code: 'missing',
         at: 'sheet code',
-        expected: 'the code printed at the foot of a sheet',
+        expected: told('reasons', 'expected.code'),
       })
     : accept(digits);
 }
@@ -96,7 +103,7 @@ function refuseCharacter(character: string, place: number): Result<never> {
     code: 'unreadable',
     at: `sheet code › character ${place}`,
     got: asGot(character),
-    expected: `one of ${CODE_ALPHABET} (look-alikes such as 0 O 1 I L 5 S 8 B Z are never printed)`,
+    expected: told('reasons', 'expected.character', { alphabet: CODE_ALPHABET }),
   });
 }
 

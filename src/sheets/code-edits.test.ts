@@ -1,12 +1,23 @@
-// Codes of sheets that were changed by hand: the same sheet again, older codes as they were, forged ones refused.
+// Codes of sheets that were changed: the same sheet again, older codes as they were, forged ones refused.
 import { describe, expect, it } from 'vitest';
+import { activityOf } from '../activities/index.ts';
 import type { TaskEdit } from '../editing/index.ts';
 import { readCode, writeCode } from './code.ts';
-import { CODE_BASE, checkDigitOf, digitsOf, groupedText, LONGEST_CODE } from './code-characters.ts';
+import {
+  CODE_BASE,
+  checkDigitOf,
+  digitsOf,
+  groupedText,
+  LONGEST_CODE,
+  LONGEST_PRINTED_CODE,
+} from './code-characters.ts';
+import { changesRefusal } from './code-edits.ts';
 import { checkPackText } from './pack-check.ts';
+import { sheetsInPackText } from './pack-codes.ts';
 import { packFileText } from './pack-file.ts';
 import { packPages } from './pack-pages.ts';
 import { makeSheet, type Sheet } from './sheet.ts';
+import { sheetPage } from './sheet-page.ts';
 import { DEFAULT_PAGE, type SheetSpec } from './sheet-spec.ts';
 
 const SPEC: SheetSpec = {
@@ -64,12 +75,30 @@ describe('a code with changes', () => {
     }
   });
 
+  it('that is too long to print makes the same sheet; its foot says where the whole code is', () => {
+    const figures = Array.from({ length: 4 }, (_, place) => [place, { colour: 'pink' }] as const);
+    const edits = Array.from({ length: 6 }, (_, task) => ({ ...NONE, task, seed: 5, figures }));
+    const made = makeSheet({ ...SPEC, activity: 'odd-one-out', step: 2, tasks: 6, edits });
+    if (!made.ok) throw new Error(JSON.stringify(made.refusals));
+    const { code, spec } = made.value;
+    expect(code.length).toBeGreaterThan(LONGEST_PRINTED_CODE);
+    expect(readCode(code)).toEqual({ ok: true, value: spec });
+    const page = JSON.stringify(sheetPage(made.value));
+    expect(page).toContain('it is in the pack file');
+    expect(page).not.toContain('"qr"');
+    expect(page).not.toContain(code);
+    const filed = sheetsInPackText(packFileText({ sheets: [made.value] }));
+    expect(filed).toMatchObject({ ok: true, value: [{ code, isChanged: true }] });
+  });
+
   it('that has no room for them is refused with what to do, and nothing is lost', () => {
-    const figures = Array.from({ length: 3 }, (_, place) => [place, { colour: 'pink' }] as const);
-    const many = Array.from({ length: 12 }, (_, task) => ({ ...NONE, task, seed: 5, figures }));
-    const spec = { ...SPEC, activity: 'odd-one-out', step: 2, tasks: 8 } as const;
-    const made = makeSheet({ ...spec, edits: many.slice(0, 8) });
-    expect(made).toMatchObject({ ok: false, refusals: [{ code: 'does-not-fit' }] });
+    const figures = Array.from({ length: 64 }, (_, place) => [place, { colour: 'pink' }] as const);
+    const edits = [{ ...NONE, figures }];
+    const activity = activityOf('mirror-half');
+    expect(changesRefusal(activity, edits, undefined)).toMatchObject({
+      code: 'does-not-fit',
+      got: 64,
+    });
   });
 
   it('is never longer than what is read', () => {
@@ -84,7 +113,7 @@ describe('a sheet that is not certain', () => {
     expect(sheet.doubts).toHaveLength(1);
     const pages = [...packPages({ sheets: [sheet] }).pages];
     const words = JSON.stringify(pages[0]?.nodes);
-    expect(words).toContain('Changed by hand, and not certain');
+    expect(words).toContain('Changed, and not certain');
     expect(words).toContain('task 2');
     expect(words).toContain('1 of the 2 tasks');
   });

@@ -1,6 +1,6 @@
-// What a sheet code carries of changes by hand, task by task: from version 3 on.
+// What a sheet code carries of changes, task by task: from version 3 on.
 import type { Activity } from '../activities/index.ts';
-import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
+import { accept, MAX_SEED, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import {
   isIdle,
   MOST_FACTS,
@@ -25,6 +25,7 @@ import {
   TEXTURES,
 } from '../figures/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
+import { LONGEST_CODE } from './code-characters.ts';
 import { digitsNeeded, type Packed, type Unpacking } from './code-packing.ts';
 
 /** Room for what may be added without a new version: more places, forms, fills, colours. */
@@ -50,8 +51,8 @@ const SEED_RADIX = MAX_SEED + 1;
 const THOUSANDTHS = 4096;
 /** Digits that the number of an own picture takes, and those that say which there are. */
 const PICTURE_DIGITS = { each: 7, all: 3 };
-/** Digits of a code that are left for changes: a sheet's own take 30 at most, and 40 hyphens stand between. */
-const MOST_DIGITS = 128;
+/** Digits of a code that are left for changes: a sheet's own take 30 at most, and each fifth character is a hyphen. */
+const MOST_DIGITS = Math.floor((LONGEST_CODE * 4) / 5) - 32;
 
 /** How one attribute of a figure is told. */
 interface AttributeCode {
@@ -152,11 +153,11 @@ export function changesRefusal(
   const changes = edits.reduce((sum, edit) => sum + edit.figures.length + edit.facts.length, 0);
   return {
     code: 'does-not-fit',
-    at: `${activity.id} › changes by hand`,
+    at: `${activity.id} › changes`,
     got: changes,
     max: Math.min(changes - 1, Math.floor((changes * most) / digits)),
-    unit: 'changes in the code at the foot of the sheet',
-    advice: 'take some back, or draw a whole task again, which takes the room of one',
+    unit: told('reasons', 'amount.changes'),
+    advice: told('reasons', 'do.take-back'),
   };
 }
 
@@ -231,9 +232,9 @@ export function takeEdits(
   if (count === 0 || !isWhole || read.some(({ task }) => task >= tasks)) {
     return refuse({
       code: 'unreadable',
-      at: 'sheet code › changes by hand',
+      at: 'sheet code › changes',
       got: 'changes that no sheet has',
-      expected: 'a code that was printed on a sheet',
+      expected: told('reasons', 'expected.code.printed'),
     });
   }
   return accept({ edits: read });

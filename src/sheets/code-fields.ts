@@ -1,8 +1,9 @@
 // What a sheet code carries, field by field; written and read from the same list of radices.
 import type { Activity, ActivityId, Parameter, Value, Values } from '../activities/index.ts';
-import { accept, MAX_SEED, type Result, refuse } from '../base/index.ts';
+import { accept, MAX_SEED, type Result, refuse, told } from '../base/index.ts';
 import {
   idText,
+  LATER_CONTENT_IDS,
   MOST_OWN_ON_SHEET,
   OWN_IDS,
   ownIdNumber,
@@ -12,6 +13,7 @@ import {
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../page/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import { editFields, takeEdits } from './code-edits.ts';
+import { letterFields, takeLetters } from './code-letters.ts';
 import type { Packed, Unpacking } from './code-packing.ts';
 import { MOST_TASKS, printChoicesOf, type SheetSpec } from './sheet-spec.ts';
 
@@ -28,11 +30,13 @@ const PICTURES_RADIX = { alone: 2, count: 16, id: OWN_IDS };
 
 /**
  * Versions of what a code carries. The first says nothing of extras, and is what a sheet without them has; the third
- * also says what was changed by hand.
+ * also says what was changed; the fourth knows the later contents and the letters of a name, and says what the third says.
+ * Own pictures are among the extras, so that versions 2 and 3 name them; a sheet of letters, whose version is 4, has none.
  */
-export type CodeVersion = 1 | 2 | 3;
+export type CodeVersion = 1 | 2 | 3 | 4;
 
 export function versionFor(spec: SheetSpec): CodeVersion {
+  if (spec.letters !== undefined || isLater(spec.values.content)) return 4;
   if (spec.edits !== undefined) return 3;
   return hasExtras(spec) ? 2 : 1;
 }
@@ -41,13 +45,27 @@ function hasExtras(spec: SheetSpec): boolean {
   return spec.colours !== undefined || layoutNumber(spec) > 0;
 }
 
+function isLater(content: Value | undefined): boolean {
+  return LATER_CONTENT_IDS.some((later) => later === content);
+}
+
+/** Values of a choice as a version counts them: the fourth those that came later behind all others, with room for more. */
+function countedValues(values: readonly string[], version: CodeVersion): readonly string[] {
+  const first = values.filter((value) => !isLater(value));
+  return version < 4 ? first : [...first, ...values.filter(isLater)];
+}
+
+const CHOICES_RADIX = 64;
+
 /** How many values a parameter can take. */
-function radixOf(parameter: Parameter): number {
+function radixOf(parameter: Parameter, version: CodeVersion): number {
   switch (parameter.kind) {
     case 'whole':
       return parameter.max - parameter.min + 1;
     case 'choice':
-      return parameter.values.length;
+      return version >= 4 && parameter.values.some(isLater)
+        ? CHOICES_RADIX
+        : countedValues(parameter.values, version).length;
     case 'yes-no':
       return 2;
   }
@@ -64,9 +82,20 @@ export function fieldsOf(activity: Activity, spec: SheetSpec, changed?: Values):
     { value: PRINT_CHOICES.indexOf(spec.print), radix: RADIX.print },
     ...extraFields(spec),
     { value: changed ? 1 : 0, radix: RADIX.changed },
-    ...(changed ? valueFields(activity, changed) : []),
+    ...(changed ? valueFields(activity, changed, versionFor(spec)) : []),
     { value: spec.seed, radix: SEED_RADIX },
+    ...(versionFor(spec) === 4 ? fourthFields(spec) : []),
     ...(spec.edits === undefined ? [] : editFields(spec.edits, spec.pictures)),
+  ];
+}
+
+/** Whether there are letters of a name, and which; whether there are changes, which follow. */
+function fourthFields(spec: SheetSpec): readonly Packed[] {
+  const { letters, edits } = spec;
+  return [
+    { value: letters === undefined ? 0 : 1, radix: RADIX.changed },
+    ...(letters === undefined ? [] : letterFields(spec)),
+    { value: edits === undefined ? 0 : 1, radix: RADIX.changed },
   ];
 }
 
@@ -116,7 +145,7 @@ function takePictures(fields: Unpacking): Result<Pick<SheetSpec, 'pictures'>> {
     code: 'unreadable',
     at: `${AT} › own pictures`,
     got: count,
-    expected: `1 to ${MOST_OWN_ON_SHEET} pictures in order`,
+    expected: told('reasons', 'expected.pictures.order', { most: MOST_OWN_ON_SHEET }),
   });
 }
 
@@ -126,7 +155,7 @@ function takeExtras(fields: Unpacking): Result<Extras> {
   const mask = has ? fields.take(EXTRAS_RADIX.colours) : 0;
   const layout = has ? fields.take(EXTRAS_RADIX.layout) : 0;
   if ((layout | LAYOUT_KNOWN) !== LAYOUT_KNOWN) {
-    const because = 'the code was made by a Samewise that knows more of them';
+    const because = told('reasons', 'code.newer');
     const got = `number ${layout}`;
     const choices = [`sums of ${Object.values(LAYOUT_BITS).join(', ')}`];
     return refuse({ code: 'not-a-choice', at: `${AT} › layout`, got, choices, because });
@@ -148,30 +177,34 @@ interface Extras extends Pick<SheetSpec, 'colours' | 'pictures' | 'hand' | 'size
   readonly margin?: 'pocket';
 }
 
-function valueFields(activity: Activity, values: Values): readonly Packed[] {
+function valueFields(activity: Activity, values: Values, version: CodeVersion): readonly Packed[] {
   return Object.entries(activity.parameters).map(([name, parameter]) => ({
-    value: numberOfValue(parameter, values[name]),
-    radix: radixOf(parameter),
+    value: numberOfValue(parameter, values[name], version),
+    radix: radixOf(parameter, version),
   }));
 }
 
-function numberOfValue(parameter: Parameter, value: Value | undefined): number {
+function numberOfValue(
+  parameter: Parameter,
+  value: Value | undefined,
+  version: CodeVersion,
+): number {
   switch (parameter.kind) {
     case 'whole':
       return Number(value) - parameter.min;
     case 'choice':
-      return parameter.values.indexOf(String(value));
+      return countedValues(parameter.values, version).indexOf(String(value));
     case 'yes-no':
       return value === true ? 1 : 0;
   }
 }
 
-function valueOfNumber(parameter: Parameter, number: number): Value {
+function valueOfNumber(parameter: Parameter, number: number, version: CodeVersion): Value {
   switch (parameter.kind) {
     case 'whole':
       return parameter.min + number;
     case 'choice':
-      return parameter.values[number] ?? '';
+      return countedValues(parameter.values, version)[number] ?? '';
     case 'yes-no':
       return number === 1;
   }
@@ -212,7 +245,7 @@ export function readFields(
   if (!print.ok) return print;
   const extras: Result<Extras> = version === 1 ? accept({}) : takeExtras(fields);
   if (!extras.ok) return extras;
-  const values = fields.take(RADIX.changed) === 1 ? takeValues(fields, activity) : {};
+  const values = fields.take(RADIX.changed) === 1 ? takeValues(fields, activity, version) : {};
   const seed = fields.take(SEED_RADIX);
   const { margin, ...others } = extras.value;
   const choices = printChoicesOf({
@@ -224,19 +257,28 @@ export function readFields(
     print: print.value,
     ...others,
   });
-  const edits: Result<Pick<SheetSpec, 'edits'>> =
-    version < 3 ? accept({}) : takeEdits(fields, tasks, extras.value.pictures);
+  const asked = { activity: id, step, values };
+  const letters = version === 4 && hasMore(fields) ? takeLetters(fields, asked) : {};
+  const hasEdits = version === 4 ? hasMore(fields) : version === 3;
+  const { pictures } = extras.value;
+  const edits: Result<Pick<SheetSpec, 'edits'>> = hasEdits
+    ? takeEdits(fields, tasks, pictures)
+    : accept({});
   if (!edits.ok) return edits;
-  const spec = { activity: id, step, values, seed, tasks, ...choices, ...edits.value };
+  const spec = { ...asked, seed, tasks, ...choices, ...letters, ...edits.value };
   return accept({ activity, spec });
+}
+
+function hasMore(fields: Unpacking): boolean {
+  return fields.take(RADIX.changed) === 1;
 }
 
 const AT = 'sheet code';
 
-function takeValues(fields: Unpacking, activity: Activity): Values {
+function takeValues(fields: Unpacking, activity: Activity, version: CodeVersion): Values {
   const values = Object.entries(activity.parameters).map(
     ([name, parameter]) =>
-      [name, valueOfNumber(parameter, fields.take(radixOf(parameter)))] as const,
+      [name, valueOfNumber(parameter, fields.take(radixOf(parameter, version)), version)] as const,
   );
   return Object.fromEntries(values);
 }
@@ -257,6 +299,6 @@ function refuseActivity(
     at: `${AT} › activity`,
     got: `number ${number}`,
     choices: activities.map(([id, activity]) => `${activity.codeNumber} (${id})`),
-    because: 'the code was made by a Samewise that knows more activities',
+    because: told('reasons', 'code.activities'),
   });
 }

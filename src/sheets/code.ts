@@ -1,6 +1,6 @@
 // The sheet code: the short text on a sheet from which the same sheet is made again.
 import { ACTIVITY_IDS, type Activity, type ActivityId, activityOf } from '../activities/index.ts';
-import { accept, type Result, refuse } from '../base/index.ts';
+import { accept, type Result, refuse, told } from '../base/index.ts';
 import { checkDigitOf, digitsOf, groupedText, isChecked } from './code-characters.ts';
 import { type CodeVersion, fieldsOf, readFields, versionFor } from './code-fields.ts';
 import { packFields, unpack } from './code-packing.ts';
@@ -12,15 +12,17 @@ import { changesOf, valuesOf } from './sheet-values.ts';
  * code's numbers mean (a parameter's range, a rung of a ladder, a generator) raises it, and the
  * reader of each older version stays in `READERS`, turning what it reads into a spec of today.
  * Version 2 says more than version 1 and version 3 more than 2, all else alike: a sheet with nothing more to say has a
- * code of version 1, one that nobody changed by hand none of version 3.
+ * code of version 1, one that nobody changed none of version 3, and one that is not
+ * about letters of a name or a content that came later none of version 4.
  */
-export const MAKER_VERSION = 3;
+export const MAKER_VERSION = 4;
 
 type Reader = (digits: readonly number[]) => Result<SheetSpec>;
 const READERS: Readonly<Record<number, Reader>> = {
   1: (digits) => readVersion(1, digits),
   2: (digits) => readVersion(2, digits),
   3: (digits) => readVersion(3, digits),
+  4: (digits) => readVersion(4, digits),
 };
 export const READABLE_VERSIONS: readonly number[] = Object.keys(READERS).map(Number);
 
@@ -82,13 +84,13 @@ function readVersion(version: CodeVersion, digits: readonly number[]): Result<Sh
     !hasOwn &&
     !isIdle &&
     versionFor(spec) === version &&
-    (version < 3 || isAsWritten(spec, digits));
+    (version < 3 || isAsWritten(spec, version, digits));
   return isCanonical ? accept({ ...spec, values: changes }) : refuseUnwritten(version, digits);
 }
 
 /** A code with changes carries many numbers; it is read only as it would be written. */
-function isAsWritten(spec: SheetSpec, digits: readonly number[]): boolean {
-  return writeCode(spec) === codeOf([3, ...digits]);
+function isAsWritten(spec: SheetSpec, version: CodeVersion, digits: readonly number[]): boolean {
+  return writeCode(spec) === codeOf([version, ...digits]);
 }
 
 function codeOf(digits: readonly number[]): string {
@@ -100,7 +102,7 @@ function refuseUnwritten(version: CodeVersion, digits: readonly number[]): Resul
     code: 'unreadable',
     at: 'sheet code',
     got: codeOf([version, ...digits]),
-    expected: 'a code that was printed on a sheet',
+    expected: told('reasons', 'expected.code.printed'),
   });
 }
 

@@ -1,4 +1,5 @@
 // What all pages to cut have in common: dashed lines, one round each thing to cut out, and a small foot for the adult.
+import type { Language } from '../activities/index.ts';
 import { moveBy } from '../base/index.ts';
 import {
   type Area,
@@ -13,6 +14,7 @@ import {
   type Orientation,
   type Page,
   type PaperName,
+  pageIn,
   pageSize,
   printArea,
   QUIET_INK,
@@ -52,21 +54,22 @@ export function cutArea({ paper, orientation }: CutPageChoice, spareMm = SPARE_M
 }
 
 export interface CutPage {
+  readonly language: Language;
   readonly page: CutPageChoice;
   readonly title: string;
-  /** What the adult reads at the foot, at the left and at the right. */
-  readonly foot: readonly [left: string, right: string];
+  /** What the adult reads at the foot, at its beginning and at its end. */
+  readonly foot: readonly [begin: string, end: string];
   readonly nodes: readonly SceneNode[];
 }
 
 /** A page with its small foot: the sign for cutting, what it is, and which page of how many. */
-export function cutPage({ page, title, foot, nodes }: CutPage): Page {
+export function cutPage({ language, page, title, foot, nodes }: CutPage): Page {
   const { paper, orientation } = page;
-  return {
+  return pageIn(language, {
     ...pageSize(paper, orientation),
     title,
     nodes: [...nodes, footOf(printArea(paper, orientation), foot)],
-  };
+  });
 }
 
 function footOf({ left, top, width, height }: Area, [words, number]: CutPage['foot']): Group {

@@ -1,5 +1,5 @@
 // The children of a group as a person writes them down: names with commas or line ends between.
-import { accept, type Refusal, type Result, refuse } from '../base/index.ts';
+import { accept, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import { type GroupChild, LONGEST_NAME, MOST_CHILDREN } from './recipe.ts';
 
 /** No ladder has so many steps. */
@@ -12,11 +12,11 @@ export function readChildren(written: string, at: string): Result<readonly Group
     .map((name) => name.trim())
     .filter((name) => name !== '');
   if (names.length === 0) {
-    return refuse({ code: 'missing', at, expected: 'names with commas between' });
+    return refuse({ code: 'missing', at, expected: told('reasons', 'expected.names') });
   }
   if (names.length > MOST_CHILDREN) {
     const [got, max] = [names.length, MOST_CHILDREN];
-    return refuse({ code: 'too-big', at, got, max, unit: 'children' });
+    return refuse({ code: 'too-big', at, got, max, unit: told('reasons', 'amount.children') });
   }
   const children = names.map(childOf);
   const refusals = children.flatMap((child) => refusalsOfChild(child, at));
@@ -35,7 +35,7 @@ function refusalsOfChild({ name, shift = 0 }: GroupChild, at: string): readonly 
       ? [
           {
             ...({ code: 'too-big', at, got: name.length } as const),
-            ...{ max: LONGEST_NAME, unit: 'characters of a name' },
+            ...{ max: LONGEST_NAME, unit: told('reasons', 'amount.characters.name') },
           },
         ]
       : []),

@@ -8,10 +8,11 @@ import {
   type Result,
   randomFrom,
   refuse,
+  told,
 } from '../base/index.ts';
 import { difficultyOf, sheetDifficulty } from '../learner/index.ts';
 import { makePartSheet, type OnProgress, type Pack, placed, type SeededRecipe } from './pack.ts';
-import type { GroupChild, RecipePart, Sorting } from './recipe.ts';
+import type { GroupChild, Recipe, RecipePart, Sorting } from './recipe.ts';
 import type { Sheet, SheetChild } from './sheet.ts';
 import { shownOn } from './shown-on.ts';
 
@@ -30,6 +31,8 @@ interface Lot {
   readonly children: readonly number[];
   readonly wanted: number;
   readonly random: Random;
+  /** The name whose letters they are about; empty: what the recipe says. */
+  readonly named: Pick<Recipe, 'letters'>;
 }
 
 /**
@@ -49,8 +52,8 @@ export function makeGroupPack(
   let made = 0;
   onProgress(0, all);
   for (const [place, part] of parts.entries()) {
-    for (const lot of lotsOf(part, children, random.fork())) {
-      const sheets = equalSheets(recipe, lot, seen);
+    for (const lot of lotsOf(recipe, part, random.fork())) {
+      const sheets = equalSheets({ ...recipe, ...lot.named }, lot, seen);
       if (!sheets.ok) return refuse(...placed(sheets.refusals, place, parts.length));
       deal(table, sheets.value, lot, place);
       made += lot.wanted;
@@ -85,8 +88,15 @@ function deal(
   }
 }
 
-/** A lot for each step that some child is at, in the order of the steps; each step has a stream of its own. */
-function lotsOf(part: RecipePart, children: readonly GroupChild[], random: Random): readonly Lot[] {
+/**
+ * A lot for each step that some child is at, in the order of the steps; each step has a stream of its own. Where each child
+ * has the letters of its own name, a lot for each child.
+ */
+function lotsOf(
+  { children = [], ownLetters = false }: Recipe,
+  part: RecipePart,
+  random: Random,
+): readonly Lot[] {
   const { ladder } = activityOf(part.activity);
   const stepOf = ({ shift = 0 }: GroupChild) =>
     Math.min(ladder.length, Math.max(1, part.step + shift));
@@ -94,9 +104,27 @@ function lotsOf(part: RecipePart, children: readonly GroupChild[], random: Rando
     .map((_, index) => ({ step: index + 1, random: random.fork() }))
     .map(({ step, random }) => {
       const places = children.flatMap((child, place) => (stepOf(child) === step ? [place] : []));
-      return { part, step, random, children: places, wanted: places.length * part.sheets };
+      return {
+        part,
+        step,
+        random,
+        children: places,
+        wanted: places.length * part.sheets,
+        named: {},
+      };
     })
+    .flatMap((lot) => (ownLetters ? lotsOfNames(lot, children) : [lot]))
     .filter(({ wanted }) => wanted > 0);
+}
+
+function lotsOfNames(lot: Lot, children: readonly GroupChild[]): readonly Lot[] {
+  return lot.children.map((place) => ({
+    ...lot,
+    random: lot.random.fork(),
+    children: [place],
+    wanted: lot.part.sheets,
+    named: { letters: children[place]?.name ?? '' },
+  }));
 }
 
 interface Drawn {
@@ -153,8 +181,8 @@ function tooFew({ part, wanted }: Lot, max: number): Refusal {
     at: `${part.activity} › children`,
     got: wanted,
     max,
-    unit: 'different sheets of equal difficulty with these values',
-    advice: 'ask for fewer sheets, another step or another content',
+    unit: told('reasons', 'amount.sheets.equal'),
+    advice: told('reasons', 'do.other-sheets'),
   };
 }
 

@@ -3,7 +3,13 @@ export { adultPages } from './adult-page.ts';
 export { answerPages } from './answer-pages.ts';
 export { childOnSheet } from './child-on-sheet.ts';
 export { MAKER_VERSION, READABLE_VERSIONS, readCode, writeCode } from './code.ts';
-export { CODE_ALPHABET, LONGEST_CODE, shortCode } from './code-characters.ts';
+export {
+  CODE_ALPHABET,
+  isTooLongToPrint,
+  LONGEST_CODE,
+  LONGEST_PRINTED_CODE,
+  shortCode,
+} from './code-characters.ts';
 export { featuresToDo, materialsToDo } from './cut-demands.ts';
 export { cutPagesOf, notToBeCut } from './cut-pages.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
@@ -21,6 +27,7 @@ export {
   type StickerCount,
 } from './materials.ts';
 export { minutesFor } from './minutes.ts';
+export { lettersShown } from './name-tasks.ts';
 export { OWN_PICTURE_FIELDS } from './own-pictures.ts';
 export { makePartSheet, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
 export {
@@ -30,6 +37,7 @@ export {
   type OnChecked,
   type TaskFault,
 } from './pack-check.ts';
+export { type FiledSheet, sheetsInPackText } from './pack-codes.ts';
 export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
 export { packOfCodes } from './pack-of-codes.ts';
 export { type PackPagesOptions, packPages, printedPapers, sheetPages } from './pack-pages.ts';

@@ -1,5 +1,5 @@
 // Reading JSON that may be hostile: limited in size and depth, free of keys that reach into prototypes.
-import { accept, asGot, type Refusal, type Result, refuse } from '../base/index.ts';
+import { accept, asGot, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import { type PathPart, pathText } from './path-text.ts';
 
 export interface JsonLimits {
@@ -20,7 +20,7 @@ export function readJson(text: string, what: string, limits: JsonLimits): Result
       at: what,
       got: text.length,
       max: limits.characters,
-      unit: 'characters',
+      unit: told('reasons', 'amount.characters'),
     });
   }
   const parsed = parse(text, what);
@@ -41,13 +41,16 @@ function faultRefusal(message: string, text: string, what: string): Refusal {
   const got = asGot(text.trim() === '' ? 'nothing' : text.trim());
   const found = /position (\d+)/.exec(message);
   if (!found) {
-    const expected = message === '' ? 'JSON' : `JSON (${message})`;
+    const expected =
+      message === ''
+        ? told('reasons', 'expected.json')
+        : told('reasons', 'expected.json.fault', { fault: message });
     return { code: 'unreadable', at: what, got, expected };
   }
   const lines = text.slice(0, Number(found[1])).split('\n');
   const column = (lines[lines.length - 1] ?? '').length + 1;
   const at = `${what} › line ${lines.length}, column ${column}`;
-  return { code: 'unreadable', at, got, expected: 'JSON' };
+  return { code: 'unreadable', at, got, expected: told('reasons', 'expected.json') };
 }
 
 /** Walks without recursion, so that depth costs no stack. */
@@ -64,7 +67,7 @@ function checkNesting(root: unknown, what: string): Result<unknown> {
         at: pathText(what, path.slice(0, 4)),
         got: path.length + 1,
         max: DEEPEST,
-        unit: 'levels of nesting',
+        unit: told('reasons', 'amount.levels'),
       });
     }
     for (const [key, child] of Object.entries(value)) {

@@ -8,6 +8,7 @@ import {
   group,
   groupsWithRole,
   inkArea,
+  kept,
   type Orientation,
   type Page,
   placeScaled,
@@ -89,7 +90,9 @@ function keyOf({ group: found, transform }: FoundGroup): Key | undefined {
   const ink = inkArea(found, transform);
   if (!ink) return undefined;
   const toCorner = compose(moveBy(-ink.left, -ink.top), transform);
-  const drawing = { ...group('key-drawing', [found]), transform: toCorner };
+  const [scale, , , , x] = transform;
+  const middle = (ink.left + ink.width / 2 - x) / scale;
+  const drawing = { ...kept(group('key-drawing', [found]), middle), transform: toCorner };
   return { drawing, ink, looks: JSON.stringify(looksOf(drawing, moveBy(0, 0))) };
 }
 
@@ -130,6 +133,7 @@ export function keyCardPages(
   const pages = placedInRows([sized], area);
   return pages.map((placed, index) =>
     cutPage({
+      language,
       page,
       title: words.keyTitle(sheet.code),
       foot: [words.key(sheet.code), words.page(index + 1, pages.length)],

@@ -8,6 +8,7 @@ import {
   heading,
   line,
   type Page,
+  pageIn,
   pageSize,
   paragraph,
   printArea,
@@ -85,7 +86,7 @@ function pagesOf(
   return Array.from({ length: count }, (_, page) => {
     const body = { ...area, top: area.top + topMm, height: area.height - topMm };
     const own = rows.slice(page * perPage, (page + 1) * perPage);
-    return {
+    return pageIn(language, {
       ...pageSize(paper, orientation),
       title: words.pageTitle(page + 1, count),
       nodes: [
@@ -93,7 +94,7 @@ function pagesOf(
         how.draw(area.left, area.top + title.heightMm + GAP_MM),
         ...tableNodes(own, legend, from, body, language),
       ],
-    };
+    });
   });
 }
 

@@ -73,7 +73,9 @@ export const MESSAGES = {
   // Of {tasks} tasks {proven} were proven; {doubts} are left.
   proof:
     '{doubts, plural, =0 {{tasks, plural, =1 {The task of this pack was proven} other {All {tasks} tasks of this pack were proven}}} other {{proven, plural, =0 {None of the {tasks} tasks of this pack were proven} other {{proven} of the {tasks} tasks of this pack were proven}}}}: a solver that reads only what is printed found the answer in the key, and no other. A sheet is made again from the code at its foot.',
-  doubts: 'Changed by hand, and not certain',
+  doubts: 'Changed, and not certain',
+  // Then sentences that say why.
+  'doubt.why': '{before} {next}',
   'doubt.several': 'Sheet {sheet}: task {task} has more than one answer.',
   'doubt.none': 'Sheet {sheet}: task {task} has no answer.',
   'doubt.unfit': 'Sheet {sheet}: task {task} cannot be read one way.',

@@ -5,8 +5,10 @@ export const MESSAGES = {
   'foot.name': 'Name',
   'foot.date': 'Date',
   'foot.qr': 'The sheet code as a QR code',
+  // Below the beginning of a code.
+  'foot.inFile': 'The whole code is too long to print: it is in the pack file.',
   about: '{activity} · step {step}',
-  'about.changed': '{activity} · step {step} · changed by hand',
+  'about.changed': '{activity} · step {step} · changed',
   'title.sheet': '{activity}, step {step}, sheet {code}',
   'title.document': 'Samewise: {parts}',
   // Some sheets of an activity.

@@ -1,6 +1,6 @@
 // Proving a pack file again from its printed facts alone, whoever made it.
 import { type Activity, activityOf, type Task } from '../activities/index.ts';
-import { accept, type Refusal, type Result, refuse } from '../base/index.ts';
+import { accept, type Refusal, type Result, refuse, type Told } from '../base/index.ts';
 import { readCode } from './code.ts';
 import { telling } from './defect.ts';
 import { readJson } from './json-text.ts';
@@ -20,7 +20,7 @@ export interface TaskFault {
   readonly code: string;
   readonly activity: string;
   readonly reason: 'wrong' | 'ambiguous' | 'unfit';
-  readonly detail: string;
+  readonly detail: Told;
 }
 
 /** Something worth knowing that makes no task wrong. */

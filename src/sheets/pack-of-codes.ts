@@ -1,5 +1,5 @@
 // A pack of sheets that are made again from their codes.
-import { accept, type Refusal, type Result, refuse } from '../base/index.ts';
+import { accept, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import { readCode } from './code.ts';
 import type { OnProgress, Pack } from './pack.ts';
 import { makeSheet, type Sheet } from './sheet.ts';
@@ -14,7 +14,11 @@ export function packOfCodes(
   onProgress: OnProgress = () => {},
 ): Result<Pack> {
   if (codes.length === 0) {
-    return refuse({ code: 'missing', at: 'sheet codes', expected: 'at least one' });
+    return refuse({
+      code: 'missing',
+      at: 'sheet codes',
+      expected: told('reasons', 'expected.codes'),
+    });
   }
   const specs = allRead(codes);
   if (!specs.ok) return specs;

@@ -27,7 +27,7 @@ function sheetSchema(id: ActivityId) {
       name: z.string().min(1).max(LONGEST_NAME),
       isShared: z.boolean().optional(),
     }).optional(),
-    edited: z.literal(true).optional().describe('Whether a person changed it by hand.'),
+    edited: z.literal(true).optional().describe('Whether a person changed it.'),
     tasks: z.array(z.record(z.string(), z.unknown())).min(1).max(MOST_TASKS),
   });
 }

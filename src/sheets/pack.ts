@@ -7,6 +7,7 @@ import {
   type Result,
   randomFrom,
   refuse,
+  told,
 } from '../base/index.ts';
 import type { Framework } from './goals.ts';
 import { pathText } from './path-text.ts';
@@ -87,8 +88,8 @@ function addSheet(
       at: `${part.activity} › sheets`,
       got: part.sheets,
       max: before,
-      unit: 'different sheets with these values',
-      advice: `ask for ${before} or fewer`,
+      unit: told('reasons', 'amount.sheets.different'),
+      advice: told('reasons', 'do.fewer', { count: before }),
     },
   ];
 }

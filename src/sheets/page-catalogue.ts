@@ -1,7 +1,7 @@
 // The words of the pages that go round the tasks, in each language.
 import { WORDINGS } from '../activities/index.ts';
 import { inEachLanguage, type Language, type Say, sayIn } from '../languages/index.ts';
-import type { FootLabels } from '../page/index.ts';
+import { codeIn, type FootLabels } from '../page/index.ts';
 import { adultWords } from './adult-words.ts';
 import { goalsWords } from './goals-words.ts';
 import { MESSAGES } from './messages-en.ts';
@@ -27,7 +27,12 @@ function wordsIn(language: Language): PageWords {
   const say = sayIn(language, 'pages', MESSAGES);
   const { list } = WORDINGS[language];
   return {
-    foot: { name: say('foot.name'), date: say('foot.date'), qr: say('foot.qr') },
+    foot: {
+      name: say('foot.name'),
+      date: say('foot.date'),
+      qr: say('foot.qr'),
+    },
+    inFile: say('foot.inFile'),
     about: (activity, step) => say('about', { activity, step }),
     aboutChanged: (activity, step) => say('about.changed', { activity, step }),
     sheetTitle: (activity, step, code) => say('title.sheet', { activity, step, code }),
@@ -39,7 +44,7 @@ function wordsIn(language: Language): PageWords {
       );
       return say('title.document', { parts: list(names) });
     },
-    cut: cutWords(say),
+    cut: cutWords(say, language),
     marking: markingWords(say),
     adult: adultWords(language),
     goals: goalsWords(language),
@@ -58,14 +63,15 @@ function markingWords(say: SayPage): MarkingWords {
   };
 }
 
-function cutWords(say: SayPage): CutWords {
+function cutWords(say: SayPage, language: Language): CutWords {
+  const apart = (code: string) => ({ code: codeIn(language, code) });
   return {
-    cards: (code) => say('cut.cards', { code }),
+    cards: (code) => say('cut.cards', apart(code)),
     cardsTitle: (code) => say('cut.cards.title', { code }),
-    key: (code) => say('cut.key', { code }),
+    key: (code) => say('cut.key', apart(code)),
     keyTitle: (code) => say('cut.key.title', { code }),
     keyAlt: say('cut.key.alt'),
-    pieces: (code) => say('cut.pieces', { code }),
+    pieces: (code) => say('cut.pieces', apart(code)),
     piecesTitle: (code) => say('cut.pieces.title', { code }),
     page: (page, pages) => (pages === 1 ? '' : say('cut.page', { page, pages })),
   };

@@ -5,6 +5,8 @@ import type { ToCut } from './to-cut.ts';
 
 export interface PageWords {
   readonly foot: FootLabels;
+  /** At the foot, of a code that is too long to print. */
+  readonly inFile: string;
   readonly about: (activity: string, step: number) => string;
   /** Of a sheet that a person changed. */
   readonly aboutChanged: (activity: string, step: number) => string;
@@ -103,7 +105,12 @@ export interface AdultWords {
   /** How many tasks were proven, and of how many that cannot be said. */
   readonly proof: (tasks: number, doubts: number) => string;
   readonly doubts: string;
-  readonly doubt: (sheet: number, task: number, reason: 'several' | 'none' | 'unfit') => string;
+  readonly doubt: (
+    sheet: number,
+    task: number,
+    reason: 'several' | 'none' | 'unfit',
+    why: readonly string[],
+  ) => string;
 }
 
 /** Whole minutes; both may be the same. */

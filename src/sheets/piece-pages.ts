@@ -55,6 +55,7 @@ export function piecePages(sheet: Sheet, language: Language = 'en'): readonly Pa
   const words = pageWords(language).cut;
   return pages.map((placed, index) =>
     cutPage({
+      language,
       page: sheet.spec.page,
       title: words.piecesTitle(sheet.code),
       foot: [words.pieces(sheet.code), words.page(index + 1, pages.length)],

@@ -40,7 +40,10 @@ describe('a recipe', () => {
     const read = readRecipe({ ...RECIPE, parts, colours: ['blue', 'red', 'green'] });
     expect(read).toMatchObject({ ok: true, value: { colours: ['red', 'green', 'blue'] } });
     expect(refusalsOf({ ...RECIPE, parts, colours: ['red'] })).toMatchObject([
-      { at: 'recipe › parts[0] › by-key › response', because: 'only 1 colour is at hand' },
+      {
+        at: 'recipe › parts[0] › by-key › response',
+        because: { key: 'colours.few', values: { count: 1 } },
+      },
     ]);
     expect(refusalsOf({ ...RECIPE, colours: ['mauve'] })).toMatchObject([
       { code: 'not-a-choice', at: 'recipe › colours[0]', got: 'mauve' },
@@ -189,7 +192,7 @@ describe('a recipe', () => {
     expect(refusalsOf({ ...RECIPE, parts })[0]).toMatchObject({
       code: 'too-big',
       got: 5001,
-      unit: 'sheets',
+      unit: { key: 'amount.sheets' },
     });
   });
 

@@ -8,7 +8,7 @@ import {
   type Value,
   withNearestContent,
 } from '../activities/index.ts';
-import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
+import { accept, MAX_SEED, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import { MOST_OWN_ON_SHEET, ownPictureId } from '../figures/index.ts';
 import { aimAt } from '../learner/index.ts';
 import {
@@ -70,6 +70,8 @@ export interface Recipe extends PrintChoices {
   /** Absent: whoever makes the pack chooses one. */
   readonly seed?: number;
   readonly parts: readonly RecipePart[];
+  /** Whether the letters that each child's sheets are about are those of its own name; absent: not. */
+  readonly ownLetters?: boolean;
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly Framework[];
   /** What is printed after each sheet to be cut out; absent: nothing. */
@@ -155,6 +157,16 @@ export const recipeSchema = closedObject({
   size: z.enum(SIZES).optional(),
   ink: z.enum(INKS).optional(),
   parts: z.array(z.discriminatedUnion('activity', PART_SCHEMAS)).min(1).max(MOST_PARTS),
+  letters: z
+    .string()
+    .min(1)
+    .max(LONGEST_NAME)
+    .optional()
+    .describe('A name, or some letters: contents of letters are about these.'),
+  ownLetters: z
+    .boolean()
+    .optional()
+    .describe('Whether each child of a group gets the letters of its own name.'),
   goals: z.array(z.enum(FRAMEWORKS)).max(FRAMEWORKS.length).optional(),
   toCut: z.array(z.enum(TO_CUT)).max(TO_CUT.length).optional(),
   children: z.array(childSchema).min(1).max(MOST_CHILDREN).optional(),
@@ -178,7 +190,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
   if (!read.success) {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
-  const { seed, goals, children, sortedBy, onlyWith, made, quick } = read.data;
+  const { seed, goals, ownLetters, children, sortedBy, onlyWith, made, quick } = read.data;
   const unknown = knowPictures(read.data.pictures, 'recipe');
   if (unknown.length > 0) return refuse(...unknown);
   const choices = writtenChoices(read.data);
@@ -193,6 +205,7 @@ export function readRecipe(given: unknown): Result<Recipe> {
     parts,
     ...(goals === undefined ? {} : { goals }),
     ...toCutField(read.data.toCut),
+    ...(ownLetters === undefined ? {} : { ownLetters }),
     ...(children === undefined ? {} : { children: children.map(groupChild) }),
     ...(sortedBy === undefined ? {} : { sortedBy }),
     ...(onlyWith === undefined ? {} : { onlyWith }),
@@ -213,6 +226,7 @@ export function writtenChoices({
   hand,
   size,
   ink,
+  letters,
 }: WrittenChoices): PrintChoices {
   const { paper, orientation, margin } = page;
   return printChoicesOf({
@@ -230,12 +244,21 @@ export function writtenChoices({
     ...(hand === 'left' ? { hand } : {}),
     ...(size === 'large' ? { size } : {}),
     ...(ink === 'saving' ? { ink } : {}),
+    ...(letters === undefined ? {} : { letters }),
   });
 }
 
 export type WrittenChoices = Pick<
   z.infer<typeof recipeSchema>,
-  'page' | 'print' | 'colours' | 'pictures' | 'onlyOwnPictures' | 'hand' | 'size' | 'ink'
+  | 'page'
+  | 'print'
+  | 'colours'
+  | 'pictures'
+  | 'onlyOwnPictures'
+  | 'hand'
+  | 'size'
+  | 'ink'
+  | 'letters'
 >;
 
 type WrittenPart = z.infer<ReturnType<typeof partSchema>>;
@@ -245,12 +268,16 @@ function aimedPart(part: WrittenPart, index: number, style: PrintStyle): Result<
   const { step, difficulty } = part;
   const at = pathText('recipe', ['parts', index]);
   if (step !== undefined && difficulty !== undefined) {
-    const expected = 'a step or a difficulty';
+    const expected = told('reasons', 'expected.step');
     return refuse({ code: 'unreadable', at: `${at} › difficulty`, got: 'step too', expected });
   }
   if (step !== undefined) return accept(recipePart(part, step, givenValues(part)));
   if (difficulty === undefined) {
-    return refuse({ code: 'missing', at: `${at} › step`, expected: 'a step or a difficulty' });
+    return refuse({
+      code: 'missing',
+      at: `${at} › step`,
+      expected: told('reasons', 'expected.step'),
+    });
   }
   const aim = aimAt(activityOf(part.activity), difficulty, givenValues(part), style);
   if (!aim.ok)
@@ -297,6 +324,14 @@ export function countRefusals({ parts, children }: Recipe): readonly Refusal[] {
   const each = parts.reduce((sum, part) => sum + part.sheets, 0);
   const sheets = each * (children?.length ?? 1);
   return sheets > MOST_SHEETS
-    ? [{ code: 'too-big', at: 'recipe › parts', got: sheets, max: MOST_SHEETS, unit: 'sheets' }]
+    ? [
+        {
+          code: 'too-big',
+          at: 'recipe › parts',
+          got: sheets,
+          max: MOST_SHEETS,
+          unit: told('reasons', 'amount.sheets'),
+        },
+      ]
     : [];
 }

@@ -13,6 +13,7 @@ import {
   type Page,
   type Pages,
   type PaperName,
+  pageIn,
   pageSize,
   paragraph,
   printArea,
@@ -38,7 +39,11 @@ const ABOVE_SHARE = 0.35;
 /** The page as a document of its own, on the paper that goes into the printer for sheets of `paper`. */
 export function rulerPages(paper: PaperName, language: Language = 'en'): Pages {
   const words = pageWords(language).ruler;
-  return { title: words.title, language, pages: [rulerPage(printedPaperOf(paper), words)] };
+  return {
+    title: words.title,
+    language,
+    pages: [pageIn(language, rulerPage(printedPaperOf(paper), words))],
+  };
 }
 
 function rulerPage(paper: PaperName, words: RulerWords): Page {

@@ -1,6 +1,7 @@
 // What faults of a schema promise as refusals: the code, the path, what came, what is allowed.
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { saidIn } from '../../tests/said.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
 import { refusalsOf } from './schema-refusals.ts';
 
@@ -54,7 +55,7 @@ describe('a fault', () => {
     ],
     [{ extra: 1 }, { code: 'unknown-field', at: 'pack', choices: Object.keys(RIGHT) }],
   ])('%j gives the refusal that names it', (changes, expected) => {
-    expect(refusals(changes)[0]).toMatchObject(expected);
+    expect(refusals(changes).map(saidIn)[0]).toMatchObject(expected);
   });
 
   it('is told beside the others, none hides another', () => {

@@ -1,8 +1,8 @@
 // What a schema found wrong, as refusals with the path of each fault.
 import type { z } from 'zod';
-import { asGot, type Refusal } from '../base/index.ts';
+import { asGot, type Refusal, type Told, told } from '../base/index.ts';
 import { pathText } from './path-text.ts';
-import { fieldsIn, rangeIn } from './schema-parts.ts';
+import { fieldsIn, rangeIn, saidIn } from './schema-parts.ts';
 
 type Issue = z.core.$ZodIssue;
 type IssueOf<C extends Issue['code']> = Extract<Issue, { readonly code: C }>;
@@ -49,15 +49,22 @@ function refusalsOfIssue(
     case 'invalid_union':
       return unionRefusals(issue, value, what, [...path, ...issue.path]);
     default:
-      return [{ code: 'unreadable', at, got: asGot(value), expected: issue.message }];
+      return [
+        {
+          code: 'unreadable',
+          at,
+          got: asGot(value),
+          expected: saidIn(issue.message) ?? issue.message,
+        },
+      ];
   }
 }
 
 function typeRefusal(issue: IssueOf<'invalid_type'>, value: unknown, at: string): Refusal {
   const range = rangeIn(issue.message);
   const expected = range
-    ? `a whole number from ${range.min} to ${range.max}`
-    : (TYPE_NAMES[issue.expected] ?? issue.expected);
+    ? told('reasons', 'expected.whole', { ...range })
+    : typeName(issue.expected);
   return value === undefined
     ? { code: 'missing', at, expected }
     : { code: 'wrong-type', at, got: asGot(value), expected };
@@ -72,14 +79,10 @@ function sizeRefusal(
   if (range) return { code: 'out-of-range', at, got: asGot(value), ...range };
   const isSmall = issue.code === 'too_small';
   const bound = Number(isSmall ? issue.minimum : issue.maximum);
-  const end = issue.inclusive === false ? ['more than', 'less than'] : ['at least', 'at most'];
-  const unit = UNITS[issue.origin] ?? '';
-  return {
-    code: 'unreadable',
-    at,
-    got: asGot(value),
-    expected: `${end[isSmall ? 0 : 1]} ${bound}${unit}`,
-  };
+  const [open, closed] = isSmall ? ['more', 'least'] : ['less', 'most'];
+  const end = issue.inclusive === false ? open : closed;
+  const expected = told('reasons', `expected.${end}`, { of: issue.origin, count: bound });
+  return { code: 'unreadable', at, got: asGot(value), expected };
 }
 
 function choiceRefusal(choices: readonly string[], value: unknown, at: string): Refusal {
@@ -105,19 +108,26 @@ function unionRefusals(
     return furthest.flatMap((inner) => refusalsOfIssue(inner, value, what, path));
   }
   const kinds = issue.errors.flat().flatMap((inner) => expectedOf(inner));
-  const expected = listed([...new Set(kinds)]);
+  const expected = listed(kinds.filter((kind, place) => kinds.findIndex(isLike(kind)) === place));
   return value === undefined
     ? [{ code: 'missing', at, expected }]
     : [{ code: 'wrong-type', at, got: asGot(value), expected }];
 }
 
-function expectedOf(issue: Issue): readonly string[] {
-  if (issue.code === 'invalid_type') return [TYPE_NAMES[issue.expected] ?? issue.expected];
+function expectedOf(issue: Issue): readonly (string | Told)[] {
+  if (issue.code === 'invalid_type') return [typeName(issue.expected)];
   return issue.code === 'invalid_value' ? issue.values.map(String) : [];
 }
 
-function listed(choices: readonly string[]): string {
-  return choices.length > 1 ? `one of ${choices.join(', ')}` : (choices[0] ?? 'a value');
+function isLike(one: string | Told) {
+  const nameOf = (kind: string | Told) => (typeof kind === 'string' ? kind : kind.key);
+  return (other: string | Told) => nameOf(other) === nameOf(one);
+}
+
+function listed(choices: readonly (string | Told)[]): string | Told {
+  if (choices.length > 1)
+    return told('reasons', 'expected.choices', { choices: { commas: choices } });
+  return choices[0] ?? told('reasons', 'expected.value');
 }
 
 function valueAt(input: unknown, path: Path): unknown {
@@ -130,15 +140,19 @@ function valueAt(input: unknown, path: Path): unknown {
   return value;
 }
 
-const UNITS: Readonly<Record<string, string>> = { array: ' entries', string: ' characters' };
+/** What a kind of value is called; a kind of which nobody told is its own name. */
+function typeName(kind: string): string | Told {
+  const name = TYPE_NAMES[kind];
+  return name === undefined ? kind : told('reasons', `expected.${name}`);
+}
 
 const TYPE_NAMES: Readonly<Record<string, string>> = {
-  object: 'an object',
-  record: 'an object',
-  array: 'a list',
-  tuple: 'a list',
+  object: 'object',
+  record: 'object',
+  array: 'list',
+  tuple: 'list',
   string: 'text',
-  number: 'a number',
-  int: 'a whole number',
-  boolean: 'true or false',
+  number: 'number',
+  int: 'whole.any',
+  boolean: 'yes-no',
 };

@@ -6,12 +6,14 @@ import {
   type Group,
   group,
   type Ink,
+  nodesIn,
   type Page,
   pageSize,
   printArea,
   sheetArea,
 } from '../page/index.ts';
 import { childOnSheet } from './child-on-sheet.ts';
+import { isTooLongToPrint, shortCode } from './code-characters.ts';
 import { footQuestion } from './foot-question.ts';
 import { pageWords } from './page-catalogue.ts';
 import { type PlacedTask, placedTasks } from './placed-tasks.ts';
@@ -26,22 +28,25 @@ export function sheetPage(sheet: Sheet, language: Language = 'en'): Page {
   const activity = activityOf(spec.activity).words[language];
   const words = pageWords(language);
   const isChanged = spec.edits !== undefined;
+  const isTooLong = isTooLongToPrint(code);
   const about = (isChanged ? words.aboutChanged : words.about)(activity.name, spec.step);
   const say = activity.say(sheet.tasks[0]?.printed);
   const foot = drawFoot({
     paper,
     orientation,
     margin,
-    code,
+    code: isTooLong ? shortCode(code) : code,
+    inFile: isTooLong ? words.inFile : undefined,
     question: footQuestion(say, about, printArea(paper, orientation, margin).width),
     about,
     labels: words.foot,
     child: childOnSheet(sheet.child),
   });
+  const size = pageSize(paper, orientation);
   return {
-    ...pageSize(paper, orientation),
-    title: words.sheetTitle(activity.name, spec.step, code),
-    nodes: [...taskGroups(sheet, false, language), foot],
+    ...size,
+    title: words.sheetTitle(activity.name, spec.step, shortCode(code)),
+    nodes: [...taskGroups(sheet, false, language), ...nodesIn(language, [foot], size.widthMm)],
   };
 }
 
@@ -66,7 +71,9 @@ export function taskGroups(
     drawTask(sheet, each, withAnswers && !isInDoubt(sheet, index), language),
   );
   const places = placed.map(({ place }) => place);
-  return [...tasks, taskRules(places, sheetArea(page.paper, page.orientation, page.margin))];
+  const rules = taskRules(places, sheetArea(page.paper, page.orientation, page.margin));
+  const { widthMm } = pageSize(page.paper, page.orientation);
+  return nodesIn(language, [...tasks, rules], widthMm);
 }
 
 /** Whether a person changed the task so that there is no one answer to draw in. */

@@ -1,6 +1,6 @@
 // Whether a sheet's tasks have room on the page, and what to ask for where they have not.
 import type { Activity, Task } from '../activities/index.ts';
-import type { Refusal } from '../base/index.ts';
+import { type Refusal, type Told, told } from '../base/index.ts';
 import { HOME_PAPERS, ORIENTATIONS, type PaperName, sheetArea } from '../page/index.ts';
 import { mostThatFit } from './arrange.ts';
 import { enlargedRooms } from './large.ts';
@@ -32,7 +32,7 @@ export function roomRefusal(
     at: `${activity.id} › tasks`,
     got: tasks.length,
     max: most,
-    unit: `${most === 1 ? 'task' : 'tasks'} on ${page.paper} ${page.orientation}`,
+    unit: told('reasons', 'amount.tasks', { paper: page.paper, lies: page.orientation }),
     advice: adviceFor(activity, tasks, choices, most),
   };
 }
@@ -52,8 +52,7 @@ export function stickerRefusal(
     at: `${activity.id} › size`,
     got: size,
     choices: ['usual'],
-    because:
-      'stickers keep their size. Choose larger stickers, or another thing for the child to do',
+    because: told('reasons', 'sticker-size'),
   };
 }
 
@@ -63,12 +62,12 @@ function adviceFor(
   tasks: readonly Task[],
   choices: PageRoom,
   most: number,
-): string {
+): Told {
   const { page } = choices;
   const papers: readonly PaperName[] = [...new Set([page.paper, ...HOME_PAPERS])];
   const pages = papers.flatMap((paper) =>
     ORIENTATIONS.map((orientation) => ({
-      name: `${paper} ${orientation}`,
+      ...{ paper, lies: orientation },
       room: mostOnPage(activity, tasks, {
         ...choices,
         page: { ...page, paper, orientation },
@@ -80,13 +79,8 @@ function adviceFor(
   const best = pages.sort(
     (one, other) => other.room - one.room || Number(other.isNear) - Number(one.isNear),
   )[0];
-  const fewer = fewerAdvice(most);
-  return best && best.room > most
-    ? `${fewer}, or ask for ${best.name}, which has room for ${best.room}`
-    : fewer;
-}
-
-function fewerAdvice(most: number): string {
-  if (most === 0) return 'choose an easier step';
-  return most === 1 ? 'ask for one' : `ask for ${most} or fewer`;
+  const fewer = most === 0 ? 'do.easier' : most === 1 ? 'do.one' : 'do.fewer';
+  if (!best || best.room <= most) return told('reasons', fewer, { count: most });
+  const { paper, lies, room } = best;
+  return told('reasons', `${fewer}.page`, { count: most, paper, lies, room });
 }

@@ -27,7 +27,9 @@ export interface SheetSpec {
   readonly size?: 'large';
   /** Figures as outlines where the task allows; absent: in full. */
   readonly ink?: 'saving';
-  /** What was changed in it by hand, by task; absent: nothing. */
+  /** Letters of a name, of the content's alphabet and in its order, that the sheet is about; absent: all letters alike. */
+  readonly letters?: string;
+  /** What was changed in it, by task; absent: nothing. */
   readonly edits?: readonly TaskEdit[];
 }
 
@@ -36,7 +38,7 @@ export const SIZES = ['usual', 'large'] as const;
 /** What is chosen for paper and print, apart from what is asked. */
 export type PrintChoices = Pick<
   SheetSpec,
-  'page' | 'print' | 'colours' | 'pictures' | 'hand' | 'size' | 'ink'
+  'page' | 'print' | 'colours' | 'pictures' | 'hand' | 'size' | 'ink' | 'letters'
 >;
 
 /** These choices alone, each in the one form that a spec holds, so that a sheet has one code. */
@@ -56,6 +58,7 @@ export function printChoicesOf({
     ...(choices.hand === undefined ? {} : { hand: choices.hand }),
     ...(choices.size === undefined ? {} : { size: choices.size }),
     ...(choices.ink === undefined ? {} : { ink: choices.ink }),
+    ...(choices.letters === undefined ? {} : { letters: choices.letters }),
   };
 }
 
@@ -86,7 +89,8 @@ export function styleOf(
     pictures,
     hand,
     ink,
-  }: Pick<SheetSpec, 'print' | 'colours' | 'pictures' | 'hand' | 'ink'>,
+    letters,
+  }: Pick<SheetSpec, 'print' | 'colours' | 'pictures' | 'hand' | 'ink' | 'letters'>,
   language?: Language,
 ): PrintStyle {
   return {
@@ -95,6 +99,7 @@ export function styleOf(
     ...picturesField(pictures),
     ...(hand === undefined ? {} : { hand }),
     ...(ink === undefined ? {} : { ink }),
+    ...(letters === undefined ? {} : { letters }),
     ...(language === undefined ? {} : { language }),
   };
 }

@@ -1,6 +1,7 @@
 // What making a sheet promises: the same spec the same sheet, all tasks different, in their room, proven.
 import { describe, expect, it } from 'vitest';
 import { ACTIVITY_IDS, type Activity, activityOf } from '../activities/index.ts';
+import { told } from '../base/index.ts';
 import { readCode } from './code.ts';
 import { printedColours } from './printed-colours.ts';
 import { makeSheet, mostTasks, proveTasks, type SheetRequest } from './sheet.ts';
@@ -100,7 +101,11 @@ describe('a sheet', () => {
 describe('a task that is not proven', () => {
   const liar: Activity = {
     ...activityOf('in-every-box'),
-    prove: () => ({ proven: false, reason: 'ambiguous', detail: 'the page admits 2 answers' }),
+    prove: () => ({
+      proven: false,
+      reason: 'ambiguous',
+      detail: told('faults', 'several-answers', { count: 2 }),
+    }),
   };
 
   it('is a defect that names activity, sheet code and seed', () => {

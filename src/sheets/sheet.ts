@@ -1,7 +1,8 @@
 // Making a sheet: its tasks from the seed, room found for them, every one proven.
-import { type Activity, activityOf, type Task, type Values } from '../activities/index.ts';
-import { accept, MAX_SEED, type Refusal, type Result, refuse } from '../base/index.ts';
+import { type Activity, activityOf, faultIn, type Task, type Values } from '../activities/index.ts';
+import { accept, MAX_SEED, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import { type Doubt, editedTasks, editsField } from '../editing/index.ts';
+import { CONTENT_IDS, type ContentId, isOfLetters, lettersOfName } from '../figures/index.ts';
 import { writeCode } from './code.ts';
 import { changesRefusal } from './code-edits.ts';
 import { telling } from './defect.ts';
@@ -9,6 +10,7 @@ import { mostOnPage, roomRefusal, stickerRefusal } from './sheet-room.ts';
 import {
   isAboutPictures,
   MOST_TASKS,
+  type PrintChoices,
   printChoicesOf,
   type SheetSpec,
   styleOf,
@@ -22,7 +24,7 @@ export interface Sheet {
   readonly spec: SheetSpec;
   readonly code: string;
   readonly tasks: readonly Task[];
-  /** Tasks that were changed by hand and are not certain; absent: all are. */
+  /** Tasks that were changed and are not certain; absent: all are. */
   readonly doubts?: readonly Doubt[];
   /** Whose sheet it is; absent: for anyone. */
   readonly child?: SheetChild;
@@ -37,7 +39,7 @@ export interface SheetChild {
   readonly isShared?: boolean;
 }
 
-/** A spec in which the number of tasks may be left to the step and the page. */
+/** A spec in which the number of tasks may be left to the step and the page, and `letters` may be a name or any text. */
 export type SheetRequest = Omit<SheetSpec, 'tasks'> & { readonly tasks?: number };
 
 /**
@@ -52,8 +54,10 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
   if (numbers.length > 0) return refuse(...numbers);
   const values = valuesOf(request);
   if (!values.ok) return values;
+  const letters = lettersField(request, values.value);
+  const choices = printChoicesOf({ ...withoutLetters(request), ...letters });
   const wanted = request.tasks ?? activity.ladder[request.step - 1]?.tasks ?? 1;
-  const style = styleOf(request);
+  const style = styleOf(choices);
   const drawn = differentTasks(activity, values.value, request.seed, style, wanted);
   const own =
     request.tasks === undefined ? drawn.slice(0, mostOnPage(activity, drawn, request) || 1) : drawn;
@@ -74,7 +78,7 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
     seed: request.seed,
     tasks: tasks.length,
     values: changesOf(request, values.value),
-    ...printChoicesOf(withUsedPictures(request, values.value)),
+    ...printChoicesOf(withUsedPictures(choices, request.activity, values.value)),
     ...edits,
   };
   const code = writeCode(spec);
@@ -84,9 +88,24 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
 }
 
 /** A sheet that is not about pictures names none, so that it can be made again where they are not. */
-function withUsedPictures(request: SheetRequest, values: Values): SheetRequest {
-  const { pictures: _pictures, ...others } = request;
-  return isAboutPictures(request.activity, values) ? request : others;
+function withUsedPictures(
+  choices: PrintChoices,
+  activity: SheetSpec['activity'],
+  values: Values,
+): PrintChoices {
+  const { pictures: _pictures, ...others } = choices;
+  return isAboutPictures(activity, values) ? choices : others;
+}
+
+/** Of the letters asked for, those that the content draws; none where it is not of letters or draws none of them. */
+function lettersField({ letters }: SheetRequest, { content }: Values): Pick<SheetSpec, 'letters'> {
+  if (letters === undefined || !isOfLetters(String(content), CONTENT_IDS)) return {};
+  const own = lettersOfName(content as ContentId, letters).letters;
+  return own === '' ? {} : { letters: own };
+}
+
+function withoutLetters({ letters: _letters, ...others }: SheetRequest): SheetRequest {
+  return others;
 }
 
 /** Throws, naming activity, code and seed, where a task has not exactly the answer of its key. */
@@ -101,7 +120,7 @@ export function proveTasks(
       () => `${activity.id}, sheet ${code}, seed ${seed}, task ${index + 1}`,
       () => {
         const proof = activity.prove(task);
-        if (!proof.proven) throw new Error(`${proof.reason}: ${proof.detail}`);
+        if (!proof.proven) throw new Error(`${proof.reason}: ${faultIn('en', proof.detail)}`);
       },
     );
   }
@@ -112,14 +131,20 @@ export function mostTasks(spec: Omit<SheetSpec, 'tasks'>): Result<number> {
   const activity = activityOf(spec.activity);
   const values = valuesOf(spec);
   if (!values.ok) return values;
-  const style = styleOf(spec);
+  const style = styleOf({ ...withoutLetters(spec), ...lettersField(spec, values.value) });
   const tasks = differentTasks(activity, values.value, spec.seed, style, MOST_TASKS);
   return accept(mostOnPage(activity, tasks, spec));
 }
 
 function numberRefusals({ activity, seed, tasks, colours }: SheetRequest): readonly Refusal[] {
   if (colours?.length === 0) {
-    return [{ code: 'missing', at: `${activity} › colours`, expected: 'at least one colour' }];
+    return [
+      {
+        code: 'missing',
+        at: `${activity} › colours`,
+        expected: told('reasons', 'expected.colour'),
+      },
+    ];
   }
   const wholes = [
     { name: 'seed', got: seed, min: 0, max: MAX_SEED },
@@ -137,7 +162,7 @@ function differenceRefusal(activity: Activity, found: number, wanted: number): R
     at: `${activity.id} › tasks`,
     got: wanted,
     max: found,
-    unit: 'different tasks with these values',
-    advice: `ask for ${found} or fewer`,
+    unit: told('reasons', 'amount.tasks.different'),
+    advice: told('reasons', 'do.fewer', { count: found }),
   };
 }

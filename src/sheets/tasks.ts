@@ -1,8 +1,9 @@
 // The tasks of one sheet: drawn from its seed, all different.
 import type { Activity, Task, Values } from '../activities/index.ts';
-import { randomFrom } from '../base/index.ts';
+import { type Random, randomFrom } from '../base/index.ts';
 import type { PrintStyle } from '../page/index.ts';
 import { telling } from './defect.ts';
+import { mostAbout, NAME_DRAWS } from './name-tasks.ts';
 
 /** Repeated tasks in a row after which the values are taken to hold no further one. */
 const MOST_MISSES = 60;
@@ -25,7 +26,7 @@ export function differentTasks(
   while (tasks.length < count && misses < MOST_MISSES) {
     const task = telling(
       () => `${activity.id}, seed ${seed}, values ${JSON.stringify(values)}`,
-      () => activity.generate(values, random.fork(), style),
+      () => taskFrom(activity, values, random, style),
     );
     const printed = JSON.stringify(task.printed);
     if (seen.has(printed)) misses += 1;
@@ -36,4 +37,11 @@ export function differentTasks(
     }
   }
   return tasks;
+}
+
+function taskFrom(activity: Activity, values: Values, random: Random, style: PrintStyle): Task {
+  const { letters } = style;
+  const draw = () => activity.generate(values, random.fork(), style);
+  if (letters === undefined) return draw();
+  return mostAbout(activity, [draw(), ...Array.from({ length: NAME_DRAWS - 1 }, draw)], letters);
 }

@@ -1,7 +1,7 @@
 // The app: its name, its places, and the screen that is open.
 import { lazy, Suspense } from 'react';
 import { I18nProvider } from 'react-aria-components/I18nProvider';
-import type { Result } from '../base/index.ts';
+import { type Result, told } from '../base/index.ts';
 import type { Day, Entry } from '../records/index.ts';
 import type { Maker } from './making/maker.ts';
 import { useCatalogue } from './making/use-shown.ts';
@@ -72,6 +72,10 @@ function Screen({ place, ...props }: ScreenProps & { readonly place: PlaceName }
 async function demoGroup(planner: Planner, day: Day): Promise<Result<readonly Entry[]>> {
   const reply = await planner.ask('demo', { day });
   if (reply.ok) return { ok: true, value: reply.value };
-  const refusal = { code: 'missing', at: 'demo group', expected: 'a group to show' } as const;
+  const refusal = {
+    code: 'missing',
+    at: 'demo group',
+    expected: told('reasons', 'expected.group'),
+  } as const;
   return { ok: false, refusals: [refusal] };
 }

@@ -6,10 +6,11 @@ import { GroupNames } from './actions/group-names.tsx';
 import { HowMade } from './actions/how-made.tsx';
 import { Notches } from './actions/notches.tsx';
 import { OpenByCode } from './actions/open-by-code.tsx';
+import { OpenPackFile } from './actions/open-pack-file.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
 import { TrueSize } from './actions/true-size.tsx';
 import { useGroup } from './actions/use-group.ts';
-import { PrintDoubts } from './hand/print-doubts.tsx';
+import { PrintDoubts } from './changing/print-doubts.tsx';
 import type { House } from './house/house.ts';
 import { MakeUses } from './house/make-uses.tsx';
 import type { Maker } from './making/maker.ts';
@@ -18,6 +19,7 @@ import { FoldPictures } from './pictures/fold-pictures.tsx';
 import type { Planner } from './planning/planner.ts';
 import type { Entries } from './recipe/entries.ts';
 import { MoreChoices } from './sentence/more-choices.tsx';
+import { NameLetters } from './sentence/name-letters.tsx';
 import { objectionTo } from './sentence/objections.ts';
 import { Sentence } from './sentence/sentence.tsx';
 import { Unplaced } from './sentence/unplaced.tsx';
@@ -64,6 +66,12 @@ export function Desk(props: DeskProps) {
         <Sentence {...controls} />
         <Unplaced objections={objections} card={card} />
       </div>
+      <NameLetters
+        {...controls}
+        notes={shown?.nameNotes ?? []}
+        isForGroup={group !== undefined}
+        isWanted={shown !== undefined}
+      />
       <MoreChoices {...controls} house={house} />
       <FoldPictures {...controls} />
       <GroupNames group={written} onChange={write} />
@@ -83,6 +91,7 @@ export function Desk(props: DeskProps) {
       <div className="codes">
         <CopyCode code={shown?.code ?? ''} />
         <OpenByCode maker={maker} onOpen={turn} />
+        <OpenPackFile maker={maker} onOpen={turn} />
       </div>
     </>
   );

@@ -1,10 +1,10 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
 import { useMemo, useState } from 'react';
+import { ChangeToggle } from './changing/change-toggle.tsx';
+import { ChangingPaper } from './changing/changing-paper.tsx';
+import { ChangingProof } from './changing/changing-proof.tsx';
+import { useChanging } from './changing/use-changing.ts';
 import { Desk } from './desk.tsx';
-import { HandPaper } from './hand/hand-paper.tsx';
-import { HandProof } from './hand/hand-proof.tsx';
-import { HandToggle } from './hand/hand-toggle.tsx';
-import { useHand } from './hand/use-hand.ts';
 import { useHouse } from './house/use-house.ts';
 import { VIEWS, type View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
@@ -34,10 +34,10 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   if (shown !== undefined && !isShown) setShown(true);
   const hasCut = (shown?.toCut.had.length ?? 0) > 0;
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
-  const [isByHand, setByHand] = useKept('changing by hand', readYes);
+  const [isChanging, setChanging] = useKept('changing', readYes);
   // A guide and a half-made page show the sheet in another way.
   const canChange = view === 'sheet' && isPrinted(entries);
-  const hand = useHand(maker, entries, sheet, isByHand && canChange, edit);
+  const changing = useChanging(maker, entries, sheet, isChanging && canChange, edit);
   const turnToFirst = (next: Entries) => {
     setSheet(1);
     setAdultPage(1);
@@ -62,12 +62,12 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
           leaves={shown?.leaves ?? 1}
           onLeaf={setLeaf}
         >
-          {canChange ? <HandToggle isOn={isByHand} onChange={setByHand} /> : null}
+          {canChange ? <ChangeToggle isOn={isChanging} onChange={setChanging} /> : null}
         </PageBar>
-        {hand && shown ? (
+        {changing && shown ? (
           <>
-            <HandPaper shown={shown} hand={hand} maker={maker} />
-            <HandProof maker={maker} hand={hand} />
+            <ChangingPaper shown={shown} changing={changing} maker={maker} />
+            <ChangingProof maker={maker} changing={changing} />
           </>
         ) : (
           <>

@@ -111,9 +111,19 @@ export const MESSAGES = {
   groupSorted: 'The sheets lie',
   'groupSortings.child': 'child by child',
   'groupSortings.activity': 'all of one kind together',
+  'name.label': 'About the letters of a name',
+  'name.help':
+    'Leave it empty for all letters. The name itself stays here; the address and the code of a sheet hold which letters it has, not their order.',
+  'name.children': 'A child you know',
+  'name.own': 'For the group',
+  'name.ownName': 'each child’s own name',
+  'name.ownHelp':
+    'Each child’s sheets are then about the letters of its own name. The page here shows one for anyone.',
   ownChoices: 'Back to what the step itself asks for',
   table: 'The page',
   blankPage: 'The page is being made.',
+  // In the place of the page, where a link asks for what cannot be made; why stands in the recipe.
+  noPage: 'No page yet: the recipe asks for something that cannot be made.',
   'views.sheet': 'Sheet',
   'views.cut': 'To cut',
   'views.answers': 'Answers',
@@ -168,6 +178,7 @@ export const MESSAGES = {
   'noNotch.harder': 'It gets no harder with what is looked at and done here. Try another activity.',
   getPdf: 'Get the PDF',
   getZip: 'One PDF each',
+  getPackFile: 'Save the pack file',
   print: 'Print',
   'trueSize.title': 'Is it true size?',
   'trueSize.why':

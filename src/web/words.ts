@@ -70,6 +70,7 @@ export const words = spoken('app/make', MESSAGES, (telling) => {
       help: (chosen: number) => say('onlyColours.help', { chosen }),
     },
     atHand: under('atHand'),
+    name: under('name'),
     age: (age: AgeHint) => say('age', { number: inWords(age), age }),
     stepName: (step: number) => say('stepName', { step }),
     stepNote: (change: string, age: AgeHint) =>

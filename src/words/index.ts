@@ -1,6 +1,7 @@
 // What the program says around the activities: sentences for refusals, and the shell's own words.
 export { nearestOf } from './nearest.ts';
 export { plainText } from './plain-text.ts';
+export { amountIn, reasonIn } from './reasons.ts';
 export { sentenceIn, sentenceOf } from './sentences.ts';
 export { shellWords } from './shell.ts';
 export type { ShellWords } from './shell-words.ts';

@@ -19,8 +19,9 @@ export const MESSAGES = {
   unknown: '{at}: {got} is not known here.',
   'unknown.choices': 'Known are {choices}.',
   'unknown.nothing': 'Take it out.',
-  most: '{at}: expected at most {max} {unit}, got {got}.',
-  'room.none': '{at}: there is room for no {unit}.',
+  // {amount} is such as `2 tasks on A4 portrait`, and in the second `no tasks on A4 portrait`.
+  most: '{at}: expected at most {amount}, got {got}.',
+  'room.none': '{at}: there is room for {amount}.',
   check:
     '{at}: {got} has a wrong, missing or extra character, or two swapped. Compare it with the code on the sheet.',
   version:
@@ -42,6 +43,10 @@ export const MESSAGES = {
   'storage.failed':
     '{at}: the browser gave up in the middle, so nothing was changed. Reload the page and try again.',
   'got.text': '"{got}"',
+  'got.nothing': 'nothing',
+  'got.list': 'a list of {count}',
+  'got.object': 'an object',
+  'got.number': 'number {number}',
   // What a pack needs, what the house has of it, and what would do.
   'house.needs':
     '{at}: {sheets, plural, one {{sheets} sheet needs} other {{sheets} sheets need}} {needs}; the house has {has}.',

@@ -1,6 +1,6 @@
 // What a sentence promises: one line that says where, what was expected, what came and what to do.
 import { describe, expect, it } from 'vitest';
-import type { Refusal } from '../base/index.ts';
+import { type Refusal, told } from '../base/index.ts';
 import { nearestOf } from './nearest.ts';
 import { plainText } from './plain-text.ts';
 import { sentenceOf } from './sentences.ts';
@@ -72,8 +72,8 @@ const CASES: readonly (readonly [Refusal, string])[] = [
       at: 'by-key › tasks',
       got: 6,
       max: 2,
-      unit: 'tasks on A4 portrait',
-      advice: 'ask for 2 or fewer',
+      unit: told('reasons', 'amount.tasks', { paper: 'A4', lies: 'portrait' }),
+      advice: told('reasons', 'do.fewer', { count: 2 }),
     },
     'by-key › tasks: expected at most 2 tasks on A4 portrait, got 6. Ask for 2 or fewer.',
   ],
@@ -83,8 +83,8 @@ const CASES: readonly (readonly [Refusal, string])[] = [
       at: 'by-key › tasks',
       got: 1,
       max: 0,
-      unit: 'tasks on A5 portrait',
-      advice: 'choose an easier step',
+      unit: told('reasons', 'amount.tasks', { paper: 'A5', lies: 'portrait' }),
+      advice: told('reasons', 'do.easier'),
     },
     'by-key › tasks: there is room for no tasks on A5 portrait. Choose an easier step.',
   ],

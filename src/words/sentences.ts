@@ -1,9 +1,10 @@
 // A refusal as whole sentences: where, what was expected, what came, what to do.
-import type { Got, Refusal } from '../base/index.ts';
+import type { Got, Reason, Refusal } from '../base/index.ts';
 import type { Language } from '../languages/index.ts';
 import { nearestOf } from './nearest.ts';
 import { houseSentences } from './not-in-the-house.ts';
 import { plainText } from './plain-text.ts';
+import { amountIn, reasonIn } from './reasons.ts';
 import { inCommas, SAYS, type SayRefusal } from './say-refusal.ts';
 
 /** The refusal in English, on one line. */
@@ -11,7 +12,7 @@ export function sentenceOf(refusal: Refusal): string {
   return sentenceIn('en', refusal);
 }
 
-/** The refusal on one line. What the refusal itself carries as text, such as why or what to do, stays English. */
+/** The refusal on one line. */
 export function sentenceIn(language: Language, refusal: Refusal): string {
   return plainText(sentencesOf(refusal, language).join(' '));
 }
@@ -19,17 +20,18 @@ export function sentenceIn(language: Language, refusal: Refusal): string {
 function sentencesOf(refusal: Refusal, language: Language): readonly string[] {
   const say = SAYS[language];
   const { at } = refusal;
+  const own = (reason: Reason) => reasonIn(language, reason);
   const got = 'got' in refusal ? quoted(say, refusal.got) : '';
   switch (refusal.code) {
     case 'out-of-range':
-      return rangeSentences(say, refusal, got);
+      return rangeSentences(say, refusal, got, own);
     case 'not-a-choice':
-      return choiceSentences(say, refusal, got);
+      return choiceSentences(say, refusal, got, own);
     case 'wrong-type':
     case 'unreadable':
-      return [say('expected', { at, expected: refusal.expected, got })];
+      return [say('expected', { at, expected: own(refusal.expected), got })];
     case 'missing':
-      return [say('missing', { at, expected: refusal.expected })];
+      return [say('missing', { at, expected: own(refusal.expected) })];
     case 'unknown-field': {
       const nearest = nearestSentences(say, refusal);
       return [
@@ -38,9 +40,9 @@ function sentencesOf(refusal: Refusal, language: Language): readonly string[] {
       ];
     }
     case 'too-big':
-      return [mostSentence(say, refusal)];
+      return [mostSentence(say, refusal, language)];
     case 'does-not-fit':
-      return [roomSentence(say, refusal), sentence(refusal.advice)];
+      return [roomSentence(say, refusal, language), sentence(own(refusal.advice))];
     case 'wrong-check':
       return [say('check', { at, got })];
     case 'unknown-version': {
@@ -51,11 +53,11 @@ function sentencesOf(refusal: Refusal, language: Language): readonly string[] {
     case 'not-in-the-house':
       return houseSentences(refusal, language);
     case 'not-proven':
-      return [say('proof', { at, reason: refusal.reason })];
+      return [say('proof', { at, reason: own(refusal.reason) })];
     case 'not-correctable':
       return [correctionSentence(say, refusal)];
     case 'unwritable':
-      return [say('unwritable', { at, reason: refusal.reason })];
+      return [say('unwritable', { at, reason: own(refusal.reason) })];
     case 'pictures-not-here': {
       const count = refusal.got.split(', ').length;
       return [say('pictures', { at, count, ids: refusal.got })];
@@ -71,11 +73,14 @@ function rangeSentences(
   say: SayRefusal,
   { at, got, min, max, because }: Of<'out-of-range'>,
   quotedGot: string,
+  own: (reason: Reason) => string,
 ): readonly string[] {
   const key = min === max ? 'range.one' : 'range';
   const told = { at, min, max, got: quotedGot };
   return [
-    because === undefined ? say(key, told) : say(`${key}.because`, { ...told, because }),
+    because === undefined
+      ? say(key, told)
+      : say(`${key}.because`, { ...told, because: own(because) }),
     ...(typeof got === 'number' ? [say('range.use', { nearest: got < min ? min : max })] : []),
   ];
 }
@@ -84,11 +89,14 @@ function choiceSentences(
   say: SayRefusal,
   refusal: Of<'not-a-choice'>,
   got: string,
+  own: (reason: Reason) => string,
 ): readonly string[] {
   const { at, because } = refusal;
   const told = { at, choices: choicesText(say, refusal.choices), got };
   return [
-    because === undefined ? say('choice', told) : say('choice.because', { ...told, because }),
+    because === undefined
+      ? say('choice', told)
+      : say('choice.because', { ...told, because: own(because) }),
     ...nearestSentences(say, refusal),
   ];
 }
@@ -96,13 +104,16 @@ function choiceSentences(
 function mostSentence(
   say: SayRefusal,
   { at, got, max, unit }: Of<'too-big' | 'does-not-fit'>,
+  language: Language,
 ): string {
-  return say('most', { at, max, unit, got });
+  return say('most', { at, amount: amountIn(language, max, unit), got });
 }
 
-function roomSentence(say: SayRefusal, refusal: Of<'does-not-fit'>): string {
+function roomSentence(say: SayRefusal, refusal: Of<'does-not-fit'>, language: Language): string {
   const { at, max, unit } = refusal;
-  return max === 0 ? say('room.none', { at, unit }) : mostSentence(say, refusal);
+  return max === 0
+    ? say('room.none', { at, amount: amountIn(language, max, unit) })
+    : mostSentence(say, refusal, language);
 }
 
 function correctionSentence(
@@ -146,7 +157,11 @@ function sentence(advice: string): string {
 
 /** Text in quotation marks; numbers and kinds of things as they are. */
 function quoted(say: SayRefusal, got: Got): string {
-  const isKind =
-    typeof got === 'string' && /^(nothing|an? (list|object)\b.*|number \d+)$/.test(got);
-  return typeof got === 'string' && !isKind ? say('got.text', { got }) : String(got);
+  if (typeof got !== 'string') return String(got);
+  if (got === 'nothing') return say('got.nothing');
+  const list = /^a list of (\d+)$/.exec(got)?.[1];
+  if (list !== undefined) return say('got.list', { count: Number(list) });
+  const number = /^number (\d+)$/.exec(got)?.[1];
+  if (number !== undefined) return say('got.number', { number });
+  return /^an? (list|object)\b/.test(got) ? say('got.object') : say('got.text', { got });
 }

@@ -38,6 +38,9 @@ export const ENGLISH: ShellWords = {
     ink: 'full or saving: figures as outlines where the task allows (default: full)',
     margin: 'usual or pocket: wide enough for the frame of a wipe-clean pocket (default: usual)',
     colours: 'only these, with commas between: red,yellow,blue (default: all)',
+    lettersOf:
+      'a name: contents of letters are about its letters (with --set content=capitals or another)',
+    ownLetters: "for a group: contents of letters are about the letters of each child's own name",
     set: 'a parameter of the activity, such as boxes=4; may be repeated',
     goals:
       "curricula whose goals the adult's page names, such as head-start,ncf-fs (default: none)",
@@ -63,7 +66,7 @@ export const ENGLISH: ShellWords = {
     sticker: 'diameter in mm of the stickers at hand, with --by-hand or --half-made',
     quick: 'with --by-hand: one task on a page, in the layout that is quickest by hand',
     asJson: 'as JSON',
-    uncertain: 'yes, write a sheet that was changed by hand though it is not certain',
+    uncertain: 'yes, write a sheet that was changed though it is not certain',
   },
   sheetsToCut: {
     cards: 'a sheet',
@@ -97,13 +100,13 @@ Examples:
   checking: (done, all) => `checking sheet ${done} of ${all}`,
   packMade: (sheets, tasks, doubts) =>
     `${counted(sheets, 'sheet')}, ${counted(tasks, 'task')}, ` +
-    (doubts === 0 ? 'all proven' : `${doubts} changed by hand and not certain`),
+    (doubts === 0 ? 'all proven' : `${doubts} changed and not certain`),
   inked: (share, ink, otherShare) => {
     const other = ink === 'full' ? 'with --ink saving' : 'in full';
     return `ink: about ${percent(share)} of the page on average, ${percent(otherShare)} ${other}`;
   },
   askSure: (tasks) =>
-    `it was changed by hand, and ${tasks.length === 1 ? 'task' : 'tasks'} ${tasks.join(', ')} ` +
+    `it was changed, and ${tasks.length === 1 ? 'task' : 'tasks'} ${tasks.join(', ')} ` +
     `${tasks.length === 1 ? 'has' : 'have'} not exactly one answer; to write it all the same add --uncertain`,
   aimed: (activity, step, settings, logits) => {
     const changes = settings.length === 0 ? '' : ` with ${settings.join(', ')}`;
@@ -114,15 +117,14 @@ Examples:
     `${counted(tasks, 'task')} on ${counted(sheets, 'sheet')}: ` +
     (doubts === 0
       ? 'every answer is certain.'
-      : `every answer is certain but for ${doubts} changed by hand.`),
+      : `every answer is certain but for ${doubts} changed.`),
   someNotProven: (faults, tasks) => `${faults} of ${counted(tasks, 'task')} not certain.`,
   fault: (at, activity, code, reason, detail) =>
     `${at} (${activity}, ${code}) is ${reason}: ${detail}`,
   notes: {
     'code-unreadable': (at, code) => `note: ${at}: no sheet can be made from the code "${code}"`,
     'code-makes-other-tasks': (at, code) => `note: ${at}: the code ${code} makes other tasks`,
-    'changed-and-not-certain': (at) =>
-      `note: ${at}: changed by hand, and it has not exactly one answer`,
+    'changed-and-not-certain': (at) => `note: ${at}: changed, and it has not exactly one answer`,
     'difficulty-differs': (at) => `note: ${at}: its difficulty is not what the file says`,
   },
   list: {

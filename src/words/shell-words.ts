@@ -17,6 +17,8 @@ export interface ShellWords {
       | 'orientation'
       | 'print'
       | 'colours'
+      | 'lettersOf'
+      | 'ownLetters'
       | 'hand'
       | 'size'
       | 'ink'
@@ -70,7 +72,7 @@ export interface ShellWords {
     logits: number,
   ) => string;
   readonly written: (path: string) => string;
-  /** `doubts`: tasks that were changed by hand and printed though they are not certain. */
+  /** `doubts`: tasks that were changed and printed though they are not certain. */
   readonly allProven: (sheets: number, tasks: number, doubts: number) => string;
   readonly someNotProven: (faults: number, tasks: number) => string;
   readonly fault: (

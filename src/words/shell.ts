@@ -1,10 +1,7 @@
-// The words of the command line, by language.
-import type { Language } from '../activities/index.ts';
+// The words of the command line, which speaks English alone: its options and its output are read by programs, too.
 import { ENGLISH } from './shell-en.ts';
 import type { ShellWords } from './shell-words.ts';
 
-const WORDS: Readonly<Record<Language, ShellWords>> = { en: ENGLISH };
-
-export function shellWords(language: Language): ShellWords {
-  return WORDS[language];
+export function shellWords(_language: 'en'): ShellWords {
+  return ENGLISH;
 }

@@ -1,4 +1,4 @@
-// Every activity can be changed by hand: its figures are found on the page, and what is offered can be printed.
+// Every activity can be changed: its figures are found on the page, and what is offered can be printed.
 import { describe, expect, test } from 'vitest';
 import { ACTIVITY_IDS, activityOf, type Task } from '../../src/activities/index.ts';
 import { type Random, randomFrom } from '../../src/base/index.ts';
@@ -7,19 +7,21 @@ import {
   type Deed,
   doDeed,
   drawnTask,
+  emptyCellsIn,
   type Ground,
-  type Handwork,
   historyOf,
   judge,
   lyingTask,
-  NO_HANDWORK,
+  NO_EDITS,
   offersAt,
   placesIn,
   redone,
+  type SheetEdits,
   shapeOffersAt,
   smallestRepair,
   tracedTask,
   undone,
+  wholesIn,
 } from '../../src/editing/index.ts';
 import type { Group, SceneNode } from '../../src/page/index.ts';
 import { makeSheet, readCode } from '../../src/sheets/index.ts';
@@ -36,6 +38,10 @@ function groundAt(id: (typeof ACTIVITY_IDS)[number], step: number): Ground {
 function placesDrawn(node: SceneNode): readonly number[] {
   if (node.kind !== 'group') return [];
   return [...(node.place === undefined ? [] : [node.place]), ...node.children.flatMap(placesDrawn)];
+}
+
+function rolesDrawn(node: SceneNode): readonly string[] {
+  return node.kind === 'group' ? [node.role ?? '', ...node.children.flatMap(rolesDrawn)] : [];
 }
 
 function drawnFor({ activity, style }: Ground, task: Task): Group {
@@ -77,6 +83,25 @@ describe.each(ACTIVITY_IDS.map((id) => [id] as const))('%s', (id) => {
     }
   });
 
+  test('boxes, entries, pairs and pieces, and cells that are empty, are found on the page', () => {
+    for (const step of steps) {
+      const ground = groundAt(id, step);
+      const task = drawnTask(ground, SEED + step);
+      const drawn = rolesDrawn(drawnFor(ground, task));
+      const counted = (role: string) => drawn.filter((other) => other === role).length;
+      for (const { role, nth, places } of wholesIn(task.printed)) {
+        const alike = wholesIn(task.printed).filter((other) => other.role === role);
+        expect(counted(role), `step ${step}: ${role} ${nth}`).toBe(alike.length);
+        expect(places.length).toBeGreaterThan(0);
+      }
+      for (const cell of emptyCellsIn(task.printed)) {
+        expect(counted(cell.role), `step ${step}: ${cell.role}`).toBeGreaterThan(cell.nth);
+        expect(cell.row).toBeLessThan(cell.rows);
+        expect(cell.column).toBeLessThan(cell.columns);
+      }
+    }
+  });
+
   test('every value that is offered is one that the activity prints and draws', () => {
     const random = randomFrom(SEED);
     for (const step of steps) {
@@ -88,7 +113,7 @@ describe.each(ACTIVITY_IDS.map((id) => [id] as const))('%s', (id) => {
       expect(offers.length).toBeGreaterThan(1);
       for (const { figure } of random.sample(offers, Math.min(5, offers.length))) {
         const deed = { kind: 'become', at: { task: 0, place }, figure } as const;
-        const done = doDeed(ground, [task], NO_HANDWORK, deed);
+        const done = doDeed(ground, [task], NO_EDITS, deed);
         expect(done.ok, `step ${step}, place ${place}: ${JSON.stringify(figure)}`).toBe(true);
       }
     }
@@ -108,7 +133,7 @@ describe.each(ACTIVITY_IDS.map((id) => [id] as const))('%s', (id) => {
       const plain = makeSheet(spec);
       if (!plain.ok) throw new Error(JSON.stringify(plain.refusals));
       const ground = groundAt(id, step);
-      let history = historyOf<Handwork>(NO_HANDWORK);
+      let history = historyOf<SheetEdits>(NO_EDITS);
       for (let count = 0; count < 6; count++) {
         const { printed, before } = lyingTask(ground, plain.value.tasks, history.now, 0);
         const deed = anyDeed(ground, printed, before, random);
@@ -136,14 +161,14 @@ describe.each(ACTIVITY_IDS.map((id) => [id] as const))('%s', (id) => {
       const ground = groundAt(id, step);
       const before = drawnTask(ground, SEED + step);
       const deed = anyDeed(ground, before.printed, before, random);
-      const done = doDeed(ground, [before], NO_HANDWORK, deed);
+      const done = doDeed(ground, [before], NO_EDITS, deed);
       if (!done.ok) continue;
       const { printed } = lyingTask(ground, [before], done.value, 0);
-      if (judge(ground.activity, printed, before).state !== 'uncertain') continue;
+      if (judge(ground, printed, before).state !== 'uncertain') continue;
       const kept = done.value.last?.places ?? [];
       const repair = smallestRepair(ground, printed, { before, kept });
       if (!repair) continue;
-      expect(judge(ground.activity, repair.printed, before).state).not.toBe('uncertain');
+      expect(judge(ground, repair.printed, before).state).not.toBe('uncertain');
       const [was, is] = [placesIn(printed), placesIn(repair.printed)];
       for (const place of kept) expect(is[place]?.figure).toEqual(was[place]?.figure);
     }

@@ -9,7 +9,7 @@ import {
   activityOf,
   type Language,
 } from '../../src/activities/index.ts';
-import type { Refusal } from '../../src/base/index.ts';
+import { type Refusal, told } from '../../src/base/index.ts';
 import { pagesMade } from '../../src/by-hand/index.ts';
 import { PICTURE_CREDIT } from '../../src/figures/index.ts';
 import type { Page, SceneNode } from '../../src/page/index.ts';
@@ -140,7 +140,7 @@ describe('in a language that is a catalogue only, no English word stands', () =>
     expect(pairs.flat().join(' ')).not.toMatch(LATIN_WORD);
   });
 
-  test.each(refusals())('in a refusal but what it carries itself: %j', (refusal) => {
+  test.each(refusals())('in a refusal: %j', (refusal) => {
     expect(sentenceIn(language, refusal)).not.toMatch(LATIN_WORD);
   });
 });
@@ -151,17 +151,36 @@ function refusals(): readonly Refusal[] {
   const crayon = { what: 'crayon', colour: 'blue' } as const;
   return [
     { code: 'out-of-range', at, got: 12, min: 1, max: 9 },
-    { code: 'out-of-range', at, got: 12, min: 1, max: 1, because: '…' },
+    {
+      code: 'out-of-range',
+      at,
+      got: 12,
+      min: 1,
+      max: 1,
+      because: told('reasons', 'row', { most: 6 }),
+    },
     { code: 'not-a-choice', at, got: 3, choices: ['1', '2'], nearest: '2' },
     { code: 'unknown-field', at, got: '%', choices: ['1', '2'] },
     { code: 'unknown-field', at, got: '%', choices: [] },
-    { code: 'wrong-type', at, got: 3, expected: '…' },
-    { code: 'missing', at, expected: '…' },
-    { code: 'too-big', at, got: 3, max: 2, unit: '…' },
-    { code: 'does-not-fit', at, got: 3, max: 2, unit: '…', advice: '…' },
+    {
+      code: 'wrong-type',
+      at,
+      got: 3,
+      expected: told('reasons', 'expected.whole', { min: 1, max: 9 }),
+    },
+    { code: 'missing', at, expected: told('reasons', 'expected.whole', { min: 1, max: 9 }) },
+    { code: 'too-big', at, got: 3, max: 2, unit: told('reasons', 'amount.children') },
+    {
+      code: 'does-not-fit',
+      at,
+      got: 3,
+      max: 2,
+      unit: told('reasons', 'amount.sheets.equal'),
+      advice: told('reasons', 'do.easier'),
+    },
     { code: 'wrong-check', at, got: '1' },
     { code: 'unknown-version', at, got: 4, known: [1, 2] },
-    { code: 'not-proven', at, reason: '…' },
+    { code: 'not-proven', at, reason: told('faults', 'several-answers', { count: 2 }) },
     { code: 'not-correctable', at, got: 44, least: 45, most: 55 },
     { code: 'unwritable', at, reason: '…' },
     ...(['denied', 'full', 'blocked', 'failed'] as const).map(

@@ -4,7 +4,12 @@ import type { Figure } from '../../src/figures/index.ts';
 import { testSeed } from '../seed.ts';
 import { type Thing, tasksOf } from './boxes.ts';
 import { isOneForm, kindsOf, type Look, lookAt } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import {
+  FROM_BOTH_SIDES,
+  type PrintedSheet,
+  printSheets,
+  sheetsOfSteps,
+} from './printed-sheets.ts';
 import type { Raster } from './raster.ts';
 
 const STEPS = 12;
@@ -13,18 +18,26 @@ const DPI = 100;
 const HOLLOW = 0.6;
 
 describe('continue-row', () => {
-  test('printed rows of every step go on, by their pixels alone, with what the key names among what is offered', async () => {
-    const seed = testSeed('continue-row read back');
-    for (const sheet of await printSheets(sheetsOfSteps('continue-row', STEPS, 2, seed), DPI)) {
-      const keys = sheet.tasks.map(({ printed, answer }) => {
-        const { offered } = printed as { offered: Figure[] };
-        return (answer as { figures: Figure[] }).figures.map((figure) =>
-          offered.findIndex(({ form, colour }) => form === figure.form && colour === figure.colour),
-        );
-      });
-      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
-    }
-  });
+  test.each(FROM_BOTH_SIDES)(
+    'printed rows of every step go on, by their pixels alone, with what the key names among what is offered, %s',
+    async (_, side) => {
+      const seed = testSeed('continue-row read back');
+      for (const sheet of await printSheets(
+        sheetsOfSteps('continue-row', STEPS, 2, seed, side),
+        DPI,
+      )) {
+        const keys = sheet.tasks.map(({ printed, answer }) => {
+          const { offered } = printed as { offered: Figure[] };
+          return (answer as { figures: Figure[] }).figures.map((figure) =>
+            offered.findIndex(
+              ({ form, colour }) => form === figure.form && colour === figure.colour,
+            ),
+          );
+        });
+        expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
+      }
+    },
+  );
 });
 
 /** For each task which of what is offered belongs into each empty place, from left to right; -1: none does. */

@@ -4,7 +4,12 @@ import type { Figure } from '../../src/figures/index.ts';
 import { testSeed } from '../seed.ts';
 import { type Bounds, inReadingOrder, type Thing, tasksOf } from './boxes.ts';
 import { isOneForm, kindsOf, lookAt } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
+import {
+  FROM_BOTH_SIDES,
+  type PrintedSheet,
+  printSheets,
+  sheetsForHands,
+} from './printed-sheets.ts';
 import type { Raster } from './raster.ts';
 
 const STEPS = 15;
@@ -16,19 +21,25 @@ interface Printed {
 }
 
 describe('crossing-table', () => {
-  test('printed tables of every step are filled, by their pixels alone, in one way, that of the key', async () => {
-    const seed = testSeed('crossing-table read back');
-    for (const sheet of await printSheets(sheetsForHands('crossing-table', STEPS, 2, seed), DPI)) {
-      const keys = sheet.tasks.map(({ printed, answer }) => {
-        const { loose } = printed as Printed;
-        const places = (answer as { figures: Figure[] }).figures.map((figure) =>
-          loose.findIndex(({ form, colour }) => form === figure.form && colour === figure.colour),
-        );
-        return [places];
-      });
-      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
-    }
-  });
+  test.each(FROM_BOTH_SIDES)(
+    'printed tables of every step are filled, by their pixels alone, in one way, that of the key, %s',
+    async (_, side) => {
+      const seed = testSeed('crossing-table read back');
+      for (const sheet of await printSheets(
+        sheetsForHands('crossing-table', STEPS, 2, seed, side),
+        DPI,
+      )) {
+        const keys = sheet.tasks.map(({ printed, answer }) => {
+          const { loose } = printed as Printed;
+          const places = (answer as { figures: Figure[] }).figures.map((figure) =>
+            loose.findIndex(({ form, colour }) => form === figure.form && colour === figure.colour),
+          );
+          return [places];
+        });
+        expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
+      }
+    },
+  );
 });
 
 /** What a figure shows, or a head, which shows one of them: the number of its form, its colour. */

@@ -3,17 +3,23 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { inReadingOrder, tasksOf } from './boxes.ts';
 import { lookAt, looksAlike } from './looks.ts';
-import { IN_BOTH_INKS, type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
+import {
+  FROM_BOTH_SIDES,
+  IN_BOTH_INKS,
+  type PrintedSheet,
+  printSheets,
+  sheetsForHands,
+} from './printed-sheets.ts';
 
 const STEPS = 14;
 const DPI = 100;
 
 describe('find-the-same', () => {
-  test.each(IN_BOTH_INKS)(
+  test.each([...IN_BOTH_INKS, ...FROM_BOTH_SIDES.slice(1)])(
     'sheets of every step, %s, show by their pixels alone one choice that is just like the model',
-    async (_, ink) => {
+    async (_, way) => {
       const seed = testSeed('find-the-same read back');
-      const wanted = sheetsForHands('find-the-same', STEPS, 2, seed, ink);
+      const wanted = sheetsForHands('find-the-same', STEPS, 2, seed, way);
       for (const sheet of await printSheets(wanted, DPI)) {
         const keys = sheet.tasks.map(({ answer }) => [answer]);
         expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);

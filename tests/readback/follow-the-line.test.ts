@@ -2,7 +2,12 @@
 import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { type Bounds, boundsOf, tasksOf } from './boxes.ts';
-import { type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import {
+  FROM_BOTH_SIDES,
+  type PrintedSheet,
+  printSheets,
+  sheetsOfSteps,
+} from './printed-sheets.ts';
 import { isInked, pixelAt, type Raster } from './raster.ts';
 
 const STEPS = 14;
@@ -16,13 +21,19 @@ const MEETING = 1.1;
 const BLUR = 1;
 
 describe('follow-the-line', () => {
-  test('printed lines of every step lead, by their pixels alone, to the ends of the key', async () => {
-    const seed = testSeed('follow-the-line read back');
-    for (const sheet of await printSheets(sheetsOfSteps('follow-the-line', STEPS, 2, seed), DPI)) {
-      const keys = sheet.tasks.map(({ answer }) => answer);
-      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
-    }
-  });
+  test.each(FROM_BOTH_SIDES)(
+    'printed lines of every step lead, by their pixels alone, to the ends of the key, %s',
+    async (_, side) => {
+      const seed = testSeed('follow-the-line read back');
+      for (const sheet of await printSheets(
+        sheetsOfSteps('follow-the-line', STEPS, 2, seed, side),
+        DPI,
+      )) {
+        const keys = sheet.tasks.map(({ answer }) => answer);
+        expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
+      }
+    },
+  );
 });
 
 /** For each task where the line of each start leads, all counted from the top. */

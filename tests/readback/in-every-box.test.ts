@@ -5,21 +5,21 @@ import { hexOf } from '../../src/palette/index.ts';
 import { testSeed } from '../seed.ts';
 import { tasksOf } from './boxes.ts';
 import { lookAt } from './looks.ts';
-import { IN_BOTH_INKS, type PrintedSheet, printSheets } from './printed-sheets.ts';
+import { FROM_BOTH_SIDES, IN_BOTH_INKS, type PrintedSheet, printSheets } from './printed-sheets.ts';
 
 const SHEETS = 80;
 const DPI = 80;
 
 describe('in-every-box', () => {
-  test.each(IN_BOTH_INKS)(
+  test.each([...IN_BOTH_INKS, ...FROM_BOTH_SIDES.slice(1)])(
     `${SHEETS} sheets, %s, give from their pixels alone the answers of their keys`,
-    async (_, ink) => {
+    async (_, way) => {
       const seed = testSeed('in-every-box read back');
       const wanted = Array.from({ length: SHEETS }, (_, index) => ({
         activity: 'in-every-box' as const,
         step: 1 + (index % 15),
         seed: seed + index,
-        ...ink,
+        ...way,
       }));
       for (const sheet of await printSheets(wanted, DPI)) {
         const meant = sheet.tasks.map((task) => keyColours(task.answer as { figures: Figure[] }));

@@ -4,7 +4,12 @@ import type { Figure } from '../../src/figures/index.ts';
 import { testSeed } from '../seed.ts';
 import { type Bounds, inReadingOrder, rowsOf, type Thing, tasksOf } from './boxes.ts';
 import { isOneForm, kindsOf, lookAt } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
+import {
+  FROM_BOTH_SIDES,
+  type PrintedSheet,
+  printSheets,
+  sheetsForHands,
+} from './printed-sheets.ts';
 import type { Raster } from './raster.ts';
 
 const STEPS = 10;
@@ -16,18 +21,24 @@ interface Printed {
 }
 
 describe('missing-part', () => {
-  test('printed fields of every step ask, by their pixels alone, for the piece of the key and for no other', async () => {
-    const seed = testSeed('missing-part read back');
-    for (const sheet of await printSheets(sheetsForHands('missing-part', STEPS, 3, seed), DPI)) {
-      const keys = sheet.tasks.map(({ printed, answer }) => {
-        const wanted = namesOf((answer as { figures: Figure[] }).figures);
-        return (printed as Printed).offered.flatMap((piece, place) =>
-          namesOf(piece) === wanted ? [place] : [],
-        );
-      });
-      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
-    }
-  });
+  test.each(FROM_BOTH_SIDES)(
+    'printed fields of every step ask, by their pixels alone, for the piece of the key and for no other, %s',
+    async (_, side) => {
+      const seed = testSeed('missing-part read back');
+      for (const sheet of await printSheets(
+        sheetsForHands('missing-part', STEPS, 3, seed, side),
+        DPI,
+      )) {
+        const keys = sheet.tasks.map(({ printed, answer }) => {
+          const wanted = namesOf((answer as { figures: Figure[] }).figures);
+          return (printed as Printed).offered.flatMap((piece, place) =>
+            namesOf(piece) === wanted ? [place] : [],
+          );
+        });
+        expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
+      }
+    },
+  );
 });
 
 function namesOf(figures: readonly Figure[]): string {

@@ -3,19 +3,25 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { tasksOf } from './boxes.ts';
 import { isOneForm, isOneSize, kindsOf, type Look, lookAt } from './looks.ts';
-import { IN_BOTH_INKS, type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import {
+  FROM_BOTH_SIDES,
+  IN_BOTH_INKS,
+  type PrintedSheet,
+  printSheets,
+  sheetsOfSteps,
+} from './printed-sheets.ts';
 
 /** The last step, with kinds of pictures, asks for more than eyes can tell. */
 const STEPS = 12;
 const DPI = 100;
 
 describe('odd-one-out', () => {
-  test.each(IN_BOTH_INKS)(
+  test.each([...IN_BOTH_INKS, ...FROM_BOTH_SIDES.slice(1)])(
     'sheets of every step but pictures, %s, show by their pixels alone one figure that stands alone',
-    async (_, ink) => {
+    async (_, way) => {
       const seed = testSeed('odd-one-out read back');
       for (const sheet of await printSheets(
-        sheetsOfSteps('odd-one-out', STEPS, 2, seed, ink),
+        sheetsOfSteps('odd-one-out', STEPS, 2, seed, way),
         DPI,
       )) {
         const keys = sheet.tasks.map(({ answer }) => [(answer as { odd: number }).odd]);

@@ -4,7 +4,12 @@ import type { Figure } from '../../src/figures/index.ts';
 import { hexOf } from '../../src/palette/index.ts';
 import { testSeed } from '../seed.ts';
 import { hexOfPixel, middleColour, tasksOf } from './boxes.ts';
-import { type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import {
+  FROM_BOTH_SIDES,
+  type PrintedSheet,
+  printSheets,
+  sheetsOfSteps,
+} from './printed-sheets.ts';
 import { type Area, isDark, pixelAt, type Raster } from './raster.ts';
 
 const STEPS = 13;
@@ -12,15 +17,21 @@ const DPI = 90;
 const EMPTY = '#ffffff';
 
 describe('one-of-each', () => {
-  test('printed grids of every step can be filled, by their pixels alone, in the one way of the key', async () => {
-    const seed = testSeed('one-of-each read back');
-    for (const sheet of await printSheets(sheetsOfSteps('one-of-each', STEPS, 2, seed), DPI)) {
-      const keys = sheet.tasks.map(({ answer }) => [
-        (answer as { figures: Figure[] }).figures.map(({ colour = 'black' }) => hexOf(colour)),
-      ]);
-      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
-    }
-  });
+  test.each(FROM_BOTH_SIDES)(
+    'printed grids of every step can be filled, by their pixels alone, in the one way of the key, %s',
+    async (_, side) => {
+      const seed = testSeed('one-of-each read back');
+      for (const sheet of await printSheets(
+        sheetsOfSteps('one-of-each', STEPS, 2, seed, side),
+        DPI,
+      )) {
+        const keys = sheet.tasks.map(({ answer }) => [
+          (answer as { figures: Figure[] }).figures.map(({ colour = 'black' }) => hexOf(colour)),
+        ]);
+        expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
+      }
+    },
+  );
 });
 
 /** For each task all ways to fill the empty cells, in reading order of these. */

@@ -1,9 +1,11 @@
 // Makes sheets, prints them as PDF and gives back what was meant beside what the pixels show.
 import { readFileSync } from 'node:fs';
 import type { ActivityId, Task, Value } from '../../src/activities/index.ts';
-import { PAPERS, type PaperName, sheetArea } from '../../src/page/index.ts';
+import { type Language, loadAllCatalogues } from '../../src/languages/index.ts';
+import { directionOf, PAPERS, type PaperName, sheetArea } from '../../src/page/index.ts';
 import { writePdf } from '../../src/press/index.ts';
 import { makeSheet, type Sheet, sheetPage } from '../../src/sheets/index.ts';
+import { loadAllScripts } from '../outside/script-fonts.ts';
 import { type Raster, rasterise } from './raster.ts';
 
 const FONTS = {
@@ -20,7 +22,15 @@ export interface Wanted {
   readonly hand?: 'left';
   /** Absent: in full. */
   readonly ink?: 'saving';
+  /** Absent: English. */
+  readonly language?: Language;
 }
+
+/** The same sheets on pages that are read from the left and from the right, with what a test's name says of it. */
+export const FROM_BOTH_SIDES: readonly (readonly [string, Pick<Wanted, 'language'>])[] = [
+  ['read from the left', {}],
+  ['read from the right', { language: 'ar' }],
+];
 
 /** The ways of printing that a sheet must be read in alike, each with what a test's name says of it. */
 export const IN_BOTH_INKS: readonly (readonly [string, Pick<Wanted, 'ink'>])[] = [
@@ -35,19 +45,32 @@ export interface PrintedSheet {
   readonly raster: Raster;
 }
 
+/** The raster as it is seen in a mirror: a page that is read from the right then reads like others. */
+export function inMirror(raster: Raster): Raster {
+  const { width, height } = raster;
+  const rgb = new Uint8Array(raster.rgb.length);
+  for (let row = 0; row < height; row++) {
+    for (let column = 0; column < width; column++) {
+      const from = (row * width + column) * 3;
+      rgb.set(raster.rgb.subarray(from, from + 3), (row * width + width - 1 - column) * 3);
+    }
+  }
+  return { ...raster, rgb };
+}
+
 /** `rounds` sheets of each of the first `steps` steps, each with a seed of its own. */
 export function sheetsOfSteps(
   activity: ActivityId,
   steps: number,
   rounds: number,
   seed: number,
-  ink: Pick<Wanted, 'ink'> = {},
+  way: Pick<Wanted, 'ink' | 'language'> = {},
 ): Wanted[] {
   return Array.from({ length: steps * rounds }, (_, index) => ({
     activity,
     step: 1 + (index % steps),
     seed: seed + index,
-    ...ink,
+    ...way,
   }));
 }
 
@@ -57,21 +80,25 @@ export function sheetsForHands(
   steps: number,
   rounds: number,
   seed: number,
-  ink: Pick<Wanted, 'ink'> = {},
+  way: Pick<Wanted, 'ink' | 'language'> = {},
 ): Wanted[] {
-  const right = sheetsOfSteps(activity, steps, rounds, seed, ink);
-  const left = sheetsOfSteps(activity, steps, 1, seed + right.length, ink);
+  const right = sheetsOfSteps(activity, steps, rounds, seed, way);
+  const left = sheetsOfSteps(activity, steps, 1, seed + right.length, way);
   return [...right, ...left.map((wanted) => ({ ...wanted, hand: 'left' as const }))];
 }
 
-/** Every wanted sheet, printed on A4 upright and drawn at `dpi`. */
+/** Every wanted sheet, printed on A4 upright and drawn at `dpi`; those that are read from the right are seen in a mirror. */
 export async function printSheets(wanted: readonly Wanted[], dpi: number): Promise<PrintedSheet[]> {
+  if (wanted.some(({ language = 'en' }) => language !== 'en')) {
+    await loadAllCatalogues();
+    await loadAllScripts();
+  }
   const sheets = wanted.map(madeSheet);
   const chunks: Uint8Array[] = [];
   const pages = {
     title: 'Sheets to read back',
     language: 'en',
-    pages: sheets.map((sheet) => sheetPage(sheet)),
+    pages: sheets.map((sheet, index) => sheetPage(sheet, wanted[index]?.language)),
   };
   await writePdf(pages, FONTS, (chunk) => {
     chunks.push(chunk.slice());
@@ -81,11 +108,13 @@ export async function printSheets(wanted: readonly Wanted[], dpi: number): Promi
     const raster = rasters[index];
     const request = wanted[index];
     if (!raster || !request) throw new Error(`page ${index + 1} is missing`);
-    return { wanted: request, tasks: sheet.tasks, raster: withoutFoot(raster, 'A4') };
+    const shown = withoutFoot(raster, 'A4');
+    const isMirrored = directionOf(request.language ?? 'en') === 'rtl';
+    return { wanted: request, tasks: sheet.tasks, raster: isMirrored ? inMirror(shown) : shown };
   });
 }
 
-function madeSheet({ values = {}, ...wanted }: Wanted): Sheet {
+function madeSheet({ values = {}, language: _, ...wanted }: Wanted): Sheet {
   const page = { paper: 'A4', orientation: 'portrait' } as const;
   const made = makeSheet({ ...wanted, values, page, print: 'colour' });
   if (!made.ok) throw new Error(JSON.stringify([wanted, made.refusals]));

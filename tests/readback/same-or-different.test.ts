@@ -3,18 +3,24 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { tasksOf } from './boxes.ts';
 import { lookAt, looksAlike } from './looks.ts';
-import { IN_BOTH_INKS, type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
+import {
+  FROM_BOTH_SIDES,
+  IN_BOTH_INKS,
+  type PrintedSheet,
+  printSheets,
+  sheetsForHands,
+} from './printed-sheets.ts';
 
 const STEPS = 14;
 const DPI = 100;
 
 describe('same-or-different', () => {
-  test.each(IN_BOTH_INKS)(
+  test.each([...IN_BOTH_INKS, ...FROM_BOTH_SIDES.slice(1)])(
     'sheets of every step, %s, give from their pixels alone the pairs that are the same',
-    async (_, ink) => {
+    async (_, way) => {
       const seed = testSeed('same-or-different read back');
       for (const sheet of await printSheets(
-        sheetsForHands('same-or-different', STEPS, 2, seed, ink),
+        sheetsForHands('same-or-different', STEPS, 2, seed, way),
         DPI,
       )) {
         const keys = sheet.tasks.map(({ answer }) => answer);

@@ -3,7 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { type Bounds, boundsOf, inReadingOrder, tasksOf } from './boxes.ts';
 import { lookAt, silhouetteDifference } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
+import {
+  FROM_BOTH_SIDES,
+  type PrintedSheet,
+  printSheets,
+  sheetsForHands,
+} from './printed-sheets.ts';
 
 const STEPS = 13;
 const DPI = 100;
@@ -11,13 +16,16 @@ const DPI = 100;
 const APART_MM = 1;
 
 describe('shadows', () => {
-  test('printed sheets of every step show, by their pixels alone, the shadow of each picture that the key names', async () => {
-    const seed = testSeed('shadows read back');
-    for (const sheet of await printSheets(sheetsForHands('shadows', STEPS, 2, seed), DPI)) {
-      const keys = sheet.tasks.map(({ answer }) => answer);
-      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
-    }
-  });
+  test.each(FROM_BOTH_SIDES)(
+    'printed sheets of every step show, by their pixels alone, the shadow of each picture that the key names, %s',
+    async (_, side) => {
+      const seed = testSeed('shadows read back');
+      for (const sheet of await printSheets(sheetsForHands('shadows', STEPS, 2, seed, side), DPI)) {
+        const keys = sheet.tasks.map(({ answer }) => answer);
+        expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
+      }
+    },
+  );
 });
 
 /** For each task the place of the shadow that is most like each picture, from the left. */

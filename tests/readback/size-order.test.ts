@@ -2,7 +2,12 @@
 import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { middleColour, tasksOf } from './boxes.ts';
-import { type PrintedSheet, printSheets, sheetsOfSteps } from './printed-sheets.ts';
+import {
+  FROM_BOTH_SIDES,
+  type PrintedSheet,
+  printSheets,
+  sheetsOfSteps,
+} from './printed-sheets.ts';
 import { type Area, isInk } from './raster.ts';
 
 const STEPS = 10;
@@ -11,18 +16,26 @@ const DPI = 90;
 const BIGGER = 1.22;
 
 describe('size-order', () => {
-  test('printed figures of every step are, measured by their pixels alone, as big as the key says', async () => {
-    const seed = testSeed('size-order read back');
-    for (const sheet of await printSheets(sheetsOfSteps('size-order', STEPS, 3, seed), DPI)) {
-      const orders = readOrders(sheet);
-      const found = sheet.tasks.map(({ printed }, index) => {
-        const order = orders[index] ?? [];
-        const { asked } = printed as { asked: string };
-        return { biggest: order.slice(-1), order }[asked];
-      });
-      expect(found, JSON.stringify(sheet.wanted)).toEqual(sheet.tasks.map(({ answer }) => answer));
-    }
-  });
+  test.each(FROM_BOTH_SIDES)(
+    'printed figures of every step are, measured by their pixels alone, as big as the key says, %s',
+    async (_, side) => {
+      const seed = testSeed('size-order read back');
+      for (const sheet of await printSheets(
+        sheetsOfSteps('size-order', STEPS, 3, seed, side),
+        DPI,
+      )) {
+        const orders = readOrders(sheet);
+        const found = sheet.tasks.map(({ printed }, index) => {
+          const order = orders[index] ?? [];
+          const { asked } = printed as { asked: string };
+          return { biggest: order.slice(-1), order }[asked];
+        });
+        expect(found, JSON.stringify(sheet.wanted)).toEqual(
+          sheet.tasks.map(({ answer }) => answer),
+        );
+      }
+    },
+  );
 });
 
 /** For each task the places of its figures, from the left, from the smallest to the biggest. */

@@ -3,7 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { inReadingOrder, tasksOf } from './boxes.ts';
 import { type Look, lookAt } from './looks.ts';
-import { type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
+import {
+  FROM_BOTH_SIDES,
+  type PrintedSheet,
+  printSheets,
+  sheetsForHands,
+} from './printed-sheets.ts';
 
 const STEPS = 13;
 const DPI = 100;
@@ -14,13 +19,19 @@ const POINTS = 44;
 const REACH = 1.3;
 
 describe('turned-shapes', () => {
-  test('printed sheets of every step show, by their pixels alone, the key as what is most like the model once turned', async () => {
-    const seed = testSeed('turned-shapes read back');
-    for (const sheet of await printSheets(sheetsForHands('turned-shapes', STEPS, 2, seed), DPI)) {
-      const keys = sheet.tasks.map(({ answer }) => answer);
-      expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
-    }
-  });
+  test.each(FROM_BOTH_SIDES)(
+    'printed sheets of every step show, by their pixels alone, the key as what is most like the model once turned, %s',
+    async (_, side) => {
+      const seed = testSeed('turned-shapes read back');
+      for (const sheet of await printSheets(
+        sheetsForHands('turned-shapes', STEPS, 2, seed, side),
+        DPI,
+      )) {
+        const keys = sheet.tasks.map(({ answer }) => answer);
+        expect(readAnswers(sheet), JSON.stringify(sheet.wanted)).toEqual(keys);
+      }
+    },
+  );
 });
 
 /** For each task the places of the choices most like the model, as many as the child is told to find. */

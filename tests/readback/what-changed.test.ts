@@ -3,7 +3,13 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../seed.ts';
 import { type Bounds, inReadingOrder, type Thing, tasksOf } from './boxes.ts';
 import { type Look, lookAt, looksAlike } from './looks.ts';
-import { IN_BOTH_INKS, type PrintedSheet, printSheets, sheetsForHands } from './printed-sheets.ts';
+import {
+  FROM_BOTH_SIDES,
+  IN_BOTH_INKS,
+  type PrintedSheet,
+  printSheets,
+  sheetsForHands,
+} from './printed-sheets.ts';
 import type { Raster } from './raster.ts';
 
 const STEPS = 12;
@@ -14,12 +20,12 @@ const ONE_PLACE_MM = 6;
 const ONE_SPOT_MM = 0.6;
 
 describe('what-changed', () => {
-  test.each(IN_BOTH_INKS)(
+  test.each([...IN_BOTH_INKS, ...FROM_BOTH_SIDES.slice(1)])(
     'sheets of every step, %s, differ by their pixels alone in the places of the key and in no others',
-    async (_, ink) => {
+    async (_, way) => {
       const seed = testSeed('what-changed read back');
       for (const sheet of await printSheets(
-        sheetsForHands('what-changed', STEPS, 2, seed, ink),
+        sheetsForHands('what-changed', STEPS, 2, seed, way),
         DPI,
       )) {
         const keys = sheet.tasks.map(({ answer }) => answer);

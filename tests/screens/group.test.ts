@@ -1,12 +1,11 @@
 // A pack for a group from the app: names, one PDF or one for each child, and nothing of it in the address.
-import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { PHONE, startApp } from './app.ts';
 import { faultsOf } from './faults.ts';
-import { pagesIn, pdfOf } from './files.ts';
+import { pagesIn, pdfOf, textOf } from './files.ts';
 
 const app = startApp();
 const RECIPE = 'activity=odd-one-out&step=4&sheets=2&seed=3';
@@ -17,9 +16,6 @@ async function withNames(names: string, options = {}): Promise<Page> {
   await page.getByRole('textbox', { name: 'Names, one a line' }).fill(names);
   return page;
 }
-
-const textOf = (pdf: Uint8Array) =>
-  execFileSync('pdftotext', ['-layout', '-', '-'], { input: pdf, encoding: 'utf8' });
 
 test('each child gets sheets of its own with its name, and there is one table for marking', async () => {
   const page = await withNames('Wren\nMoss+1\nZoë Żółć');

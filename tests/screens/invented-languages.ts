@@ -51,15 +51,16 @@ export async function builtWithInvented(): Promise<string> {
   return outDir;
 }
 
-/** As the code has it before a further language comes. */
-const NO_CATALOGUES = `const CATALOGUES: Readonly<Record<Exclude<Language, 'en'>, Fetched>> = {}`;
+/** As the code has them. */
+const OWN_LANGUAGES = /\['en'[^\]]*\]/;
+const OWN_CATALOGUES = /const CATALOGUES: .*= \{[^}]*\}/;
 const FETCHED = 'virtual:catalogue';
 
 /** The two lines of code that a language is, and its catalogue. */
 function languages(catalogue: string): Plugin {
   const fetching = INVENTED.map((tag) => `'${tag}': () => import('${FETCHED}')`).join(',');
-  const replaced = (code: string, part: string, by: string) => {
-    if (!code.includes(part)) throw new Error(`languages: expected ${part}`);
+  const replaced = (code: string, part: RegExp, by: string) => {
+    if (!part.test(code)) throw new Error(`languages: expected ${part}`);
     return code.replace(part, by);
   };
   return {
@@ -69,10 +70,10 @@ function languages(catalogue: string): Plugin {
     load: (id) => (id === FETCHED ? `export default ${catalogue}` : undefined),
     transform: (code, id) => {
       if (id.endsWith('/src/languages/language.ts')) {
-        return replaced(code, `['en']`, JSON.stringify(['en', ...INVENTED]));
+        return replaced(code, OWN_LANGUAGES, JSON.stringify(['en', ...INVENTED]));
       }
       if (id.endsWith('/src/languages/catalogues.ts')) {
-        return replaced(code, NO_CATALOGUES, `const CATALOGUES = {${fetching}}`);
+        return replaced(code, OWN_CATALOGUES, `const CATALOGUES = {${fetching}}`);
       }
       return undefined;
     },

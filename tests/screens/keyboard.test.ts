@@ -1,25 +1,10 @@
 // The main job without a mouse.
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { drawn, drawnAnew, startApp } from './app.ts';
+import { tabTo } from './by-keys.ts';
 
 const app = startApp();
 const MOST_STOPS = 40;
-
-/** Presses Tab until what has the focus is named as wanted; fails if it never comes. */
-async function tabTo(page: Page, name: RegExp): Promise<void> {
-  for (let stop = 0; stop < MOST_STOPS; stop++) {
-    await page.keyboard.press('Tab');
-    const focused = await page.evaluate(nameOfFocused);
-    if (name.test(focused)) return;
-  }
-  throw new Error(`${name} was not reached by Tab`);
-}
-
-function nameOfFocused(): string {
-  const element = document.activeElement;
-  return `${element?.getAttribute('aria-label') ?? ''} ${element?.textContent ?? ''}`;
-}
 
 test('age, number of tasks and the PDF are reached, chosen and got by keyboard alone', async () => {
   const page = await app.open('seed=7');

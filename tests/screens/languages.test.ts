@@ -1,8 +1,9 @@
 // The language of the app: all it says comes from one catalogue, and changing it loses nothing.
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { EDITING_WORDS } from '../../src/editing/index.ts';
 import { hashOf, PLACE_NAMES, type PlaceName } from '../../src/web/place-names.ts';
-import { drawn, PHONE, startApp } from './app.ts';
+import { DESKTOP, drawn, PHONE, startApp } from './app.ts';
 import { CHILD, NICKNAME, redForOrange, TODAY, weeksOfRecords } from './growth-records.ts';
 import { builtWithInvented, LEFT_TO_RIGHT, RIGHT_TO_LEFT } from './invented-languages.ts';
 import { putEntries } from './kept-entries.ts';
@@ -50,6 +51,18 @@ describe('in an invented language', () => {
     }
     const known = [...coreSays(), NICKNAME, 'Laughed at the snail.'];
     expect(await outsideBrackets(page, known)).toEqual([]);
+  });
+
+  test('changing a page says nothing of its own in English', async () => {
+    const page = await openAt('make', LEFT_TO_RIGHT, DESKTOP);
+    await page.locator('.change-toggle').click();
+    await page.locator('.whole-target').first().click();
+    await page.locator('.change-drawer .chip').nth(2).waitFor();
+    const { at, add, take } = EDITING_WORDS.en;
+    const ofTheCore = [at('box', 0), add('box'), take('box')];
+    const said = await outsideBrackets(page, [...coreSays(), ...ofTheCore, NICKNAME]);
+    // What react-aria says of closing, in the languages that it has.
+    expect(said.filter((text) => text !== 'Dismiss')).toEqual([]);
   });
 
   test('planning a week says nothing of its own in English', async () => {

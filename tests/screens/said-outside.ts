@@ -1,13 +1,11 @@
 // What a screen says outside the brackets of an invented language, and what of it is the core's to say.
 import type { Page } from 'playwright-core';
 import { COLOUR_NAMES } from '../../src/palette/index.ts';
-import { words as handWords } from '../../src/web/hand/words.ts';
 import { gatherCatalogue } from '../../src/web/making/catalogue.ts';
 
 /** All texts that the core gives the controls. */
 export function coreSays(): readonly string[] {
-  // What is said while a sheet is changed is still English, wherever it is said.
-  return [...textsIn(gatherCatalogue()), ...COLOUR_NAMES, handWords.changeByHand];
+  return [...textsIn(gatherCatalogue()), ...COLOUR_NAMES];
 }
 
 function textsIn(value: unknown): readonly string[] {

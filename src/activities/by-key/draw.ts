@@ -5,9 +5,11 @@ import {
   asModel,
   asPlace,
   box,
+  centreOf,
   type Group,
   gridPlaces,
   group,
+  kept,
   marked,
   type PrintStyle,
 } from '../../page/index.ts';
@@ -55,7 +57,10 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
       group('key', [
         box(strip.left, strip.top, strip.width, strip.height, { radiusMm: 4 }),
         ...entries.map((place, index) =>
-          group('entry', drawUnit(key[index]?.figure ?? {}, place, ways, key[index]?.response)),
+          kept(
+            group('entry', drawUnit(key[index]?.figure ?? {}, place, ways, key[index]?.response)),
+            centreOf(place).x,
+          ),
         ),
       ]),
     ),
@@ -64,7 +69,7 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
       cells.map((place, index) => {
         const response = key[answer?.[index] ?? -1]?.response;
         const item = group('item', drawUnit(items[index] ?? {}, place, ways, response));
-        return asPlace(marked(item, index));
+        return asPlace(marked(kept(item, centreOf(place).x), index));
       }),
     ),
   ]);

@@ -61,7 +61,7 @@ export function formsFor(brief: Brief): readonly FormId[] {
   const { content, entries } = brief.values;
   const forms = poolFor(brief).filter((form) => !brief.keptOut.some((kept) => areOne(form, kept)));
   if (!isOfCharacters(content)) return forms;
-  const silent = withoutVowels(forms);
+  const silent = withoutVowels(forms, brief.style.letters);
   return mostOfPool(silent) < entries ? forms : silent;
 }
 

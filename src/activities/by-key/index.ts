@@ -8,6 +8,7 @@ import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limits } from './limits.ts';
 import { materials } from './materials.ts';
+import { MESSAGES } from './messages-en.ts';
 import { PARAMETERS } from './parameters.ts';
 import { solve } from './solve.ts';
 import { answerSchema, printedSchema, sameAnswer } from './task.ts';
@@ -31,5 +32,6 @@ export const byKey = defineActivity({
   room,
   draw,
   materials,
+  messages: MESSAGES,
   words: WORDS,
 });

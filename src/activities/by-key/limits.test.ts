@@ -1,5 +1,6 @@
 // What is refused, and whether what a refusal offers instead is really possible.
 import { describe, expect, test } from 'vitest';
+import { saidIn } from '../../../tests/said.ts';
 import { type Refusal, randomFrom } from '../../base/index.ts';
 import { HOME_PAPERS, sheetArea } from '../../page/index.ts';
 import { room } from './draw.ts';
@@ -29,7 +30,7 @@ describe('R14 what does not go together', () => {
         for (const refusal of limits(values, style)) {
           const name = nameOf(refusal);
           expect('got' in refusal && refusal.got, `seed ${seed}`).toBe(values[name]);
-          expect('because' in refusal && refusal.because, `seed ${seed}`).toMatch(/\w+ \w+/);
+          expect(saidIn(refusal).because, `seed ${seed}`).toMatch(/\w+ \w+/);
           const again = limits(offered(values, refusal), style).map(nameOf);
           expect(again, `seed ${seed} ${JSON.stringify(values)} ${name}`).not.toContain(name);
         }

@@ -1,5 +1,5 @@
 // What cannot be asked for together, and the nearest thing that can.
-import type { Refusal } from '../../base/index.ts';
+import { type Refusal, type Told, told } from '../../base/index.ts';
 import { type Attribute, MOST_UNMIRRORED_DIRECTIONS } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
@@ -47,11 +47,10 @@ function responseRefusals({ content, response }: Parameters): readonly Refusal[]
   return [{ ...choiceRefusal('response', response, responses, nearest), because }];
 }
 
-const COLOUR_BECAUSE =
-  'the figures have colours to be looked at, and a second colour would compete with them';
-const RESPONSE_BECAUSE: Readonly<Partial<Record<Content, string>>> = {
-  signs: 'the figures are signs already, and a second one would stand on top of the first',
-  textures: 'the figures have textures to be looked at, and a second one would compete with them',
+const COLOUR_BECAUSE = told('by-key', 'no.second-colour');
+const RESPONSE_BECAUSE: Readonly<Partial<Record<Content, Told>>> = {
+  signs: told('by-key', 'no.second-sign'),
+  textures: told('by-key', 'no.second-texture'),
 };
 
 function varyRefusals(
@@ -68,14 +67,14 @@ function varyRefusals(
   return [{ ...choiceRefusal('vary', vary, possible, nearest), because: fault }];
 }
 
-function unableToVary(content: Content): string {
+function unableToVary(content: Content): Told {
   const looked = lookedAt(content);
-  if (content === 'textures') return 'textures are told apart only where all else is the same';
-  if (content === 'sizes') return 'sizes can be compared fairly only on figures of one form';
-  if (!looked.includes('size')) return 'only what says nothing about the answer may vary';
+  if (content === 'textures') return told('by-key', 'no.vary-textures');
+  if (content === 'sizes') return told('by-key', 'no.vary-sizes');
+  if (!looked.includes('size')) return told('by-key', 'no.vary-idle');
   return looked.includes('colour')
-    ? 'colour and size are looked at, and sizes compare fairly only among forms of the key'
-    : 'form and size are looked at, and of the rest only colour can change';
+    ? told('by-key', 'no.vary-colour-size')
+    : told('by-key', 'no.vary-form-size');
 }
 
 /** Colours that say nothing must not meet colours, or marks of colours, that do. */
@@ -84,13 +83,13 @@ function varyFault(
   response: ResponseKind,
   vary: Vary,
   { print }: PrintStyle,
-): string | undefined {
+): Told | undefined {
   if (vary !== 'colour') return undefined;
   if (response !== 'sign' && response !== 'fill') {
-    return 'the response is a colour, and colours that mean nothing would compete with it';
+    return told('by-key', 'no.vary-colour');
   }
   if (print === 'grey' && (isOfCharacters(content) || isOfDots(content))) {
-    return 'in grey print a colour is shown by letters, which would stand on what is looked at';
+    return told('by-key', 'no.vary-grey');
   }
   return undefined;
 }
@@ -106,22 +105,20 @@ function entriesRefusals(values: Parameters): readonly Refusal[] {
 function entriesRange({ content, response, leftRight }: Parameters): {
   readonly min: number;
   readonly max: number;
-  readonly because: string;
+  readonly because: Told;
 } {
   const min = fewestEntries(content);
   const most = mostEntries(content);
   const textures = isOfDots(content) ? MOST_TEXTURES - 1 : MOST_TEXTURES;
   if (response === 'fill' && textures < most) {
-    return { min, max: textures, because: `a child can draw ${textures} textures apart` };
+    return { min, max: textures, because: told('by-key', 'no.textures', { count: textures }) };
   }
   if (content === 'directions' && !leftRight) {
-    const because = 'left and right are told apart late; set leftRight to yes for both';
+    const because = told('by-key', 'no.left-right');
     return { min, max: MOST_UNMIRRORED_DIRECTIONS, because };
   }
   const because =
-    min > 2
-      ? `with fewer than ${min}, one of the attributes could be left out of sight`
-      : 'no more can be told apart fairly';
+    min > 2 ? told('by-key', 'no.entries-least', { least: min }) : told('reasons', 'no-more');
   return { min, max: most, because };
 }
 
@@ -148,13 +145,13 @@ function hasFigures({ content, entries, leftRight }: Parameters, style: PrintSty
 function balancedRefusals({ balanced, entries, items }: Parameters): readonly Refusal[] {
   const least = entries === 2 ? 8 : entries + 2;
   if (balanced || items >= least) return [];
-  const because = `with ${entries} entries one can be used more often only from ${least} items up`;
+  const because = told('by-key', 'no.balanced', { entries, least });
   return [{ ...choiceRefusal('balanced', false, ['true'], 'true'), because }];
 }
 
 /** What a page has no room for: more entries than fit with the fewest items, else more items. */
 function pageRefusals(values: Parameters): readonly Refusal[] {
-  const because = 'no more have room on a page';
+  const because = told('by-key', 'no.page');
   const fewest = PARAMETERS.items.min;
   for (const name of ['entries', 'items'] as const) {
     const others = name === 'entries' ? { items: fewest } : {};

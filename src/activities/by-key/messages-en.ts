@@ -92,4 +92,42 @@ export const MESSAGES = {
   'gets.zigzag': 'zigzag',
   'gets.waves': 'waves',
   'gets.bricks': 'bricks',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.some-as-key': 'some items look just as in the key and others do not',
+  'fault.gives-away':
+    '{attribute, select, form {the form of an item gives its answer away} colour {the colour of an item gives its answer away} size {the size of an item gives its answer away} turn {the turn of an item gives its answer away} count {the count of an item gives its answer away} layout {the layout of an item gives its answer away} other {the fill of an item gives its answer away}}',
+  'fault.one-entry': 'a key of one entry leaves nothing to look up',
+  'fault.entries-alike': '{one} and {other} of the key look too alike',
+  'fault.kinds': '{one} and {other} get responses of different kinds',
+  'fault.responses-alike': '{one} and {other} get responses that look too alike',
+  'fault.gets-other': 'what one of {one} and {other} gets looks like the other',
+  'fault.idle-entry': 'no item asks for place {place} of the key',
+  'fault.run':
+    '{way, select, rows {the same entry comes more than {most} times running along the rows} other {the same entry comes more than {most} times running down the columns}}',
+  'fault.key-order':
+    '{way, select, rows {the items follow the order of the key along the rows} other {the items follow the order of the key down the columns}}',
+  'fault.round':
+    '{way, select, rows {the items repeat one order along the rows} other {the items repeat one order down the columns}}',
+  'fault.stranger': 'item {item} is like no figure of the key',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.second-colour':
+    'the figures have colours to be looked at, and a second colour would compete with them',
+  'no.second-sign':
+    'the figures are signs already, and a second one would stand on top of the first',
+  'no.second-texture':
+    'the figures have textures to be looked at, and a second one would compete with them',
+  'no.vary-textures': 'textures are told apart only where all else is the same',
+  'no.vary-sizes': 'sizes can be compared fairly only on figures of one form',
+  'no.vary-idle': 'only what says nothing about the answer may vary',
+  'no.vary-colour-size':
+    'colour and size are looked at, and sizes compare fairly only among forms of the key',
+  'no.vary-form-size': 'form and size are looked at, and of the rest only colour can change',
+  'no.vary-colour': 'the response is a colour, and colours that mean nothing would compete with it',
+  'no.vary-grey':
+    'in grey print a colour is shown by letters, which would stand on what is looked at',
+  'no.textures': 'a child can draw {count} textures apart',
+  'no.left-right': 'left and right are told apart late; set leftRight to yes for both',
+  'no.entries-least': 'with fewer than {least}, one of the attributes could be left out of sight',
+  'no.balanced': 'with {entries} entries one can be used more often only from {least} items up',
+  'no.page': 'no more have room on a page',
 } as const;

@@ -1,9 +1,10 @@
 // What attributes that the key does not use give away: they may vary, but they must not tell the answer.
+import { type Told, told } from '../../base/index.ts';
 import { type Attribute, differingAttributes, lookOf, looksEqual } from './solve-looks.ts';
 import type { Answer, Printed } from './task.ts';
 
 /** Faults of attributes in which the items differ although the key's figures do not. */
-export function idleFaults(printed: Printed, answer: Answer): readonly string[] {
+export function idleFaults(printed: Printed, answer: Answer): readonly Told[] {
   const { key, items } = printed;
   const used = differingAttributes(key.map((entry) => entry.figure));
   const idle = differingAttributes(items).filter((attribute) => !used.includes(attribute));
@@ -13,12 +14,10 @@ export function idleFaults(printed: Printed, answer: Answer): readonly string[] 
   });
   return [
     ...(asInKey.length > 0 && asInKey.length < items.length
-      ? ['some items look just as in the key and others do not']
+      ? [told('by-key', 'fault.some-as-key')]
       : []),
     ...idle.flatMap((attribute) =>
-      tells(printed, answer, attribute)
-        ? [`the ${attribute} of an item gives its answer away`]
-        : [],
+      tells(printed, answer, attribute) ? [told('by-key', 'fault.gives-away', { attribute })] : [],
     ),
   ];
 }

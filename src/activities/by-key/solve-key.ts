@@ -1,11 +1,6 @@
 // What makes a key unfit by itself: too short, figures or responses too alike, responses that mislead.
-import {
-  type FormId,
-  fairlyDifferent,
-  figureName,
-  formOf,
-  type Sign,
-} from '../../figures/index.ts';
+import { type Told, told } from '../../base/index.ts';
+import { type FormId, fairlyDifferent, formOf, type Sign } from '../../figures/index.ts';
 import { mayBeTakenFor } from './solve-looks.ts';
 import type { Entry, Response } from './task.ts';
 
@@ -55,26 +50,26 @@ interface Pair {
 }
 
 /** The faults of a key, in words. */
-export function keyFaults(key: readonly Entry[]): readonly string[] {
-  const short = key.length < 2 ? ['a key of one entry leaves nothing to look up'] : [];
+export function keyFaults(key: readonly Entry[]): readonly Told[] {
+  const short = key.length < 2 ? [told('by-key', 'fault.one-entry')] : [];
   const pairs = key.flatMap((one, index) =>
     key.slice(index + 1).map((other): Pair => ({ one, other })),
   );
   return [...short, ...pairs.flatMap(pairFaults)];
 }
 
-function pairFaults({ one, other }: Pair): readonly string[] {
-  const names = `${figureName(one.figure)} and ${figureName(other.figure)}`;
+function pairFaults({ one, other }: Pair): readonly Told[] {
+  const names = { one: { figure: one.figure }, other: { figure: other.figure } };
   return [
-    ...(mayBeTakenFor(one.figure, other.figure) ? [`${names} of the key look too alike`] : []),
-    ...(one.response.kind === other.response.kind
-      ? []
-      : [`${names} get responses of different kinds`]),
+    ...(mayBeTakenFor(one.figure, other.figure)
+      ? [told('by-key', 'fault.entries-alike', names)]
+      : []),
+    ...(one.response.kind === other.response.kind ? [] : [told('by-key', 'fault.kinds', names)]),
     ...(responsesAlike(one.response, other.response)
-      ? [`${names} get responses that look too alike`]
+      ? [told('by-key', 'fault.responses-alike', names)]
       : []),
     ...(misleads(one, other) || misleads(other, one)
-      ? [`what one of ${names} gets looks like the other`]
+      ? [told('by-key', 'fault.gets-other', names)]
       : []),
   ];
 }

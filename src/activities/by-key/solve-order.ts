@@ -1,32 +1,33 @@
 // What the order of the items gives away: entries left out, runs, and orders that can be foreseen.
+import { type Told, told } from '../../base/index.ts';
 import type { Answer, Printed } from './task.ts';
 
 const LONGEST_RUN = 2;
 
 /** The faults of the order, read along the rows and, where the rows are known, down the columns. */
-export function orderFaults({ key, columns }: Printed, answer: Answer): readonly string[] {
+export function orderFaults({ key, columns }: Printed, answer: Answer): readonly Told[] {
   const unused = key.flatMap((_, place) =>
-    answer.includes(place) ? [] : [`no item asks for place ${place + 1} of the key`],
+    answer.includes(place) ? [] : [told('by-key', 'fault.idle-entry', { place: place + 1 })],
   );
   return [
     ...unused,
-    ...readingFaults(answer, key.length, 'along the rows'),
+    ...readingFaults(answer, key.length, 'rows'),
     ...(columns === undefined
       ? []
-      : readingFaults(downColumns(answer, columns), key.length, 'down the columns')),
+      : readingFaults(downColumns(answer, columns), key.length, 'columns')),
   ];
 }
 
-function readingFaults(sequence: Answer, entries: number, way: string): readonly string[] {
+function readingFaults(sequence: Answer, entries: number, way: string): readonly Told[] {
   const isRun = (end: number) =>
     end >= LONGEST_RUN &&
     sequence.slice(end - LONGEST_RUN, end + 1).every((entry) => entry === sequence[end]);
   return [
     ...(sequence.some((_, end) => isRun(end))
-      ? [`the same entry comes more than ${LONGEST_RUN} times running ${way}`]
+      ? [told('by-key', 'fault.run', { most: LONGEST_RUN, way })]
       : []),
-    ...(goesByKey(sequence, entries) ? [`the items follow the order of the key ${way}`] : []),
-    ...(comesRound(sequence) ? [`the items repeat one order ${way}`] : []),
+    ...(goesByKey(sequence, entries) ? [told('by-key', 'fault.key-order', { way })] : []),
+    ...(comesRound(sequence) ? [told('by-key', 'fault.round', { way })] : []),
   ];
 }
 

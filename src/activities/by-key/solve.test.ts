@@ -1,12 +1,16 @@
 // The solver by itself: hand-made pages, an independent search, and pages with one rule broken.
 import { describe, expect, test } from 'vitest';
+import { said } from '../../../tests/said.ts';
 import { type Random, randomFrom } from '../../base/index.ts';
 import type { Figure, FormId } from '../../figures/index.ts';
 import type { ColourName } from '../../palette/index.ts';
+import { faultIn } from '../told-in.ts';
 import { byKey } from './index.ts';
-import { solve } from './solve.ts';
+import { solve as findings } from './solve.ts';
 import type { Answer, Entry, Printed, Response } from './task.ts';
 import { type Made, made, seeds, valuesAt } from './tasks-to-test.ts';
+
+const solve = (...page: Parameters<typeof findings>) => said(findings(...page));
 
 const FORMS: readonly FormId[] = ['square', 'star', 'heart'];
 const COLOURS: readonly ColourName[] = ['red', 'blue', 'yellow'];
@@ -84,7 +88,7 @@ function withKey({ printed, answer }: Made, change: (key: readonly Entry[]) => E
 
 const reasonOf = (task: Made) => {
   const proof = byKey.prove(task);
-  return proof.proven ? 'proven' : `${proof.reason}: ${proof.detail}`;
+  return proof.proven ? 'proven' : `${proof.reason}: ${faultIn('en', proof.detail)}`;
 };
 
 describe('R1 one entry for each item', () => {

@@ -1,4 +1,5 @@
 // Finds every answer that a printed by-key task admits, and everything that makes it unfit to be given.
+import { told } from '../../base/index.ts';
 import type { Findings } from '../activity.ts';
 import { idleFaults } from './solve-idle.ts';
 import { keyFaults } from './solve-key.ts';
@@ -25,7 +26,7 @@ export function solve(printed: Printed): Findings<Answer> {
   const matches = items.map((_, item) => matchesOf(printed, item, readings));
   const answers = combinationsOf(matches);
   const unmatched = matches.flatMap((entries, item) =>
-    entries.length === 0 ? [`item ${item + 1} is like no figure of the key`] : [],
+    entries.length === 0 ? [told('by-key', 'fault.stranger', { item: item + 1 })] : [],
   );
   const [only] = answers;
   return {

@@ -9,6 +9,7 @@ import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
+import { MESSAGES } from './messages-en.ts';
 import { pieces } from './pieces.ts';
 import { solve } from './solve.ts';
 import { type Answer, answerSchema, ID, PARAMETERS, printedSchema, responseTo } from './task.ts';
@@ -35,6 +36,7 @@ export const continueRow = defineActivity({
   hangsOnFilling: (printed) => ['sticker', 'colour-in'].includes(responseTo(printed)),
   materials: materialsOf,
   pieces,
+  messages: MESSAGES,
   words: WORDS,
 });
 

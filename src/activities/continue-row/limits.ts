@@ -1,5 +1,5 @@
 // What cannot be asked for together, and why: each refusal names the parameter and what would do.
-import type { Refusal } from '../../base/index.ts';
+import { type Refusal, type Told, told } from '../../base/index.ts';
 import {
   type Attribute,
   attributesOf,
@@ -56,18 +56,16 @@ const NEAREST: Readonly<Record<RowValues['response'], readonly RowValues['respon
 };
 
 /** In grey print each dot carries the mark of its colour, which tells its sticker or crayon. */
-function responseFault(content: ContentId, response: RowValues['response']): string | undefined {
+function responseFault(content: ContentId, response: RowValues['response']): Told | undefined {
   const isOfColours = content === 'colours';
   switch (response) {
     case 'sticker':
-      return isOfColours ? undefined : 'a dot sticker can match nothing but a colour';
+      return isOfColours ? undefined : told('reasons', 'sticker-colour');
     case 'colour-in':
-      return isOfColours ? undefined : 'an outline to colour in would give away what is missing';
+      return isOfColours ? undefined : told('reasons', 'outline');
     case 'draw':
-      if (isOfColours) return 'only the colour is asked for, and that is coloured in';
-      return formsOf(content).some(isPicture)
-        ? 'no child can draw these pictures apart'
-        : undefined;
+      if (isOfColours) return told('reasons', 'only-colour');
+      return formsOf(content).some(isPicture) ? told('reasons', 'pictures') : undefined;
     default:
       return undefined;
   }
@@ -75,7 +73,7 @@ function responseFault(content: ContentId, response: RowValues['response']): str
 
 function secondRefusal({ content, second }: RowValues): Refusal | undefined {
   if (second === 'same' || attributesOf(content).length > 1) return undefined;
-  const because = 'there is only one thing to look at';
+  const because = told('continue-row', 'no.one-thing');
   return refusal('second', second, ['same'], 'same', because);
 }
 
@@ -88,7 +86,7 @@ function unitRefusal(values: RowValues, style: PrintStyle): Refusal | undefined 
     );
     if (possible.some((one) => one === got)) continue;
     const nearest = nearestUnit(got, possible);
-    return refusal(name, got, possible, nearest, 'no more can be told apart fairly');
+    return refusal(name, got, possible, nearest, told('reasons', 'no-more'));
   }
   return undefined;
 }
@@ -115,12 +113,12 @@ function choicesRefusal(values: RowValues, style: PrintStyle): Refusal | undefin
   const { min, max } = PARAMETERS.choices;
   const most = [4, 3, 2].find((choices) => hasValues({ ...values, choices }, style)) ?? max;
   if (got > most) {
-    const because = 'no more can be told apart fairly';
+    const because = told('reasons', 'no-more');
     return { code: 'out-of-range', at: at('choices'), got, min, max: most, because };
   }
   const kinds = mostKinds(values);
   if (got > kinds) return undefined;
-  const because = `a wrong figure must be offered besides the ${kinds} that may be missing`;
+  const because = told('continue-row', 'no.wrong-one', { count: kinds });
   return most > kinds
     ? { code: 'out-of-range', at: at('choices'), got, min: kinds + 1, max: most, because }
     : {
@@ -141,7 +139,7 @@ function mostKinds({ unit, missing, ...rest }: RowValues): number {
 
 function ringRefusal({ missing: got, response }: RowValues): Refusal | undefined {
   if (response !== 'ring' || got === 1) return undefined;
-  const because = 'a ring does not say which empty place it is for';
+  const because = told('continue-row', 'no.ring');
   return { code: 'out-of-range', at: at('missing'), got, min: 1, max: 1, because };
 }
 
@@ -153,13 +151,13 @@ function missingRefusal(values: RowValues): Refusal | undefined {
   );
   if (possible.includes(got)) return undefined;
   if (possible.length === 0) return unitTooLong(values);
-  const because = `a row of ${mostPlaces(values)} places must show what repeats twice`;
+  const because = told('continue-row', 'no.twice', { places: mostPlaces(values) });
   return listed('missing', got, possible, because);
 }
 
 function unitTooLong(values: RowValues): Refusal {
   const fitting = UNITS.filter((unit) => shownPossible({ ...values, unit, missing: 1 }).length > 0);
-  const because = `a row of ${mostPlaces(values)} places cannot show it twice and be certain`;
+  const because = told('continue-row', 'no.unit', { places: mostPlaces(values) });
   return refusal('unit', values.unit, fitting, fitting.at(-1) ?? 'AB', because);
 }
 
@@ -168,8 +166,8 @@ function shownRefusal(values: RowValues): Refusal | undefined {
   if (possible.includes(values.shown)) return undefined;
   const because =
     values.shown + values.missing > mostPlaces(values)
-      ? `a row has ${mostPlaces(values)} places at most`
-      : 'any other number shows too little, or the row could be continued in two ways';
+      ? told('continue-row', 'no.places', { most: mostPlaces(values) })
+      : told('continue-row', 'no.shown');
   return listed('shown', values.shown, possible, because);
 }
 
@@ -191,7 +189,7 @@ function listed(
   name: keyof RowValues,
   got: number,
   possible: readonly number[],
-  because: string,
+  because: Told,
 ): Refusal {
   const [min, max] = [Math.min(...possible), Math.max(...possible)];
   if (max - min + 1 === possible.length) {
@@ -207,7 +205,7 @@ function refusal(
   got: string | number,
   choices: readonly string[],
   nearest: string,
-  because: string,
+  because: Told,
 ): Refusal {
   return { code: 'not-a-choice', at: at(name), got, choices, nearest, because };
 }

@@ -1,5 +1,6 @@
 // What makes a printed row unfit, whatever belongs into its empty places.
-import { type Figure, fairlyDifferent, figureName, sameFigure } from '../../figures/index.ts';
+import { type Told, told } from '../../base/index.ts';
+import { type Figure, fairlyDifferent, sameFigure } from '../../figures/index.ts';
 import { type Printed, responseTo } from './task.ts';
 
 /** Places of a row across a sheet, at the least size of figures. */
@@ -18,24 +19,26 @@ export function faultsOf(
   printed: Printed,
   kinds: readonly Figure[],
   { doesRepeat, wanted }: Known,
-): readonly string[] {
+): readonly Told[] {
   return [
     ...rowFaults(printed, kinds),
-    ...(doesRepeat ? [] : ['the row does not show what repeats twice']),
+    ...(doesRepeat ? [] : [told('continue-row', 'fault.not-twice')]),
     ...unlikeFaults([...kinds, ...(printed.offered ?? [])]),
     ...offerFaults(printed, wanted),
     ...responseFaults(printed),
   ];
 }
 
-function rowFaults({ row }: Printed, kinds: readonly Figure[]): readonly string[] {
+function rowFaults({ row }: Printed, kinds: readonly Figure[]): readonly Told[] {
   const [first] = row;
   return [
-    ...(row.includes(null) ? [] : ['the row has no empty place']),
-    ...(first === null ? ['the row begins with an empty place'] : []),
-    ...(row.length > MOST_PLACES ? [`a row of ${row.length} places does not fit one line`] : []),
-    ...(kinds.length < 2 ? ['all figures of the row are alike'] : []),
-    ...(isOneGap(row) ? [] : ['the empty places are not side by side']),
+    ...(row.includes(null) ? [] : [told('continue-row', 'fault.no-gap')]),
+    ...(first === null ? [told('continue-row', 'fault.gap-first')] : []),
+    ...(row.length > MOST_PLACES
+      ? [told('continue-row', 'fault.too-long', { places: row.length })]
+      : []),
+    ...(kinds.length < 2 ? [told('continue-row', 'fault.all-alike')] : []),
+    ...(isOneGap(row) ? [] : [told('continue-row', 'fault.gaps-apart')]),
   ];
 }
 
@@ -46,30 +49,28 @@ function isOneGap(row: Printed['row']): boolean {
 }
 
 /** Different figures that may pass for one. */
-function unlikeFaults(figures: readonly Figure[]): readonly string[] {
+function unlikeFaults(figures: readonly Figure[]): readonly Told[] {
   return figures.flatMap((one, index) =>
     figures
       .slice(index + 1)
       .filter((other) => !sameFigure(one, other) && !fairlyDifferent(one, other))
-      .map((other) => `hard to tell apart: ${figureName(one)} and ${figureName(other)}`),
+      .map((other) => told('faults', 'alike', { one: { figure: one }, other: { figure: other } })),
   );
 }
 
-function offerFaults(printed: Printed, wanted: readonly Figure[]): readonly string[] {
+function offerFaults(printed: Printed, wanted: readonly Figure[]): readonly Told[] {
   const { offered, row } = printed;
   const response = responseTo(printed);
   const isChosen = response === 'point' || response === 'ring';
-  if (!offered) return isChosen ? ['nothing is offered to choose from'] : [];
+  if (!offered) return isChosen ? [told('continue-row', 'fault.nothing-offered')] : [];
   const absent = wanted.filter((figure) => !offered.some((other) => sameFigure(figure, other)));
   const empty = row.filter((figure) => figure === null).length;
   return [
-    ...(isChosen ? [] : ['figures are offered, but nothing is to be chosen']),
-    ...(offered.length < 2 ? ['only one figure is offered'] : []),
-    ...absent.map((figure) => `not offered, but may be the answer: ${figureName(figure)}`),
-    ...(response === 'ring' && empty > 1
-      ? ['a ring does not say which empty place it is for']
-      : []),
-    ...(isTwice(offered) ? ['a figure is offered twice'] : []),
+    ...(isChosen ? [] : [told('continue-row', 'fault.idle-offer')]),
+    ...(offered.length < 2 ? [told('continue-row', 'fault.one-offered')] : []),
+    ...absent.map((figure) => told('continue-row', 'fault.not-offered', { figure: { figure } })),
+    ...(response === 'ring' && empty > 1 ? [told('continue-row', 'fault.ring')] : []),
+    ...(isTwice(offered) ? [told('faults', 'offered-twice')] : []),
   ];
 }
 
@@ -80,7 +81,7 @@ function isTwice(figures: readonly Figure[]): boolean {
 }
 
 /** A sticker or a colour answers only where all are alike but for it. */
-function responseFaults(printed: Printed): readonly string[] {
+function responseFaults(printed: Printed): readonly Told[] {
   const response = responseTo(printed);
   if (response !== 'sticker' && response !== 'colour-in') return [];
   const figures = printed.row.filter((figure) => figure !== null);
@@ -90,9 +91,9 @@ function responseFaults(printed: Printed): readonly string[] {
       figure.colour !== undefined && sameFigure({ ...first, colour: figure.colour }, figure),
   );
   return [
-    ...(isByColour ? [] : ['the figures differ in more than their colour']),
+    ...(isByColour ? [] : [told('faults', 'more-than-colour')]),
     ...(response === 'sticker' && printed.stickerMm === undefined
-      ? ['the size of the stickers is not told']
+      ? [told('faults', 'sticker-size')]
       : []),
   ];
 }

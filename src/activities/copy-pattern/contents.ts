@@ -70,14 +70,14 @@ export function cellFigures(
   const source = {
     content,
     mostOf: (attribute: Attribute) => mostOf(attribute, style),
-    forms: drawnForms(content),
+    forms: drawnForms(content, style.letters),
   };
   const figures = drawFigureSet(source, kinds, random, style);
   return isOutlined(content) ? figures.map((figure) => ({ ...figure, fill: 'outline' })) : figures;
 }
 
-function drawnForms(content: ContentId): readonly FormId[] {
-  const forms = withoutVowels(formsOf(content));
+function drawnForms(content: ContentId, letters: string | undefined): readonly FormId[] {
+  const forms = withoutVowels(formsOf(content), letters);
   const isOfShapes = content.startsWith('shapes') || content.startsWith('directions');
   return isOfShapes ? forms.filter((form) => DRAWN_SHAPES.includes(form)) : forms;
 }

@@ -1,6 +1,7 @@
 // The pattern and the boxes of a task in words: where every dot, cell and line is.
 import type { Figure } from '../../figures/index.ts';
 import type { Say } from '../../languages/index.ts';
+import { isMirrored } from '../../page/index.ts';
 import type { Wording } from '../in-words.ts';
 import type { MESSAGES } from './messages-en.ts';
 import { placesOf } from './places.ts';
@@ -44,7 +45,7 @@ export function describeTask(say: SayCopy, wording: Wording, printed: Printed): 
   const { model, boxes } = printed;
   const placesIn = (cells: Cells) =>
     content === 'lines'
-      ? linesInWords(say, cells, model)
+      ? linesInWords(say, wording, cells, model)
       : cellsInWords(say, wording, cells, model, content);
   const states = boxes.map(({ cells }, index) => {
     const place = index + 1;
@@ -92,9 +93,12 @@ function elementName(say: SayCopy, wording: Wording, figure: Figure, content: Co
     : say(`element.${noun}.coloured`, { key: colour, colour: wording.colour(colour) });
 }
 
-function linesInWords(say: SayCopy, cells: Cells, model: Model): string {
-  const rowOf = (point: number) => Math.floor(point / model.columns) + 1;
-  const pointOf = (point: number) => (point % model.columns) + 1;
+/** Points are counted as a row is read; the lines themselves lie the same on every page. */
+function linesInWords(say: SayCopy, { language }: Wording, cells: Cells, model: Model): string {
+  const { columns } = model;
+  const rowOf = (point: number) => Math.floor(point / columns) + 1;
+  const pointOf = (point: number) =>
+    isMirrored(language) ? columns - (point % columns) : (point % columns) + 1;
   return placesOf('lattice', model)
     .filter((_, place) => cells[place])
     .map(({ from, to }) =>

@@ -5,11 +5,13 @@ import {
   type Area,
   asModel,
   asPlace,
+  centreOf,
   drawFigure,
   filled,
   type Group,
   group,
   INK,
+  kept,
   line,
   OUTLINE_MM,
   type Paint,
@@ -65,9 +67,11 @@ function drawPlate({ left, top, width, height }: Area): Group {
 function drawPattern(role: string, area: Area, cells: Cells, look: Look, finished?: Cells): Group {
   const frame = drawFrame(area, cells, look.model, look.plan, look.reading);
   const shown = drawCells(area, cells, look);
-  if (!finished) return group(role, [frame, ...shown]);
-  const added = finished.map((figure, index) => (cells[index] ? null : figure));
-  return group(role, [frame, ...shown, group('answer', drawCells(area, added, look))]);
+  const added = finished?.map((figure, index) => (cells[index] ? null : figure));
+  const answer = added ? [group('answer', drawCells(area, added, look))] : [];
+  const pattern = group(role, [frame, ...shown, ...answer]);
+  // Lines from point to point are one figure together.
+  return look.reading.content === 'lines' ? kept(pattern, centreOf(area).x) : pattern;
 }
 
 function drawCells(area: Area, cells: Cells, look: Look): readonly Group[] {

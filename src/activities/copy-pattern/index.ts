@@ -7,6 +7,7 @@ import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
+import { MESSAGES } from './messages-en.ts';
 import { PARAMETERS } from './parameters.ts';
 import { pieces } from './pieces.ts';
 import { hangsOnFilling } from './reading.ts';
@@ -36,5 +37,6 @@ export const copyPattern = defineActivity({
   hangsOnFilling,
   materials: materialsOf,
   pieces,
+  messages: MESSAGES,
   words: WORDS,
 });

@@ -1,5 +1,5 @@
 // What cannot be asked for together, with the nearest that can: suiting responses, models that exist, boxes that differ.
-import { type Refusal, randomFrom } from '../../base/index.ts';
+import { type Refusal, randomFrom, type Told, told } from '../../base/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
 import { mostKinds } from './contents.ts';
@@ -27,7 +27,7 @@ function responseRefusals({ content, response }: CopyValues): readonly Refusal[]
   const suiting = responsesOf(content);
   if (suiting.includes(response)) return [];
   return [
-    choiceRefusal('response', response, suiting, suiting[0], 'the response must suit the content'),
+    choiceRefusal('response', response, suiting, suiting[0], told('copy-pattern', 'no.response')),
   ];
 }
 
@@ -38,7 +38,7 @@ function kindRefusals(
   const most = mostKinds(content, style);
   const max = Math.min(most, elements);
   if (kinds <= max) return [];
-  const because = kinds > most ? KINDS_BECAUSE[content] : 'each kind needs an element';
+  const because = kinds > most ? KINDS_BECAUSE[content] : told('copy-pattern', 'no.kinds');
   return [
     {
       code: 'out-of-range',
@@ -58,27 +58,23 @@ function inkRefusals({ content, response }: CopyValues, style: PrintStyle): read
   return refusal ? [refusal] : [];
 }
 
-const KINDS_BECAUSE: Readonly<Partial<Record<CopyValues['content'], string>>> = {
-  dots: 'dots are all alike, of one ink',
-  lines: 'lines are all alike, of one ink',
-  directions: 'left and right are told apart late',
+const KINDS_BECAUSE: Readonly<Partial<Record<CopyValues['content'], Told>>> = {
+  dots: told('copy-pattern', 'no.dots'),
+  lines: told('copy-pattern', 'no.lines'),
+  directions: told('copy-pattern', 'no.left-right'),
 };
 
 function slantRefusals({ content, slanted }: CopyValues): readonly Refusal[] {
   if (!slanted || content === 'lines') return [];
-  return [choiceRefusal('slanted', slanted, ['false'], 'false', 'only lines can be slanted')];
+  return [
+    choiceRefusal('slanted', slanted, ['false'], 'false', told('copy-pattern', 'no.slanted')),
+  ];
 }
 
 function givenRefusals({ givens, elements }: CopyValues): readonly Refusal[] {
   if (givens === 'none' || elements > 1) return [];
   return [
-    choiceRefusal(
-      'givens',
-      givens,
-      [GIVENS[0]],
-      GIVENS[0],
-      'a single element is all there is to do',
-    ),
+    choiceRefusal('givens', givens, [GIVENS[0]], GIVENS[0], told('copy-pattern', 'no.single')),
   ];
 }
 
@@ -109,7 +105,7 @@ function elementNumbers(values: CopyValues): readonly number[] {
   );
 }
 
-function elementsRefusal(got: number, allowed: readonly number[], because: string): Refusal {
+function elementsRefusal(got: number, allowed: readonly number[], because: Told): Refusal {
   const [min, max] = [Math.min(...allowed), Math.max(...allowed)];
   if (max - min + 1 === allowed.length) {
     return { code: 'out-of-range', at: `${AT} › elements`, got, min, max, because };
@@ -120,26 +116,20 @@ function elementsRefusal(got: number, allowed: readonly number[], because: strin
   return choiceRefusal('elements', got, allowed.map(String), String(nearest), because);
 }
 
-function modelInWords({ content, rows, columns, kinds, symmetry, joined, slanted }: CopyValues) {
-  const symmetries = {
-    any: '',
-    mirror: ' with a mirror line',
-    turn: ' that turns into itself but has no mirror line',
-    none: ' without any symmetry',
+function modelInWords(values: CopyValues): Told {
+  const { content, rows, columns, kinds, symmetry, joined, slanted } = values;
+  const lines = slanted ? 'slanted' : 'straight';
+  const likeness = {
+    ...{ rows, columns, symmetry, kinds },
+    ...{ lines: content === 'lines' ? lines : 'none', joined: joined ? 'yes' : 'no' },
   };
-  const parts = [
-    content === 'lines' ? `${slanted ? 'partly slanted' : 'level and upright'} lines` : '',
-    kinds > 1 ? `${kinds} kinds` : '',
-    joined ? 'all elements joined' : '',
-  ].filter((part) => part !== '');
-  const withParts = parts.length > 0 ? ` with ${parts.join(' and ')}` : '';
-  return `for a model of ${rows} by ${columns}${symmetries[symmetry]}${withParts}, not all alike`;
+  return told('copy-pattern', 'no.model', likeness);
 }
 
 function boxRefusals(values: CopyValues): readonly Refusal[] {
   const max = Math.min(waysToGive(values), PARAMETERS.boxes.max);
   if (values.givens === 'none' || values.boxes <= max) return [];
-  const because = 'every box must hold another part of the model';
+  const because = told('copy-pattern', 'no.boxes');
   return [{ code: 'out-of-range', at: `${AT} › boxes`, got: values.boxes, min: 1, max, because }];
 }
 
@@ -148,7 +138,7 @@ function choiceRefusal(
   got: string | number | boolean,
   choices: readonly string[],
   nearest: string | undefined,
-  because: string,
+  because: Told,
 ): Refusal {
   const base = { code: 'not-a-choice', at: `${AT} › ${name}`, got, choices, because } as const;
   return nearest === undefined ? base : { ...base, nearest };

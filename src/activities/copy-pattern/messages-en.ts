@@ -120,4 +120,38 @@ export const MESSAGES = {
   'symmetry.mirror': 'The model has a mirror line.',
   'symmetry.turn': 'The model looks the same turned half round.',
   'symmetry.none': 'Mirrored or turned, the model would look different.',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.no-grid': 'the model has {cells} cells, which is no grid and no lattice',
+  'fault.two-kinds': 'the model holds figures of two kinds',
+  'fault.other-content': 'the model holds something else than it is said to hold',
+  'fault.response': 'what the child does does not suit what the model holds',
+  'fault.empty': 'the model is empty',
+  'fault.everywhere': 'the model is alike everywhere',
+  'fault.white': 'white does not show on the page',
+  'fault.colours-alike': '{one} and {other} are too alike',
+  'fault.figures-alike': '{one} and {other} are too alike',
+  'fault.cells': 'box {box} has {cells} cells, the model has {wanted}',
+  'fault.nothing-to-do': 'box {box} leaves nothing to do',
+  'fault.twin': 'box {box} is started just like box {twin}',
+  'fault.disagrees':
+    '{way, select, mirrored {box {box} disagrees with the model at place {place}, as if the model were mirrored} turned {box {box} disagrees with the model at place {place}, as if the model were turned} other {box {box} disagrees with the model at place {place}}}',
+  'fault.cell':
+    '{box, plural, =0 {the model, place {place}: a figure must be plain: solid or an outline of ink, not mirrored, and full size} other {box {box}, place {place}: a figure must be plain: solid or an outline of ink, not mirrored, and full size}}',
+  'fault.no-line':
+    '{box, plural, =0 {the model, place {place}: expected a line, got {figure}} other {box {box}, place {place}: expected a line, got {figure}}}',
+  'fault.slope':
+    '{box, plural, =0 {the model, place {place}} other {box {box}, place {place}}}: expected a line that is {slope, select, level {level} upright {upright} rising {rising} other {falling}}, got one that is {own, select, level {level} upright {upright} rising {rising} other {falling}}',
+  'fault.plain-line':
+    '{box, plural, =0 {the model, place {place}: a line must be plain and of ink} other {box {box}, place {place}: a line must be plain and of ink}}',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.response': 'the response must suit the content',
+  'no.kinds': 'each kind needs an element',
+  'no.dots': 'dots are all alike, of one ink',
+  'no.lines': 'lines are all alike, of one ink',
+  'no.left-right': 'left and right are told apart late',
+  'no.slanted': 'only lines can be slanted',
+  'no.single': 'a single element is all there is to do',
+  'no.boxes': 'every box must hold another part of the model',
+  'no.model':
+    'for a model of {rows} by {columns}{symmetry, select, mirror { with a mirror line} turn { that turns into itself but has no mirror line} none { without any symmetry} other {}}{lines, select, slanted {, of partly slanted lines} straight {, of level and upright lines} other {}}{kinds, plural, one {} other {, of {kinds} kinds}}{joined, select, yes {, all elements joined} other {}}, not all alike',
 } as const;

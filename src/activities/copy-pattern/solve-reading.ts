@@ -1,4 +1,5 @@
 // Reads printed figures as marks that can be compared, and says what cannot be read.
+import { type Told, told } from '../../base/index.ts';
 import { type Figure, formOf, plainest, stanceOf } from '../../figures/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import type { Cells, Model } from './task.ts';
@@ -78,34 +79,40 @@ function slopeOf(figure: Figure): Spot['slope'] | undefined {
   return SLOPES[(start + (figure.turn ?? 0)) % 180];
 }
 
-/** Why the figures cannot stand where they are; `where` names the model or the box. */
-export function figureFaults(
-  cells: Cells,
-  spots: readonly Spot[],
-  where: string,
-): readonly string[] {
+/** Why the figures cannot stand where they are; `box` is the number of the box, 0 the model. */
+export function figureFaults(cells: Cells, spots: readonly Spot[], box: number): readonly Told[] {
   return cells.flatMap((figure, index) => {
     const slope = spots[index]?.slope;
     if (figure === null || slope === undefined) return [];
-    const fault = slope === 'cell' ? cellFault(figure) : lineFault(figure, slope);
-    return fault ? [`${where}, place ${index + 1}: ${fault}`] : [];
+    const where = { box, place: index + 1 };
+    return slope === 'cell' ? cellFaults(figure, where) : lineFaults(figure, slope, where);
   });
 }
 
-function cellFault(figure: Figure): string | undefined {
+interface Where {
+  readonly box: number;
+  readonly place: number;
+}
+
+function cellFaults(figure: Figure, where: Where): readonly Told[] {
   const { fill = 'solid', colour } = figure;
   const isInkOutline = fill === 'outline' && colour === undefined;
   return isPlain({ ...figure, turn: 0, fill: isInkOutline ? 'solid' : fill })
-    ? undefined
-    : 'a figure must be plain: solid or an outline of ink, not mirrored, and full size';
+    ? []
+    : [told('copy-pattern', 'fault.cell', { ...where })];
 }
 
-function lineFault(figure: Figure, slope: Spot['slope']): string | undefined {
+function lineFaults(figure: Figure, slope: Spot['slope'], where: Where): readonly Told[] {
   const own = slopeOf(figure);
-  if (own === undefined) return `expected a line, got ${formOf(figure)}`;
-  if (own !== slope) return `expected a line that is ${slope}, got one that is ${own}`;
+  if (own === undefined) {
+    const got = { figure: { form: formOf(figure) } };
+    return [told('copy-pattern', 'fault.no-line', { ...where, figure: got })];
+  }
+  if (own !== slope) return [told('copy-pattern', 'fault.slope', { ...where, slope, own })];
   const isOfInk = figure.colour === undefined || figure.colour === INK_COLOUR;
-  return isOfInk && isPlain({ ...figure, turn: 0 }) ? undefined : 'a line must be plain and of ink';
+  return isOfInk && isPlain({ ...figure, turn: 0 })
+    ? []
+    : [told('copy-pattern', 'fault.plain-line', { ...where })];
 }
 
 function isPlain({ size = 1, turn = 0, mirrored = false, fill = 'solid' }: Figure): boolean {

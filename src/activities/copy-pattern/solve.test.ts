@@ -1,11 +1,14 @@
 // The solver gives the one answer of a sound page and says what is wrong with others.
 import { describe, expect, it } from 'vitest';
+import { said } from '../../../tests/said.ts';
 import { randomFrom } from '../../base/index.ts';
 import type { Figure } from '../../figures/index.ts';
 import type { Values } from '../parameters.ts';
 import { copyPattern } from './index.ts';
-import { lookalikesOf, solve } from './solve.ts';
+import { solve as findings, lookalikesOf } from './solve.ts';
 import { type Answer, answerSchema, type Cells, type Printed, printedSchema } from './task.ts';
+
+const solve = (...page: Parameters<typeof findings>) => said(findings(...page));
 
 const red: Figure = { form: 'circle', colour: 'red' };
 const blue: Figure = { form: 'circle', colour: 'blue' };
@@ -149,8 +152,8 @@ describe('solve', () => {
   });
 
   it('R13 a content or response that does not suit the model is unfit', () => {
-    expect(faultsOf({ ...page, content: 'filled-cells' })).toMatch('said to hold filled-cells');
-    expect(faultsOf({ ...page, content: 'signs' })).toMatch('said to hold signs');
+    expect(faultsOf({ ...page, content: 'filled-cells' })).toMatch('than it is said to hold');
+    expect(faultsOf({ ...page, content: 'signs' })).toMatch('than it is said to hold');
     expect(faultsOf({ ...page, response: 'draw-line' })).toMatch('does not suit');
     expect(faultsOf({ ...lines, response: 'sticker' })).toMatch('does not suit');
     expect(faultsOf({ ...page, content: 'colours', response: 'colour-in' })).toBe('');

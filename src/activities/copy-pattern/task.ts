@@ -1,6 +1,11 @@
 // The printed facts of a copying task and its answer: a model, the boxes, the finished boxes.
 import { z } from 'zod';
-import { type ContentId, type Figure, figureSchema } from '../../figures/index.ts';
+import {
+  type ContentId,
+  type Figure,
+  figureSchema,
+  LATER_CONTENT_IDS,
+} from '../../figures/index.ts';
 
 /** What only a pattern has: dots of ink, cells filled to their edge, lines from point to point. */
 export const OWN_CONTENTS = ['dots', 'filled-cells', 'lines'] as const;
@@ -26,6 +31,7 @@ export const CONTENTS = [
   'greek-small',
   'devanagari-letters',
   'arabic-letters',
+  ...LATER_CONTENT_IDS,
 ] as const satisfies readonly ((typeof OWN_CONTENTS)[number] | ContentId)[];
 export type Content = (typeof CONTENTS)[number];
 

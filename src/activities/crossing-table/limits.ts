@@ -1,5 +1,5 @@
 // What cannot be asked for together, and why: each refusal names the parameter and what would do.
-import type { Refusal } from '../../base/index.ts';
+import { type Refusal, type Told, told } from '../../base/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { isCrossable, mostCrossed, mostLines } from './crossed.ts';
 import { fewestGiven } from './givens.ts';
@@ -34,7 +34,7 @@ function responseRefusal({ content, response }: TableValues): Refusal | undefine
     got: response,
     choices: PARAMETERS.response.values.filter((one) => one !== 'draw'),
     nearest: 'cut',
-    because: 'a pattern in a colour is too much to draw',
+    because: told('crossing-table', 'no.draw'),
   };
 }
 
@@ -44,7 +44,7 @@ function linesRefusal(values: TableValues, style: PrintStyle): Refusal | undefin
     const got = values[name];
     const max = Math.min(PARAMETERS[name].max, mostLines(values.content), most[place] ?? 1);
     if (got <= max) continue;
-    const because = 'no more can be told apart fairly, or have room';
+    const because = told('crossing-table', 'no.lines');
     return { code: 'out-of-range', at: at(name), got, min: FEWEST_LINES, max, because };
   }
   return undefined;
@@ -55,9 +55,7 @@ function extraRefusal(values: TableValues, style: PrintStyle): Refusal | undefin
   const { response, extra: got } = values;
   if (got === 0 || (response !== 'draw' && isCrossable(values, style))) return undefined;
   const because =
-    response === 'draw'
-      ? 'nothing is offered where the child draws'
-      : 'the table has all that can be told apart fairly';
+    response === 'draw' ? told('crossing-table', 'no.drawn') : told('crossing-table', 'no.extra');
   return { code: 'out-of-range', at: at('extra'), got, min: 0, max: 0, because };
 }
 
@@ -71,7 +69,7 @@ function emptyRefusal(values: TableValues): Refusal | undefined {
 
 interface Bound {
   readonly max: number;
-  readonly because: string;
+  readonly because: Told;
 }
 
 function boundsOf(values: TableValues): readonly [Bound, ...Bound[]] {
@@ -81,16 +79,16 @@ function boundsOf(values: TableValues): readonly [Bound, ...Bound[]] {
     max: rows * columns - given,
     because:
       given === 0
-        ? `the table has ${rows * columns} cells`
-        : `at least ${given} cells must be filled to find the heads from`,
+        ? told('crossing-table', 'no.cells', { count: rows * columns })
+        : told('crossing-table', 'no.filled', { least: given }),
   };
   const loose: Bound = {
     max: (content.endsWith('sizes') ? MOST_LOOSE_SIZED : MOST_LOOSE) - extra,
-    because: 'more loose figures have no room below the table',
+    because: told('crossing-table', 'no.loose'),
   };
   const joined: Bound = {
     max: MOST_JOINED,
-    because: 'more lines would cross each other all over the table',
+    because: told('crossing-table', 'no.joined'),
   };
   return [cells, ...(response === 'draw' ? [] : [loose]), ...(response === 'join' ? [joined] : [])];
 }

@@ -1,11 +1,14 @@
 // The solver against tables of which the answer is plain, and against pages with one rule broken.
 import { describe, expect, test } from 'vitest';
+import { said } from '../../../tests/said.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import type { Figure } from '../../figures/index.ts';
 import { crossingTable } from './index.ts';
-import { solve } from './solve.ts';
+import { solve as findings } from './solve.ts';
 import type { Answer, Printed } from './task.ts';
 import { makeTasks, taskOf, valuesAt } from './tasks-to-test.ts';
+
+const solve = (...page: Parameters<typeof findings>) => said(findings(...page));
 
 const [RED, BLUE]: readonly [Figure, Figure] = [{ colour: 'red' }, { colour: 'blue' }];
 const [STAR, HEART]: readonly [Figure, Figure] = [{ form: 'star' }, { form: 'heart' }];

@@ -1,5 +1,6 @@
 // Finds everything that may belong into the empty cells of a printed table, and what makes a page unfit.
-import { type Figure, fairlyDifferent, figureName, sameFigure } from '../../figures/index.ts';
+import { type Told, told } from '../../base/index.ts';
+import { type Figure, fairlyDifferent, sameFigure } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
 import { type Reading, readingsOf } from './solve-readings.ts';
 import { type Answer, type Printed, responseTo } from './task.ts';
@@ -11,61 +12,61 @@ export function solve(printed: Printed): Findings<Answer> {
   if (shape.length > 0) return { answers: [], faults: shape };
   const readings = readingsOf(printed);
   const isEmpty = rows.flat().map((figure) => figure === null);
-  const told = readings.flatMap(({ cells }) => {
+  const found = readings.flatMap(({ cells }) => {
     const wanted = cells.filter((_, cell) => isEmpty[cell]);
     const figures = wanted.flatMap((figure) => (figure ? [figure] : []));
     return figures.length === wanted.length ? [{ figures }] : [];
   });
-  const answers = different(told.filter(({ figures }) => areOffered(figures, loose)));
+  const answers = different(found.filter(({ figures }) => areOffered(figures, loose)));
   return {
     answers,
     faults: [
-      ...readingFaults(printed, readings, told),
+      ...readingFaults(printed, readings, found),
       ...likeFaults(readings, loose ?? []),
       ...looseFaults(printed),
     ],
   };
 }
 
-function shapeFaults({ rows, rowHeads, columnHeads }: Printed): readonly string[] {
+function shapeFaults({ rows, rowHeads, columnHeads }: Printed): readonly Told[] {
   const columns = rows[0]?.length ?? 0;
   const isTable = rows.length > 1 && columns > 1 && rows.every((row) => row.length === columns);
   const areHeaded =
     (rowHeads ?? rows).length === rows.length && (columnHeads ?? rows[0])?.length === columns;
   return [
-    ...(isTable ? [] : ['the cells are not several rows and columns']),
-    ...(areHeaded ? [] : ['there are not as many heads as rows or columns']),
-    ...(rows.some((row) => row.includes(null)) ? [] : ['no cell is empty']),
+    ...(isTable ? [] : [told('crossing-table', 'fault.no-table')]),
+    ...(areHeaded ? [] : [told('crossing-table', 'fault.heads')]),
+    ...(rows.some((row) => row.includes(null)) ? [] : [told('faults', 'no-empty-cell')]),
   ];
 }
 
 function readingFaults(
   printed: Printed,
   readings: readonly Reading[],
-  told: readonly Answer[],
-): readonly string[] {
-  const isUntold = readings.length > told.length;
-  const isMissing = told.some(({ figures }) => !areOffered(figures, printed.loose));
+  found: readonly Answer[],
+): readonly Told[] {
+  const isUntold = readings.length > found.length;
+  const isMissing = found.some(({ figures }) => !areOffered(figures, printed.loose));
   return [
-    ...(readings.length === 0
-      ? ['rows and columns are about nothing that all figures bear out']
-      : []),
-    ...(isUntold ? ['what a row or column is about cannot be found from its figures'] : []),
-    ...(isMissing && told.length === 1 ? ['a figure that belongs into a cell is not offered'] : []),
+    ...(readings.length === 0 ? [told('crossing-table', 'fault.about-nothing')] : []),
+    ...(isUntold ? [told('crossing-table', 'fault.untold')] : []),
+    ...(isMissing && found.length === 1 ? [told('crossing-table', 'fault.not-offered')] : []),
   ];
 }
 
 /** Figures of one reading that pass for each other, or are the same in two cells. */
-function likeFaults(readings: readonly Reading[], loose: readonly Figure[]): readonly string[] {
+function likeFaults(readings: readonly Reading[], loose: readonly Figure[]): readonly Told[] {
   return readings.flatMap(({ cells }) => {
-    const told = cells.flatMap((figure) => (figure ? [figure] : []));
-    const others = loose.filter((figure) => !told.some((other) => sameFigure(figure, other)));
-    const all = [...told, ...others];
+    const found = cells.flatMap((figure) => (figure ? [figure] : []));
+    const others = loose.filter((figure) => !found.some((other) => sameFigure(figure, other)));
+    const all = [...found, ...others];
     return all.flatMap((one, index) =>
       all
         .slice(index + 1)
         .filter((other) => !areFair(one, other))
-        .map((other) => `hard to tell apart: ${figureName(one)} and ${figureName(other)}`),
+        .map((other) =>
+          told('faults', 'alike', { one: { figure: one }, other: { figure: other } }),
+        ),
     );
   });
 }
@@ -99,17 +100,17 @@ function keyOf({
   return [form, colour, size, turn, mirrored, count, layout, dotSize, fill].join();
 }
 
-function looseFaults(printed: Printed): readonly string[] {
+function looseFaults(printed: Printed): readonly Told[] {
   const { rows, loose } = printed;
   const isDrawn = responseTo(printed) === 'draw';
-  if (!loose) return isDrawn ? [] : ['there is nothing to put into the cells'];
+  if (!loose) return isDrawn ? [] : [told('crossing-table', 'fault.nothing-loose')];
   const isTwice = loose.some((figure, index) => isAmong(figure, loose.slice(0, index)));
   const given = rows.flat().filter((figure) => figure !== null);
   return [
-    ...(isDrawn ? ['figures are offered, but the child draws'] : []),
-    ...(isTwice ? ['a figure is offered twice'] : []),
+    ...(isDrawn ? [told('crossing-table', 'fault.idle-offer')] : []),
+    ...(isTwice ? [told('faults', 'offered-twice')] : []),
     ...(loose.some((figure) => isAmong(figure, given))
-      ? ['a figure is offered that stands in the table already']
+      ? [told('crossing-table', 'fault.there-already')]
       : []),
   ];
 }

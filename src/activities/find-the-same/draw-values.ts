@@ -36,7 +36,7 @@ export function drawValues(
   const limits = limitsOfAttributes(values, style);
   const pools = limits.map(({ attribute, most }, axis) => {
     const count = counts[axis] ?? 1;
-    return [attribute, isPooled(attribute) ? Math.min(most, count + SPARE) : 1] as const;
+    return [attribute, isPooled(attribute) ? Math.min(most, count + spareFor(style)) : 1] as const;
   });
   const { base, axes } = drawSpace(values.content, random, Object.fromEntries(pools), style);
   const chosen = axes.map((axis, index): Axis => {
@@ -46,6 +46,11 @@ export function drawValues(
     return { attribute: axis.attribute, values: likestOf(sets, shared, values.likeness) };
   });
   return { base, axes: chosen };
+}
+
+/** Letters of a name are not to be left out again. */
+function spareFor({ letters }: PrintStyle): number {
+  return letters === undefined ? SPARE : 0;
 }
 
 /** Whether some of many values may stand for all; others belong together as they are drawn. */

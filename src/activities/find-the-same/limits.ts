@@ -1,6 +1,6 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
-import type { Refusal } from '../../base/index.ts';
-import { attributesOf, contentName } from '../../figures/index.ts';
+import { type Refusal, told } from '../../base/index.ts';
+import { attributesOf } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { FIGURE_COLOURS } from '../../palette/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
@@ -28,7 +28,7 @@ function mirrorsRefusal({ content, mirrors }: SameValues): Refusal | undefined {
     got: mirrors,
     choices: ['none'],
     nearest: 'none',
-    because: 'only directions have mirror images that can be told apart at all',
+    because: told('reasons', 'mirrors'),
   };
 }
 
@@ -40,7 +40,7 @@ function layoutRefusal({ layout, choices }: SameValues): Refusal | undefined {
     got: layout,
     choices: ['grid'],
     nearest: 'grid',
-    because: `a row of more than ${MOST_IN_ROW} has no room on a page`,
+    because: told('reasons', 'row', { most: MOST_IN_ROW }),
   };
 }
 
@@ -53,8 +53,8 @@ function choicesRefusal(values: SameValues, style: PrintStyle): Refusal | undefi
   if (!areAllUnlike || choices <= most) return undefined;
   const why =
     attributes.length === 1 || nearMisses > 0
-      ? `${contentName(content)} leave no more that can be told apart fairly`
-      : `without near misses every one differs from every other in both ways, which ${contentName(content)} allow for no more`;
+      ? told('reasons', 'content', { content: { content } })
+      : told('find-the-same', 'no.both-ways', { content: { content } });
   const { min, max } = PARAMETERS.choices;
   return {
     code: 'out-of-range',
@@ -88,8 +88,8 @@ function nearMissesRefusal(values: SameValues): Refusal | undefined {
   if (nearMisses < min || nearMisses > max) {
     const because =
       nearMisses > max
-        ? `${choices} choices hold ${max} wrong ones`
-        : 'a mirror image of the model is a near miss';
+        ? told('find-the-same', 'no.near-most', { choices, wrong: max })
+        : told('find-the-same', 'no.near-least');
     return { code: 'out-of-range', at: at('nearMisses'), got: nearMisses, min, max, because };
   }
   if (mixed || nearMisses === 0 || nearMisses === max) return undefined;
@@ -99,7 +99,7 @@ function nearMissesRefusal(values: SameValues): Refusal | undefined {
     got: nearMisses,
     choices: [...(min === 0 ? ['0'] : []), String(max)],
     nearest: String(max),
-    because: 'the wrong choices are all alike, so all of them are near misses or none is',
+    because: told('find-the-same', 'no.near-all'),
   };
 }
 

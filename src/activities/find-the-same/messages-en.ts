@@ -63,4 +63,14 @@ export const MESSAGES = {
   describe: 'In the frame: {model}. To choose from: {choices}.',
   'describe.choice': '{place} {name}',
   answer: 'Counted along the rows, the {ordinal}, {name}, is the same as the one in the frame.',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.one-choice': 'there is only one to choose from, so nothing has to be found',
+  'fault.none': 'none of the choices is just like the model',
+  'fault.several': 'choices {places} are all just like the model',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.both-ways':
+    'without near misses every one differs from every other in both ways, which {content} allow for no more',
+  'no.near-most': '{choices} choices hold {wrong} wrong ones',
+  'no.near-least': 'a mirror image of the model is a near miss',
+  'no.near-all': 'the wrong choices are all alike, so all of them are near misses or none is',
 } as const;

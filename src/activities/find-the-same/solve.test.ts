@@ -1,11 +1,14 @@
 // The solver against pages of which the answer is plain, and against pages with one rule broken.
 import { describe, expect, test } from 'vitest';
+import { said } from '../../../tests/said.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import { type Figure, figureName } from '../../figures/index.ts';
 import { findTheSame } from './index.ts';
-import { solve } from './solve.ts';
+import { solve as findings } from './solve.ts';
 import { type Printed, printedSchema } from './task.ts';
 import { taskOf, valuesAt } from './tasks-to-test.ts';
+
+const solve = (...page: Parameters<typeof findings>) => said(findings(...page));
 
 const RED: Figure = { form: 'circle', colour: 'red' };
 const BLUE: Figure = { form: 'circle', colour: 'blue' };

@@ -1,4 +1,5 @@
 // Finds every choice that may be taken for the model, from the printed page alone.
+import { type Told, told } from '../../base/index.ts';
 import { type Figure, fairlyDifferent, formOf, sameFigure } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
 import type { Answer, Printed } from './task.ts';
@@ -35,12 +36,16 @@ function isTurnedSame(model: Figure, choice: Figure, choices: readonly Figure[])
   return sameFigure({ ...model, ...upright }, { ...choice, ...upright });
 }
 
-function faultsOf(choices: number, alike: readonly number[]): readonly string[] {
+function faultsOf(choices: number, alike: readonly number[]): readonly Told[] {
   return [
-    ...(choices < 2 ? ['there is only one to choose from, so nothing has to be found'] : []),
-    ...(alike.length === 0 ? ['none of the choices is just like the model'] : []),
+    ...(choices < 2 ? [told('find-the-same', 'fault.one-choice')] : []),
+    ...(alike.length === 0 ? [told('find-the-same', 'fault.none')] : []),
     ...(alike.length > 1
-      ? [`choices ${alike.map((place) => place + 1).join(' and ')} are all just like the model`]
+      ? [
+          told('find-the-same', 'fault.several', {
+            places: { list: alike.map((place) => place + 1) },
+          }),
+        ]
       : []),
   ];
 }

@@ -11,6 +11,7 @@ import {
   type Group,
   group,
   INK,
+  kept,
   LINE_MM,
   marked,
   type PrintStyle,
@@ -24,7 +25,7 @@ import { type ColourName, hexOf } from '../../palette/index.ts';
 import type { Size } from '../activity.ts';
 import { drawInCell, stickerCellMm } from '../placing.ts';
 import { leastSize, type PagePlan, planPage } from './page-plan.ts';
-import type { Answer, Printed } from './task.ts';
+import { type Answer, keepsDirection, type Printed } from './task.ts';
 
 /** Widths in mm: a line in ink; one to draw along, lighter; one in a colour, and the ink on both its sides. */
 const INK_LINE_MM = 1;
@@ -57,7 +58,8 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     return asPlace(marked(end, printed.starts.length + index));
   });
   const key = answer === undefined ? [] : [drawAnswer(printed, plan, answer, style)];
-  return group('task', [...lines, ...starts, ...ends, ...key]);
+  const task = group('task', [...lines, ...starts, ...ends, ...key]);
+  return keepsDirection(printed) ? kept(task, size.widthMm / 2) : task;
 }
 
 /** Grey print leaves lines in ink: greys are hard to keep apart along a thin line. */

@@ -1,6 +1,6 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
-import type { Refusal } from '../../base/index.ts';
-import { attributesOf, contentName } from '../../figures/index.ts';
+import { type Refusal, told } from '../../base/index.ts';
+import { attributesOf } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
 import { fieldOf, mostBeside, mostCrossings } from './field.ts';
@@ -26,8 +26,8 @@ function responseRefusal({ content, response }: LineValues): Refusal | undefined
   if (allowed.includes(response)) return undefined;
   const because =
     response === 'sticker'
-      ? 'a sticker can only answer for a coloured dot'
-      : 'the starts have no colour to colour the ends in';
+      ? told('follow-the-line', 'no.sticker')
+      : told('follow-the-line', 'no.colour-in');
   return {
     code: 'not-a-choice',
     at: at('response'),
@@ -41,14 +41,14 @@ function responseRefusal({ content, response }: LineValues): Refusal | undefined
 function linesRefusal(values: LineValues, style: PrintStyle): Refusal | undefined {
   const { content, lines, direction } = values;
   const { min, max } = PARAMETERS.lines;
-  const told = Math.min(max, mostStarts(content, style));
+  const apart = Math.min(max, mostStarts(content, style));
   const beside = mostBeside(direction, fieldOf(values));
-  const most = Math.min(told, beside);
+  const most = Math.min(apart, beside);
   if (lines <= most) return undefined;
   const because =
-    beside < told
-      ? 'more do not stand beside each other on a sheet'
-      : `${contentName(content)} leave no more starts that can be told apart`;
+    beside < apart
+      ? told('follow-the-line', 'no.beside')
+      : told('follow-the-line', 'no.starts', { content: { content } });
   return { code: 'out-of-range', at: at('lines'), got: lines, min, max: most, because };
 }
 
@@ -71,11 +71,11 @@ function crossingsRefusal(values: LineValues): Refusal | undefined {
       got: crossings,
       choices,
       nearest: String(Math.min(max, crossings - 1)),
-      because: 'two lines that cross an even number of times end straight across',
+      because: told('follow-the-line', 'no.even'),
     };
   }
   if (crossings <= max) return undefined;
-  const because = `${lines} lines have room to cross ${max} times`;
+  const because = told('follow-the-line', 'no.crossings', { lines, most: max });
   return { code: 'out-of-range', at: at('crossings'), got: crossings, min: 0, max, because };
 }
 

@@ -37,8 +37,9 @@ export const MESSAGES = {
   'set.lineColours.ink': 'all in one ink',
   'set.direction.label': 'Lines run',
   'set.direction.help':
-    'Whether the lines start at the left or at the top. For the left hand, lines to an empty circle always run down.',
-  'set.direction.across': 'from left to right',
+    '{reading, select, leftward {Whether the lines start at the right or at the top; those to an empty circle start at the left, away from the hand. For the left hand, they always run down.} other {Whether the lines start at the left or at the top. For the left hand, lines to an empty circle always run down.}}',
+  'set.direction.across':
+    '{reading, select, leftward {from side to side} other {from left to right}}',
   'set.direction.down': 'from top to bottom',
   'set.stickerMm.label': 'Sticker size',
   'set.stickerMm.help': 'How wide the dots and empty circles are where the child puts stickers.',
@@ -57,13 +58,32 @@ export const MESSAGES = {
   'describe.lines':
     '{count, plural, one {{number} line} other {{number} lines}} wind from one side to the other.',
   'describe.starts':
-    '{direction, select, down {They start at the top, from left to right, from: {names}.} other {They start at the left, from top to bottom, from: {names}.}}',
+    '{direction, select, down {{reading, select, leftward {They start at the top, from right to left, from: {names}.} other {They start at the top, from left to right, from: {names}.}}} other {{reading, select, leftward {They start at the right, from top to bottom, from: {names}.} other {They start at the left, from top to bottom, from: {names}.}}}}',
   'describe.ends':
-    '{direction, select, down {They end at the bottom, from left to right, at: {names}.} other {They end at the right, from top to bottom, at: {names}.}}',
+    '{direction, select, down {{reading, select, leftward {They end at the bottom, from right to left, at: {names}.} other {They end at the bottom, from left to right, at: {names}.}}} other {{reading, select, leftward {They end at the left, from top to bottom, at: {names}.} other {They end at the right, from top to bottom, at: {names}.}}}}',
   'describe.circles':
-    '{direction, select, down {They end at the bottom at empty circles.} other {They end at the right at empty circles.}}',
+    '{direction, select, down {They end at the bottom at empty circles.} other {{reading, select, leftward {They end at the left at empty circles.} other {They end at the right at empty circles.}}}}',
   'answer.circle':
-    '{direction, select, down {the {ordinal} circle from the left} other {the {ordinal} circle from the top}}',
+    '{direction, select, down {{reading, select, leftward {the {ordinal} circle from the right} other {the {ordinal} circle from the left}}} other {the {ordinal} circle from the top}}',
   'answer.line': '{start} to {end}',
   answer: 'The lines lead from {lines}.',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.turns-back': 'line {line} turns back',
+  'fault.crowded': 'two crossings are less than {leastMm} mm apart',
+  'fault.near-end': 'a crossing is less than {leastMm} mm from a start or an end',
+  'fault.one-line': 'there is only one line, so nothing has to be found',
+  'fault.uneven': 'there are not as many starts, lines and ends',
+  'fault.starts-alike': 'two starts cannot be told apart',
+  'fault.ends-alike': 'two ends cannot be told apart',
+  'fault.end-like-start': 'an end looks as if it belonged to a start',
+  'fault.no-line': 'a start or an end has no line',
+  'fault.close': 'lines {one} and {other} run less than {leastMm} mm apart',
+  'fault.angle': 'lines {one} and {other} cross at less than {leastDeg} degrees',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.sticker': 'a sticker can only answer for a coloured dot',
+  'no.colour-in': 'the starts have no colour to colour the ends in',
+  'no.beside': 'more do not stand beside each other on a sheet',
+  'no.starts': '{content} leave no more starts that can be told apart',
+  'no.even': 'two lines that cross an even number of times end straight across',
+  'no.crossings': '{lines} lines have room to cross {most} times',
 } as const;

@@ -1,5 +1,5 @@
 // What makes a follow-the-line page unfit, whatever its lines lead to.
-import type { Point } from '../../base/index.ts';
+import { type Point, type Told, told } from '../../base/index.ts';
 import { type Figure, fairlyDifferent } from '../../figures/index.ts';
 import { goTogether } from './solve-looks.ts';
 import { distance, type Meeting } from './solve-meetings.ts';
@@ -13,40 +13,40 @@ export function faultsOf(
   printed: Printed,
   lines: readonly (readonly Point[])[],
   crossings: readonly Meeting[],
-): readonly string[] {
+): readonly Told[] {
   return [
     ...figureFaults(printed),
     ...lines.flatMap((line, index) =>
       line.some(({ x }, place) => x <= (line[place - 1]?.x ?? Number.NEGATIVE_INFINITY))
-        ? [`line ${index + 1} turns back`]
+        ? [told('follow-the-line', 'fault.turns-back', { line: index + 1 })]
         : [],
     ),
     ...crowdFaults(printed, crossings),
   ];
 }
 
-function crowdFaults({ lengthMm }: Printed, crossings: readonly Meeting[]): readonly string[] {
+function crowdFaults({ lengthMm }: Printed, crossings: readonly Meeting[]): readonly Told[] {
   const places = crossings.map(({ spots: [spot] }) => spot);
   const isCrowded = places.some((one, index) =>
     places.slice(index + 1).some((other) => distance(one, other) < APART_MM),
   );
   const isAtEnd = places.some(({ x }) => Math.min(x, lengthMm - x) < FROM_ENDS_MM);
   return [
-    ...(isCrowded ? [`two crossings are less than ${APART_MM} mm apart`] : []),
-    ...(isAtEnd ? [`a crossing is less than ${FROM_ENDS_MM} mm from a start or an end`] : []),
+    ...(isCrowded ? [told('follow-the-line', 'fault.crowded', { leastMm: APART_MM })] : []),
+    ...(isAtEnd ? [told('follow-the-line', 'fault.near-end', { leastMm: FROM_ENDS_MM })] : []),
   ];
 }
 
-function figureFaults({ starts, ends, lines }: Printed): readonly string[] {
+function figureFaults({ starts, ends, lines }: Printed): readonly Told[] {
   const count = lines.length;
   const isShort = starts.length !== count || (ends ?? starts).length !== count;
   return [
-    ...(count < 2 ? ['there is only one line, so nothing has to be found'] : []),
-    ...(isShort ? ['there are not as many starts, lines and ends'] : []),
-    ...(areApart(starts) ? [] : ['two starts cannot be told apart']),
-    ...(areApart(ends ?? []) ? [] : ['two ends cannot be told apart']),
+    ...(count < 2 ? [told('follow-the-line', 'fault.one-line')] : []),
+    ...(isShort ? [told('follow-the-line', 'fault.uneven')] : []),
+    ...(areApart(starts) ? [] : [told('follow-the-line', 'fault.starts-alike')]),
+    ...(areApart(ends ?? []) ? [] : [told('follow-the-line', 'fault.ends-alike')]),
     ...(starts.some((start) => ends?.some((end) => goTogether(start, end)))
-      ? ['an end looks as if it belonged to a start']
+      ? [told('follow-the-line', 'fault.end-like-start')]
       : []),
   ];
 }

@@ -1,5 +1,6 @@
 // The solver on sound pages, on pages written by hand, and on pages with one rule broken.
 import { describe, expect, test } from 'vitest';
+import { said } from '../../../tests/said.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import type { Task } from '../activity.ts';
 import { followTheLine } from './index.ts';
@@ -47,7 +48,7 @@ test('a page written by hand is proven, crossed or not', () => {
 
 test('R2 of lines that cross at a slant, both readings are found', () => {
   const lines = [straight(10, 30), straight(30, 10)];
-  const { answers, faults } = followTheLine.solve({ ...CROSSED, lines });
+  const { answers, faults } = said(followTheLine.solve({ ...CROSSED, lines }));
   expect([...answers].sort()).toEqual([
     [0, 1],
     [1, 0],
@@ -65,10 +66,9 @@ test('R3 of lines that come near and part again, both readings are found', () =>
     [100, fromY],
     [120, fromY],
   ];
-  const { answers, faults } = followTheLine.solve({
-    ...CROSSED,
-    lines: [bent(10, 18), bent(30, 22)],
-  });
+  const { answers, faults } = said(
+    followTheLine.solve({ ...CROSSED, lines: [bent(10, 18), bent(30, 22)] }),
+  );
   expect(answers.length).toBe(2);
   expect(faults.join()).toContain('run less than 6 mm apart');
 });

@@ -1,5 +1,5 @@
 // Finds every way to follow the printed lines from the starts to the ends, from the printed curves alone.
-import type { Point } from '../../base/index.ts';
+import { type Point, type Told, told } from '../../base/index.ts';
 import type { Findings } from '../activity.ts';
 import { faultsOf } from './solve-faults.ts';
 import { distance, type Meeting, meetingsOf, NEAR_MM, pointsOf } from './solve-meetings.ts';
@@ -27,7 +27,7 @@ export function solve(printed: Printed): Findings<Answer> {
   return {
     answers: isWhole ? oneEach(reach) : [],
     faults: [
-      ...(isWhole ? [] : ['a start or an end has no line']),
+      ...(isWhole ? [] : [told('follow-the-line', 'fault.no-line')]),
       ...doubtful.slice(0, 1).map(doubtIn),
       ...faultsOf(printed, lines, crossings),
     ],
@@ -72,9 +72,9 @@ function oneEach(lists: readonly (readonly number[])[]): readonly Answer[] {
   return chosen;
 }
 
-function doubtIn({ lines: [one, other], angleDeg }: Meeting): string {
-  const names = `lines ${one + 1} and ${other + 1}`;
+function doubtIn({ lines: [one, other], angleDeg }: Meeting): Told {
+  const lines = { one: one + 1, other: other + 1 };
   return angleDeg === undefined
-    ? `${names} run less than ${NEAR_MM} mm apart`
-    : `${names} cross at less than ${CLEAR_ANGLE_DEG} degrees`;
+    ? told('follow-the-line', 'fault.close', { ...lines, leastMm: NEAR_MM })
+    : told('follow-the-line', 'fault.angle', { ...lines, leastDeg: CLEAR_ANGLE_DEG });
 }

@@ -101,3 +101,11 @@ export const answerSchema: z.ZodType<Answer> = z
   )
   .min(1)
   .max(MOST_LINES);
+
+/**
+ * Whether lines run from left to right on a mirrored page, too: such as lead to empty circles, which are only made for
+ * the right hand and would have their starts under it.
+ */
+export function keepsDirection({ ends, direction }: Printed): boolean {
+  return ends === undefined && direction !== 'down';
+}

@@ -1,10 +1,11 @@
 // What follow-the-line says to the adult and, through the adult, to the child.
 import type { Figure, FigureCase } from '../../figures/index.ts';
 import type { Say } from '../../languages/index.ts';
+import { isMirrored } from '../../page/index.ts';
 import { inAllLanguages, type Spoken, type Wording } from '../in-words.ts';
 import { capitalised } from '../wording.ts';
 import { MESSAGES } from './messages-en.ts';
-import { answerSchema, PARAMETERS, type Printed } from './task.ts';
+import { answerSchema, keepsDirection, PARAMETERS, type Printed } from './task.ts';
 
 type SayLine = Say<typeof MESSAGES>;
 
@@ -19,28 +20,35 @@ function spoken(say: SayLine, wording: Wording): Spoken<Printed> {
 }
 
 function description(say: SayLine, wording: Wording, printed: Printed): string {
-  const { starts, ends, lines, direction = 'across' } = printed;
+  const { starts, ends, lines } = printed;
+  const ways = waysOf(wording, printed);
   const count = lines.length;
   const listed = (figures: readonly Figure[]) => wording.list(namesOf(wording, figures, 'name'));
   return [
     capitalised(say('describe.lines', { count, number: wording.number(count) })),
-    say('describe.starts', { direction, names: listed(starts) }),
-    ends
-      ? say('describe.ends', { direction, names: listed(ends) })
-      : say('describe.circles', { direction }),
+    say('describe.starts', { ...ways, names: listed(starts) }),
+    ends ? say('describe.ends', { ...ways, names: listed(ends) }) : say('describe.circles', ways),
   ].join(' ');
 }
 
 function answerText(say: SayLine, wording: Wording, printed: Printed, key: unknown): string {
-  const { starts, ends, direction = 'across' } = printed;
+  const { starts, ends } = printed;
+  const ways = waysOf(wording, printed);
   const startNames = namesOf(wording, starts, 'the');
   const endNames = ends && namesOf(wording, ends, 'the');
   const lines = answerSchema.parse(key).map((place, start) => {
     const end =
-      endNames?.[place] ?? say('answer.circle', { direction, ordinal: wording.ordinal(place) });
+      endNames?.[place] ?? say('answer.circle', { ...ways, ordinal: wording.ordinal(place) });
     return say('answer.line', { start: startNames[start] ?? '', end });
   });
   return say('answer', { lines: wording.list(lines) });
+}
+
+/** Which way the lines run, and from which side the page is read: `reading` is `leftward` or `rightward`. */
+function waysOf({ language, reading }: Wording, printed: Printed) {
+  const { direction = 'across' } = printed;
+  const keeps = isMirrored(language) && keepsDirection(printed);
+  return { direction, reading: keeps ? 'rightward' : reading };
 }
 
 function namesOf(wording: Wording, figures: readonly Figure[], as: FigureCase): readonly string[] {

@@ -71,7 +71,7 @@ export function drawFigures(
   const source = {
     content,
     mostOf: (attribute: Attribute) => mostOf(content, attribute, style),
-    forms: withoutVowels(formsOf(content)),
+    forms: withoutVowels(formsOf(content), style.letters),
     redraw: redrawNearSizes,
   };
   return drawFigureSet(source, count, random, style);

@@ -9,6 +9,7 @@ import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
+import { MESSAGES } from './messages-en.ts';
 import { solve } from './solve.ts';
 import { type Answer, answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
 import { WORDS } from './words.ts';
@@ -31,6 +32,7 @@ export const inEveryBox = defineActivity({
   room,
   draw,
   materials: materialsOf,
+  messages: MESSAGES,
   words: WORDS,
 });
 

@@ -1,6 +1,6 @@
 // What is refused, against an independent list of what can be made; and the ladder for every content.
 import { describe, expect, test } from 'vitest';
-import { randomFrom } from '../../base/index.ts';
+import { randomFrom, told } from '../../base/index.ts';
 import { poolSize } from './contents.ts';
 import { inEveryBox } from './index.ts';
 import { LADDER } from './ladder.ts';
@@ -92,7 +92,7 @@ describe('R11 refusals', () => {
           got: 1,
           min: 4,
           max: 4,
-          because: 'with two boxes every figure that is not shared is in all boxes but one',
+          because: told('in-every-box', 'no.two-boxes'),
         },
       ],
     });

@@ -1,6 +1,5 @@
 // What cannot be asked for together, and why: each refusal names the parameter and its allowed range.
-import type { Refusal } from '../../base/index.ts';
-import { contentName } from '../../figures/index.ts';
+import { type Refusal, type Told, told } from '../../base/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { restOf } from './arrangement.ts';
 import { poolSize } from './contents.ts';
@@ -23,7 +22,7 @@ const MOST_BOXES: Partial<Record<Content, number>> = { sizes: 4, directions: 5 }
 function boxesRefusal({ content, boxes }: BoxValues): Refusal | undefined {
   const max = MOST_BOXES[content] ?? PARAMETERS.boxes.max;
   if (boxes <= max) return undefined;
-  const because = `more boxes of ${contentName(content)} have no room on a page`;
+  const because = told('in-every-box', 'no.boxes', { content: { content } });
   return {
     code: 'out-of-range',
     at: at('boxes'),
@@ -40,7 +39,7 @@ const LEAST_LOOSE = 3;
 function layoutRefusal({ layout, figures }: BoxValues): Refusal | undefined {
   if (layout !== 'loose' || figures >= LEAST_LOOSE) return undefined;
   const choices = PARAMETERS.layout.values.filter((choice) => choice !== 'loose');
-  const because = `boxes in which figures are strewn hold at least ${LEAST_LOOSE}`;
+  const because = told('in-every-box', 'no.strewn', { least: LEAST_LOOSE });
   return { code: 'not-a-choice', at: at('layout'), got: layout, choices, nearest: 'grid', because };
 }
 
@@ -60,11 +59,9 @@ function responseRefusal({ content, response }: BoxValues, style: PrintStyle): R
   };
 }
 
-function stickerFault(content: Content, style: PrintStyle): string | undefined {
-  if (content !== 'colours') return 'a dot sticker can match nothing but a colour';
-  return style.print === 'grey'
-    ? 'in grey print no dot shows which colour its sticker has'
-    : undefined;
+function stickerFault(content: Content, style: PrintStyle): Told | undefined {
+  if (content !== 'colours') return told('reasons', 'sticker-colour');
+  return style.print === 'grey' ? told('in-every-box', 'no.sticker-grey') : undefined;
 }
 
 /** One place of a box at least takes what is not shared, and that takes two different figures at least. */
@@ -82,8 +79,8 @@ function sharedRefusal(
     max: Math.min(PARAMETERS.shared.max, figures - 1, most),
     because:
       shared > most
-        ? `of ${contentName(content)} only ${most + 2} are plain enough to tell apart, and two must be left to differ`
-        : `all boxes would hold the same if all ${figures} figures were shared`,
+        ? told('in-every-box', 'no.shared-most', { content: { content }, most: most + 2 })
+        : told('in-every-box', 'no.shared-all', { count: figures }),
   };
 }
 
@@ -97,7 +94,11 @@ function figuresRefusal(values: BoxValues, style: PrintStyle): Refusal | undefin
     got: values.figures,
     min: values.shared + 1,
     max,
-    because: `${values.boxes} boxes would need ${least} different figures, and only ${poolSize(values.content, style)} are plain enough to tell apart`,
+    because: told('in-every-box', 'no.figures', {
+      boxes: values.boxes,
+      least,
+      most: poolSize(values.content, style),
+    }),
   };
 }
 
@@ -123,10 +124,10 @@ function nearMissesRefusal(values: BoxValues, style: PrintStyle): Refusal | unde
   if (nearMisses >= min && nearMisses <= max) return undefined;
   const because =
     boxes === 2
-      ? 'with two boxes every figure that is not shared is in all boxes but one'
+      ? told('in-every-box', 'no.two-boxes')
       : nearMisses > max
-        ? `${boxes} boxes have ${places} places for figures that are not shared`
-        : `only ${poolSize(content, style)} different figures are plain enough to tell apart`;
+        ? told('in-every-box', 'no.near-most', { boxes, places })
+        : told('in-every-box', 'no.near-least', { most: poolSize(content, style) });
   return { code: 'out-of-range', at: at('nearMisses'), got: nearMisses, min, max, because };
 }
 

@@ -84,4 +84,25 @@ export const MESSAGES = {
   'describe.box': 'Box {place}: {items}.',
   answer:
     '{items} {count, plural, one {is} other {are}} {boxes, plural, =2 {in both boxes} other {in all {number} boxes}}.',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.one-box': 'there is only one box, so nothing can be compared',
+  'fault.all-same': 'all boxes hold the same figures',
+  'fault.repeated': 'box {box} shows the same figure {count} times: {figure}',
+  'fault.uneven': 'the boxes hold different numbers of figures: {counts}',
+  'fault.circles-idle': '{count} empty circles are printed, but no sticker is asked for',
+  'fault.circles': '{count} empty circles are printed for {shared} figures that are in every box',
+  'fault.places': 'box {box} has {count} figures and {places} places',
+  'fault.touching': 'two figures in box {box} touch or overlap',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.boxes': 'more boxes of {content} have no room on a page',
+  'no.strewn': 'boxes in which figures are strewn hold at least {least}',
+  'no.sticker-grey': 'in grey print no dot shows which colour its sticker has',
+  'no.shared-most':
+    'of {content} only {most} are plain enough to tell apart, and two must be left to differ',
+  'no.shared-all': 'all boxes would hold the same if all {count} figures were shared',
+  'no.figures':
+    '{boxes} boxes would need {least} different figures, and only {most} are plain enough to tell apart',
+  'no.two-boxes': 'with two boxes every figure that is not shared is in all boxes but one',
+  'no.near-most': '{boxes} boxes have {places} places for figures that are not shared',
+  'no.near-least': 'only {most} different figures are plain enough to tell apart',
 } as const;

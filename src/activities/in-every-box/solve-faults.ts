@@ -1,5 +1,5 @@
 // What makes a printed in-every-box task unfit, whatever its answer.
-import { figureName } from '../../figures/index.ts';
+import { type Told, told } from '../../base/index.ts';
 import { leastCellMm } from '../placing.ts';
 import type { Kind } from './solve-kinds.ts';
 import type { Box, Place, Printed } from './task.ts';
@@ -14,44 +14,52 @@ export function faultsOf(
   printed: Printed,
   kinds: readonly Kind[],
   shared: number,
-): readonly string[] {
+): readonly Told[] {
   const { boxes } = printed;
-  if (boxes.length < 2) return ['there is only one box, so nothing can be compared'];
+  if (boxes.length < 2) return [told('in-every-box', 'fault.one-box')];
   return [
     ...kinds.flatMap(repeatFaults),
     ...sizeFaults(boxes),
-    ...(shared === kinds.length ? ['all boxes hold the same figures'] : []),
+    ...(shared === kinds.length ? [told('in-every-box', 'fault.all-same')] : []),
     ...circleFaults(printed, shared),
     ...boxes.flatMap((box, index) => placeFaults(box, index, printed)),
   ];
 }
 
-function repeatFaults({ figure, counts }: Kind): readonly string[] {
+function repeatFaults({ figure, counts }: Kind): readonly Told[] {
   return counts.flatMap((count, box) =>
-    count > 1 ? [`box ${box + 1} shows the same figure ${count} times: ${figureName(figure)}`] : [],
+    count > 1
+      ? [told('in-every-box', 'fault.repeated', { box: box + 1, count, figure: { figure } })]
+      : [],
   );
 }
 
-function sizeFaults(boxes: readonly Box[]): readonly string[] {
+function sizeFaults(boxes: readonly Box[]): readonly Told[] {
   const counts = boxes.map((box) => box.figures.length);
   return new Set(counts).size > 1
-    ? [`the boxes hold different numbers of figures: ${counts.join(', ')}`]
+    ? [told('in-every-box', 'fault.uneven', { counts: { commas: counts } })]
     : [];
 }
 
 /** Circles say how many figures to look for, so that their number must be right. */
-function circleFaults({ response, circles = 0 }: Printed, shared: number): readonly string[] {
+function circleFaults({ response, circles = 0 }: Printed, shared: number): readonly Told[] {
   const expected = response === 'sticker' ? shared : 0;
   if (circles === expected) return [];
   if (response !== 'sticker')
-    return [`${circles} empty circles are printed, but no sticker is asked for`];
-  return [`${circles} empty circles are printed for ${shared} figures that are in every box`];
+    return [told('in-every-box', 'fault.circles-idle', { count: circles })];
+  return [told('in-every-box', 'fault.circles', { count: circles, shared })];
 }
 
-function placeFaults({ figures, places }: Box, index: number, printed: Printed): readonly string[] {
+function placeFaults({ figures, places }: Box, index: number, printed: Printed): readonly Told[] {
   if (!places) return [];
   if (places.length !== figures.length) {
-    return [`box ${index + 1} has ${figures.length} figures and ${places.length} places`];
+    return [
+      told('in-every-box', 'fault.places', {
+        box: index + 1,
+        count: figures.length,
+        places: places.length,
+      }),
+    ];
   }
   const { stickerMm } = printed;
   const all = printed.boxes.flatMap((box) => box.figures);
@@ -60,7 +68,7 @@ function placeFaults({ figures, places }: Box, index: number, printed: Printed):
   const touches = places.some((place, at) =>
     places.slice(0, at).some((earlier) => isNearer(place, earlier, apartMm)),
   );
-  return touches ? [`two figures in box ${index + 1} touch or overlap`] : [];
+  return touches ? [told('in-every-box', 'fault.touching', { box: index + 1 })] : [];
 }
 
 function isNearer(one: Place, other: Place, mm: number): boolean {

@@ -35,7 +35,7 @@ export function drawValues(
 ): Space {
   const most = mostOfEach(content, style);
   const pool = drawSpace(content, random, 1, style).axes.map(({ attribute }, axis) => {
-    const wanted = (counts[axis] ?? 1) + SPARE;
+    const wanted = (counts[axis] ?? 1) + spareFor(style);
     const isPooled = POOLED.includes(attribute);
     return [attribute, isPooled ? Math.min(most[axis] ?? 1, wanted) : 1] as const;
   });
@@ -47,6 +47,11 @@ export function drawValues(
     return { attribute: axis.attribute, values: likestOf(sets, shared, likeness) };
   });
   return { base, axes: chosen };
+}
+
+/** Letters of a name are not to be left out again. */
+function spareFor({ letters }: PrintStyle): number {
+  return letters === undefined ? SPARE : 0;
 }
 
 /** How to draw one set of `count` values of an attribute. */

@@ -1,6 +1,6 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
-import type { Refusal } from '../../base/index.ts';
-import { attributesOf, contentName } from '../../figures/index.ts';
+import { type Refusal, told } from '../../base/index.ts';
+import { attributesOf } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { againCount, looksFor, wrongCount } from './generate-looks.ts';
 import { ID, PARAMETERS, type RememberValues } from './task.ts';
@@ -29,8 +29,8 @@ function rangeRefusal(
   if (possible.includes(got)) return undefined;
   const because =
     got < Math.min(...possible)
-      ? 'one at least must be new among those to choose from'
-      : `${contentName(values.content)} leave no more that can be told apart from memory, or have room`;
+      ? told('look-and-remember', 'no.one-new')
+      : told('look-and-remember', 'no.memory', { content: { content: values.content } });
   return {
     code: 'out-of-range',
     at: at(name),
@@ -66,8 +66,8 @@ function nearMissesRefusal(values: RememberValues, style: PrintStyle): Refusal |
   if (got >= min && got <= max) return undefined;
   const because =
     got > max
-      ? `${values.choices} choices hold ${max} wrong ones that can be nearly right`
-      : 'too few others differ in two things from all that were seen';
+      ? told('look-and-remember', 'no.near-most', { choices: values.choices, most: max })
+      : told('look-and-remember', 'no.near-least');
   return { code: 'out-of-range', at: at('nearMisses'), got, min, max, because };
 }
 

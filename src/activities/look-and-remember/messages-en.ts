@@ -67,4 +67,14 @@ export const MESSAGES = {
   answer:
     '{count, plural, one {Counted along the rows, {number} was in the frame: {found}.} other {Counted along the rows, {number} were in the frame: {found}.}}',
   'answer.found': 'the {ordinal}, {name}',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.twice': 'a figure stands in the frame twice',
+  'fault.choices-alike': 'two of the choices are alike',
+  'fault.none': 'none of the choices was in the frame',
+  'fault.all': 'all of the choices may have been in the frame',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.one-new': 'one at least must be new among those to choose from',
+  'no.memory': '{content} leave no more that can be told apart from memory, or have room',
+  'no.near-most': '{choices} choices hold {most} wrong ones that can be nearly right',
+  'no.near-least': 'too few others differ in two things from all that were seen',
 } as const;

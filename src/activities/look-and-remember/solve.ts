@@ -1,4 +1,5 @@
 // Finds every set of choices that may be said to have been in the frame, from the printed page alone.
+import { told } from '../../base/index.ts';
 import { type Figure, fairlyDifferent, formOf, sameFigure } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
 import type { Answer, Printed } from './task.ts';
@@ -15,10 +16,10 @@ export function solve({ set, choices }: Printed): Findings<Answer> {
   return {
     answers: withAndWithout(sure, placesOf('doubtful')),
     faults: [
-      ...(hasTwins(set) ? ['a figure stands in the frame twice'] : []),
-      ...(hasTwins(choices) ? ['two of the choices are alike'] : []),
-      ...(sure.length === 0 ? ['none of the choices was in the frame'] : []),
-      ...(verdicts.includes('new') ? [] : ['all of the choices may have been in the frame']),
+      ...(hasTwins(set) ? [told('look-and-remember', 'fault.twice')] : []),
+      ...(hasTwins(choices) ? [told('look-and-remember', 'fault.choices-alike')] : []),
+      ...(sure.length === 0 ? [told('look-and-remember', 'fault.none')] : []),
+      ...(verdicts.includes('new') ? [] : [told('look-and-remember', 'fault.all')]),
     ],
   };
 }

@@ -6,6 +6,7 @@ import {
   asModel,
   asPlace,
   box,
+  centreOf,
   drawFigure,
   FAINT_INK,
   FINE_MM,
@@ -13,6 +14,7 @@ import {
   group,
   INK,
   insetArea,
+  kept,
   line,
   OUTLINE_MM,
   type PrintStyle,
@@ -64,10 +66,18 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   });
   const offered = plan.offered.map((area, index) => {
     const piece = drawPart('offered', area, printed.offered?.[index]?.cells ?? empty, look);
-    return asPlace({ ...piece, children: [...piece.children, drawEdge(area, printed)] });
+    const half = { ...piece, children: [...piece.children, drawEdge(area, printed)] };
+    return asPlace(kept(half, centreOf(withEdge(area, printed)).x));
   });
   const key = answer ? [group('answer', drawAnswer(answer, look))] : [];
-  return group('task', [...parts, group('mirror', drawLines(plan, printed)), ...offered, ...key]);
+  const picture = [...parts, group('mirror', drawLines(plan, printed))];
+  // The picture is one figure, whichever way a page is read; halves to choose from are places.
+  const keptInMiddle = (each: Group) => kept(each, size.widthMm / 2);
+  return group('task', [
+    ...picture.map(keptInMiddle),
+    ...offered,
+    ...(printed.offered ? key : key.map(keptInMiddle)),
+  ]);
 }
 
 /** The lines run in the middle between the frames and reach beyond them. */

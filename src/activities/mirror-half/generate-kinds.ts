@@ -157,7 +157,9 @@ function drawValues(
         colour,
       }));
     case 'form':
-      return drawForms(random, symmetricForms(content, axis), count).map((form) => ({ form }));
+      return drawForms(random, symmetricForms(content, axis), count, style.letters).map((form) => ({
+        form,
+      }));
     case 'size':
       return drawSizes(random, count).map((size) => ({ size }));
     case 'turn':

@@ -8,6 +8,7 @@ import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
 import { cellKind } from './measures.ts';
+import { MESSAGES } from './messages-en.ts';
 import { pieces } from './pieces.ts';
 import { sameAnswer } from './same-answer.ts';
 import { solve } from './solve.ts';
@@ -34,5 +35,6 @@ export const mirrorHalf = defineActivity({
     cellKind(printed) !== 'figures' || responseTo(printed) === 'colour-in',
   materials: materialsOf,
   pieces,
+  messages: MESSAGES,
   words: WORDS,
 });

@@ -1,6 +1,5 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
-import { type Refusal, randomFrom } from '../../base/index.ts';
-import { contentName } from '../../figures/index.ts';
+import { type Refusal, randomFrom, type Told, told } from '../../base/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { asPrinted } from './generate.ts';
 import { drawKinds, mostKinds } from './generate-kinds.ts';
@@ -47,13 +46,11 @@ function responseRefusal({ content, response }: MirrorValues): Refusal | undefin
   const nearest = response === 'draw' && content === 'colours' ? 'colour-in' : choices[0];
   const reasons = {
     draw:
-      content === 'pictures'
-        ? 'no child can draw these pictures again'
-        : 'only the colour is asked for, and that is coloured in',
-    sticker: 'a dot sticker can match nothing but a colour',
-    'colour-in': 'filling a cell can match nothing but a colour',
-    point: '',
-    ring: '',
+      content === 'pictures' ? told('mirror-half', 'no.pictures') : told('reasons', 'only-colour'),
+    sticker: told('reasons', 'sticker-colour'),
+    'colour-in': told('mirror-half', 'no.colour-in'),
+    point: told('mirror-half', 'no.wrong'),
+    ring: told('mirror-half', 'no.wrong'),
   };
   return notAChoice('response', response, choices, nearest, reasons[response]);
 }
@@ -76,12 +73,12 @@ function axisFault(
   response: Response,
   axis: Axis,
   style: PrintStyle,
-): string | undefined {
+): Told | undefined {
   if (mostKinds(content, axis, style) === 0) {
-    return `no ${contentName(content)} look the same in this mirror`;
+    return told('mirror-half', 'no.none-same', { content: { content } });
   }
   const isOffered = axis === 'both' && isChosen(response);
-  return isOffered ? 'three quarters are missing, and only a half can be chosen' : undefined;
+  return isOffered ? told('mirror-half', 'no.quarters') : undefined;
 }
 
 function kindsRefusal(
@@ -93,8 +90,8 @@ function kindsRefusal(
   if (kinds <= max) return undefined;
   const because =
     max === most
-      ? `only so many ${contentName(content)} look the same in this mirror`
-      : 'each different figure needs a place';
+      ? told('mirror-half', 'no.few-same', { content: { content } })
+      : told('mirror-half', 'no.kinds');
   return outOfRange('kinds', kinds, 1, max, because);
 }
 
@@ -107,7 +104,7 @@ function elementsRefusal(values: MirrorValues): Refusal | undefined {
   const nearest = possible.reduce((best, next) =>
     Math.abs(next - values.elements) < Math.abs(best - values.elements) ? next : best,
   );
-  const because = 'any other would look right shifted or turned as well';
+  const because = told('mirror-half', 'no.elements');
   return notAChoice('elements', values.elements, possible.map(String), String(nearest), because);
 }
 
@@ -117,7 +114,7 @@ function choicesRefusal(values: MirrorValues): Refusal | undefined {
   const isNarrow = deep * along === 4 && elements === 3 && kinds === 1;
   const max = isNarrow ? { far: 2, near: 2, turned: 3, copied: 4 }[wrong] : PARAMETERS.choices.max;
   if (!isChosen(response) || choices <= max) return undefined;
-  return outOfRange('choices', choices, 2, max, 'there are no more ways to be wrong');
+  return outOfRange('choices', choices, 2, max, told('mirror-half', 'no.wrong'));
 }
 
 /** The first of the numbers of places that makes the task small enough, where it is too large for paper. */
@@ -127,11 +124,11 @@ function paperRefusal(values: MirrorValues): Refusal | undefined {
     const { min } = PARAMETERS[name];
     for (let max = values[name] - 1; max >= min; max--) {
       if (fitsPaper(sketchOf({ ...values, [name]: max }))) {
-        return outOfRange(name, values[name], min, max, 'more places have no room on a page');
+        return outOfRange(name, values[name], min, max, told('mirror-half', 'no.page'));
       }
     }
   }
-  return outOfRange('deep', values.deep, 2, values.deep - 1, 'more places have no room on a page');
+  return outOfRange('deep', values.deep, 2, values.deep - 1, told('mirror-half', 'no.page'));
 }
 
 /** A task as large as any of these values: the kinds alone say how large its cells are. */
@@ -159,7 +156,7 @@ function outOfRange(
   got: number,
   min: number,
   max: number,
-  because: string,
+  because: Told,
 ): Refusal {
   return { code: 'out-of-range', at: `${ID} › ${name}`, got, min, max, because };
 }
@@ -169,7 +166,7 @@ function notAChoice(
   got: string | number,
   choices: readonly string[],
   nearest: string | undefined,
-  because: string,
+  because: Told,
 ): Refusal {
   const base = { code: 'not-a-choice', at: `${ID} › ${name}`, got, choices, because } as const;
   return nearest === undefined ? base : { ...base, nearest };

@@ -94,4 +94,28 @@ export const MESSAGES = {
   'answer.made':
     '{count, plural, one {Still to be made: {number} thing.} other {Still to be made: {number} things.}}',
   'answer.whole': 'The whole picture: {rows}.',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.places': 'the given part has {places} places instead of {wanted}',
+  'fault.empty': 'nothing stands in the given part',
+  'fault.stripes': 'slanted stripes would lean the other way',
+  'fault.slant': 'a figure lies at a slant',
+  'fault.white': 'a white dot or cell looks like an empty place',
+  'fault.alike': 'two figures are hardly to be told apart',
+  'fault.shifted': 'a shifted copy of the given part is its mirror image too',
+  'fault.turned': 'the given part turned half round is its mirror image too',
+  'fault.offered': 'halves are offered where one is chosen, and nowhere else',
+  'fault.quarters': 'three quarters are missing, and halves are offered',
+  'fault.size': 'an offered half is not as large as the given one',
+  'fault.one-half': 'there is only one half to choose from',
+  'fault.halves-alike': 'two of the offered halves are alike',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.pictures': 'no child can draw these pictures again',
+  'no.colour-in': 'filling a cell can match nothing but a colour',
+  'no.none-same': 'no {content} look the same in this mirror',
+  'no.quarters': 'three quarters are missing, and only a half can be chosen',
+  'no.few-same': 'only so many {content} look the same in this mirror',
+  'no.kinds': 'each different figure needs a place',
+  'no.elements': 'any other would look right shifted or turned as well',
+  'no.wrong': 'there are no more ways to be wrong',
+  'no.page': 'more places have no room on a page',
 } as const;

@@ -13,11 +13,16 @@ export function pieces(
   style: PrintStyle,
 ): readonly Piece[] {
   const look = { printed, plan: planPage(printed, size), style };
-  if ('choice' in answer) return halves(answer.choice, look);
-  return missingParts(answer.cells, look).flatMap(({ area, cells }) =>
+  const all = 'choice' in answer ? halves(answer.choice, look) : figures(answer.cells, look);
+  // The picture stands in the middle and keeps its look on every page.
+  return all.map((piece) => ({ ...piece, isInKept: true }));
+}
+
+function figures(whole: Cells, look: Look): readonly Piece[] {
+  return missingParts(whole, look).flatMap(({ area, cells }) =>
     cells.flatMap((figure, index) =>
       figure
-        ? [figurePiece(figure, cellIn(area, index, look), figureSideMm(figure, look), style)]
+        ? [figurePiece(figure, cellIn(area, index, look), figureSideMm(figure, look), look.style)]
         : [],
     ),
   );

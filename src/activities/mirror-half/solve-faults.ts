@@ -1,15 +1,16 @@
 // What makes a page unfit: a part that hides a wrong copy, figures that no mirror shows, halves that do not fit.
+import { type Told, told } from '../../base/index.ts';
 import { type Figure, fairlyDifferent, formOf, sameFigure, stanceOf } from '../../figures/index.ts';
 import { type Line, type Place, seenIn, wholeOf } from './solve-places.ts';
 import { type Cells, isChosen, type Printed, responseTo } from './task.ts';
 
-export function faultsOf(printed: Printed): readonly string[] {
+export function faultsOf(printed: Printed): readonly Told[] {
   const { rows, columns, cells } = printed.part;
   if (cells.length !== rows * columns) {
-    return [`the given part has ${cells.length} places instead of ${rows * columns}`];
+    return [told('mirror-half', 'fault.places', { places: cells.length, wanted: rows * columns })];
   }
   const figures = cells.filter((figure) => figure !== null);
-  if (figures.length === 0) return ['nothing stands in the given part'];
+  if (figures.length === 0) return [told('mirror-half', 'fault.empty')];
   return [
     ...figureFaults(figures),
     ...nearFaults(figures),
@@ -18,25 +19,25 @@ export function faultsOf(printed: Printed): readonly string[] {
   ];
 }
 
-function figureFaults(figures: readonly Figure[]): readonly string[] {
+function figureFaults(figures: readonly Figure[]): readonly Told[] {
   const faults = figures.flatMap((figure) => {
-    if (figure.fill === 'slanted-stripes') return ['slanted stripes would lean the other way'];
-    if (stanceOf(figure).turn % 90 !== 0) return ['a figure lies at a slant'];
+    if (figure.fill === 'slanted-stripes') return [told('mirror-half', 'fault.stripes')];
+    if (stanceOf(figure).turn % 90 !== 0) return [told('mirror-half', 'fault.slant')];
     const isPaper = figure.colour === 'white' && (figure.fill ?? 'solid') === 'solid';
     const isFilled = formOf(figure) === 'square' || formOf(figure) === 'circle';
-    return isPaper && isFilled ? ['a white dot or cell looks like an empty place'] : [];
+    return isPaper && isFilled ? [told('mirror-half', 'fault.white')] : [];
   });
   return [...new Set(faults)];
 }
 
 /** Two figures that are neither alike nor fairly different: which of them belongs in the mirror? */
-function nearFaults(figures: readonly Figure[]): readonly string[] {
+function nearFaults(figures: readonly Figure[]): readonly Told[] {
   const isNear = figures.some((one, index) =>
     figures
       .slice(index + 1)
       .some((other) => !sameFigure(one, other) && !fairlyDifferent(one, other)),
   );
-  return isNear ? ['two figures are hardly to be told apart'] : [];
+  return isNear ? [told('mirror-half', 'fault.alike')] : [];
 }
 
 /** The missing parts: beside the given one, below or above it, and across both lines. */
@@ -49,7 +50,7 @@ function missingParts(printed: Printed): readonly (readonly Place[])[] {
 }
 
 /** A part that looks right shifted or turned half round tells nothing of the mirror. */
-function copyFaults(printed: Printed): readonly string[] {
+function copyFaults(printed: Printed): readonly Told[] {
   const { cells } = printed.part;
   const upsideDown = [...cells].reverse();
   const turned = upsideDown.map((figure) => figure && seenIn(figure, ['upright', 'level']));
@@ -60,34 +61,32 @@ function copyFaults(printed: Printed): readonly string[] {
     });
     const isAcross = places[0]?.lines.length === 2;
     return [
-      ...(areSame(right, cells)
-        ? ['a shifted copy of the given part is its mirror image too']
-        : []),
+      ...(areSame(right, cells) ? [told('mirror-half', 'fault.shifted')] : []),
       // Across both lines the half turn is what the mirrors show.
       ...(!isAcross && (areSame(right, upsideDown) || areSame(right, turned))
-        ? ['the given part turned half round is its mirror image too']
+        ? [told('mirror-half', 'fault.turned')]
         : []),
     ];
   });
   return [...new Set(faults)];
 }
 
-function offeredFaults(printed: Printed): readonly string[] {
+function offeredFaults(printed: Printed): readonly Told[] {
   const { part, axis, offered } = printed;
   if (isChosen(responseTo(printed)) !== (offered !== undefined)) {
-    return ['halves are offered where one is chosen, and nowhere else'];
+    return [told('mirror-half', 'fault.offered')];
   }
   if (!offered) return [];
-  if (axis === 'both') return ['three quarters are missing, and halves are offered'];
+  if (axis === 'both') return [told('mirror-half', 'fault.quarters')];
   if (offered.some(({ cells }) => cells.length !== part.cells.length)) {
-    return ['an offered half is not as large as the given one'];
+    return [told('mirror-half', 'fault.size')];
   }
   const isTwice = offered.some(({ cells }, index) =>
     offered.slice(index + 1).some((other) => areSame(cells, other.cells)),
   );
   return [
-    ...(offered.length < 2 ? ['there is only one half to choose from'] : []),
-    ...(isTwice ? ['two of the offered halves are alike'] : []),
+    ...(offered.length < 2 ? [told('mirror-half', 'fault.one-half')] : []),
+    ...(isTwice ? [told('mirror-half', 'fault.halves-alike')] : []),
   ];
 }
 

@@ -6,10 +6,17 @@ import { choice, type ValuesOf, whole } from '../parameters.ts';
 export const ID = 'mirror-half';
 
 /** Left out: scripts in which fewer than three letters look the same in both mirrors. */
-const LEFT_OUT: readonly ContentId[] = ['devanagari-letters', 'arabic-letters'];
-export type MirrorContent = Exclude<ContentId, 'devanagari-letters' | 'arabic-letters'>;
+const LEFT_OUT = [
+  'devanagari-letters',
+  'arabic-letters',
+  'devanagari-varnamala',
+  'devanagari-numerals',
+  'arabic-letters-with-hamza',
+  'arabic-indic-numerals',
+] as const satisfies readonly ContentId[];
+export type MirrorContent = Exclude<ContentId, (typeof LEFT_OUT)[number]>;
 export const CONTENTS = CONTENT_IDS.filter(
-  (content): content is MirrorContent => !LEFT_OUT.includes(content),
+  (content): content is MirrorContent => !LEFT_OUT.some((out) => out === content),
 );
 
 export const PARAMETERS = {

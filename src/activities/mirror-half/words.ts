@@ -1,6 +1,7 @@
 // What mirror-half says to the adult and, through the adult, to the child.
 import type { Figure } from '../../figures/index.ts';
 import type { Say } from '../../languages/index.ts';
+import { isMirrored } from '../../page/index.ts';
 import { inAllLanguages, type Spoken, type Wording } from '../in-words.ts';
 import { capitalised } from '../wording.ts';
 import { MESSAGES } from './messages-en.ts';
@@ -68,7 +69,9 @@ function rowsInWords(
     const names = cells
       .slice(row * columns, (row + 1) * columns)
       .map((figure) => (figure ? wording.among(all, figure) : say('describe.empty')));
-    return say('describe.row', { place: row + 1, names: names.join(', ') });
+    // The picture keeps its look on a mirrored page, whose rows are read from the right.
+    const read = isMirrored(wording.language) ? names.reverse() : names;
+    return say('describe.row', { place: row + 1, names: read.join(', ') });
   });
   return rows.join('; ');
 }

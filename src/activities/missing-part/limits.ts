@@ -1,6 +1,6 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
-import type { Refusal } from '../../base/index.ts';
-import { attributesOf, contentName } from '../../figures/index.ts';
+import { type Refusal, type Told, told } from '../../base/index.ts';
+import { attributesOf } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
 import { COURSES, poolsOf, ruleOf } from './rules.ts';
@@ -22,33 +22,33 @@ function ruleRefusal({ content, rule }: PartValues, style: PrintStyle): Refusal 
   const most = Math.min(...poolsOf(content, style));
   if (COURSES[rule].kinds <= most) return undefined;
   const choices = PARAMETERS.rule.values.filter((other) => COURSES[other].kinds <= most);
-  const because = `${contentName(content)} are told apart fairly in ${most} ways at most here`;
+  const because = told('missing-part', 'no.rule', { content: { content }, most });
   return notAChoice('rule', rule, choices, 'diagonal', because);
 }
 
 function secondRefusal({ content, second }: PartValues): Refusal | undefined {
   if (second === 'same' || attributesOf(content).length > 1) return undefined;
-  const because = `${contentName(content)} have one thing alone to look at`;
+  const because = told('missing-part', 'no.one-thing', { content: { content } });
   return notAChoice('second', second, ['same'], 'same', because);
 }
 
 function holeRefusal({ response, hole, field }: PartValues): Refusal | undefined {
   if (hole === 'one') return undefined;
   if (response === 'draw') {
-    return notAChoice('hole', hole, ['one'], 'one', 'one figure is enough to draw');
+    return notAChoice('hole', hole, ['one'], 'one', told('missing-part', 'no.draw'));
   }
   if (field > 3) return undefined;
-  return notAChoice('hole', hole, ['one'], 'one', 'a small field with a large hole shows no rule');
+  return notAChoice('hole', hole, ['one'], 'one', told('missing-part', 'no.hole'));
 }
 
 function fieldRefusal({ rule, hole, field }: PartValues): Refusal | undefined {
   const at = `${ID} › field`;
   if (rule === 'tiles' && field < 4) {
-    const because = 'four figures that come again and again need four rows to be seen twice';
+    const because = told('missing-part', 'no.tiles');
     return { code: 'out-of-range', at, got: field, min: 4, max: 5, because };
   }
   if (hole !== 'four' || field <= 4) return undefined;
-  const because = 'the pieces would leave no room on the page';
+  const because = told('missing-part', 'no.pieces');
   return { code: 'out-of-range', at, got: field, min: 4, max: 4, because };
 }
 
@@ -66,7 +66,7 @@ function choicesRefusal({ content, choices }: PartValues, style: PrintStyle): Re
   const most = pools.reduce((product, pool) => product * pool, 1);
   if (choices <= most) return undefined;
   const { min } = PARAMETERS.choices;
-  const because = `${contentName(content)} leave no more that can be told apart fairly`;
+  const because = told('reasons', 'content', { content: { content } });
   return {
     code: 'out-of-range',
     at: `${ID} › choices`,
@@ -82,7 +82,7 @@ function notAChoice(
   got: string,
   choices: readonly string[],
   nearest: string,
-  because: string,
+  because: Told,
 ): Refusal {
   return { code: 'not-a-choice', at: `${ID} › ${name}`, got, choices, nearest, because };
 }

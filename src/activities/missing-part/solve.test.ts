@@ -1,12 +1,15 @@
 // The solver on fields written by hand with one reading, with two, and with one rule broken.
 import { describe, expect, test } from 'vitest';
+import { said } from '../../../tests/said.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import { type Figure, fairlyDifferent } from '../../figures/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import { missingPart } from './index.ts';
-import { solve } from './solve.ts';
+import { solve as findings } from './solve.ts';
 import type { Printed } from './task.ts';
 import { rightOf, taskOf, valuesAt } from './tasks-to-test.ts';
+
+const solve = (...page: Parameters<typeof findings>) => said(findings(...page));
 
 const COLOURS: Readonly<Record<string, ColourName>> = {
   a: 'red',

@@ -1,4 +1,5 @@
 // Finds every way to fill the hole of a printed field, read attribute by attribute, from the page alone.
+import { type Told, told } from '../../base/index.ts';
 import { type Figure, fairlyDifferent, sameFigure } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
 import { readingsOf, type Strand, setReadingOf, unaccounted } from './solve-readings.ts';
@@ -25,8 +26,8 @@ export function solve(printed: Printed): Findings<Answer> {
   const fillings = distinct(combined(cells)).slice(0, MOST_ANSWERS);
   const [right] = fillings;
   const faults = [
-    ...(right ? [] : ['nothing on the page tells what is missing']),
-    ...(isBroken(field, printed.columns) ? ['a figure of the field follows no rule'] : []),
+    ...(right ? [] : [told('missing-part', 'fault.untold')]),
+    ...(isBroken(field, printed.columns) ? [told('missing-part', 'fault.no-rule')] : []),
     ...unfairField(printed.field),
     ...(right ? offeredFaults(printed, right) : []),
   ];
@@ -43,16 +44,16 @@ function isBroken(field: Printed['field'], columns: number): boolean {
 }
 
 /** A field that is no full rectangle, or a hole that is none. */
-function shapeFaults({ field, columns }: Printed): readonly string[] {
-  if (field.length % columns !== 0) return ['the field is not a full rectangle'];
+function shapeFaults({ field, columns }: Printed): readonly Told[] {
+  if (field.length % columns !== 0) return [told('missing-part', 'fault.rectangle')];
   const holes = holesIn(field);
-  if (holes.length === 0) return ['nothing is missing'];
+  if (holes.length === 0) return [told('missing-part', 'fault.no-hole')];
   const spans = [
     holes.map((place) => Math.floor(place / columns)),
     holes.map((place) => place % columns),
   ].map((at) => 1 + Math.max(...at) - Math.min(...at));
   const isFull = spans.reduce((product, span) => product * span, 1) === holes.length;
-  return isFull ? [] : ['the missing figures do not make one hole'];
+  return isFull ? [] : [told('missing-part', 'fault.holes')];
 }
 
 /** Figures that print alike become the same datum, so that fields that are not seen do not count. */
@@ -126,32 +127,34 @@ function areAlike(one: Piece, other: Piece): boolean {
 }
 
 /** Kinds that differ, but too little to be told apart: the rule would not be seen. */
-function unfairField(field: Printed['field']): readonly string[] {
+function unfairField(field: Printed['field']): readonly Told[] {
   const kinds = distinctFigures(field.filter((figure) => figure !== null));
   const isUnfair = kinds.some((one, index) =>
     kinds.slice(index + 1).some((other) => !fairlyDifferent(one, other)),
   );
-  return isUnfair ? ['two figures of the field are hardly told apart'] : [];
+  return isUnfair ? [told('missing-part', 'fault.alike')] : [];
 }
 
 /** Pieces of another size than the hole, none or two that fit, and wrong ones that seem to fit. */
-function offeredFaults(printed: Printed, right: Piece): readonly string[] {
+function offeredFaults(printed: Printed, right: Piece): readonly Told[] {
   const { offered } = printed;
   if (!offered) {
-    return responseTo(printed) === 'draw' ? [] : ['no pieces are offered to choose from'];
+    return responseTo(printed) === 'draw' ? [] : [told('missing-part', 'fault.no-pieces')];
   }
   if (offered.some((piece) => piece.length !== right.length)) {
-    return ['a piece is not as large as the hole'];
+    return [told('missing-part', 'fault.piece-size')];
   }
   const fitting = offered.filter((piece) => areAlike(piece, right)).length;
   const wrong = offered.filter((piece) => !areAlike(piece, right));
   return [
-    ...(fitting === 1 ? [] : [`${fitting} of the pieces fit`]),
-    ...(wrong.length === 0 ? ['there is no other piece to choose'] : []),
+    ...(fitting === 1 ? [] : [told('missing-part', 'fault.fitting', { count: fitting })]),
+    ...(wrong.length === 0 ? [told('missing-part', 'fault.one-piece')] : []),
     ...(wrong.some((piece) => !isPlainlyOther(piece, right))
-      ? ['a wrong piece hardly differs from the right one']
+      ? [told('missing-part', 'fault.nearly-right')]
       : []),
-    ...(distinct(wrong).length === wrong.length ? [] : ['two wrong pieces are alike']),
+    ...(distinct(wrong).length === wrong.length
+      ? []
+      : [told('missing-part', 'fault.pieces-alike')]),
   ];
 }
 

@@ -97,8 +97,9 @@ function nearColours(from: readonly ColourName[]): readonly ColourPair[] {
 const FORM_DRAWS = 5;
 
 function formPair({ content, likeness, style }: Ways, random: Random): Pair {
-  const count = Math.min(FORM_DRAWS, mostValues(content, 'form', style));
-  const forms = drawForms(random, formsOf(content), count).map((form) => ({ form }));
+  const draws = style.letters === undefined ? FORM_DRAWS : 2;
+  const count = Math.min(draws, mostValues(content, 'form', style));
+  const forms = drawForms(random, formsOf(content), count, style.letters).map((form) => ({ form }));
   const pairs = forms.flatMap((one, index) =>
     forms.slice(index + 1).map((other): Pair => [one, other]),
   );
@@ -200,7 +201,9 @@ export function drawIdle(
         colour,
       }));
     case 'form':
-      return drawForms(random, idleForms(ways.content), count).map((form) => ({ form }));
+      return drawForms(random, idleForms(ways.content), count, ways.style.letters).map((form) => ({
+        form,
+      }));
     case 'size':
       return alternating(
         random.shuffle([{ size: 1 }, { size: sizeBelow(IDLE_SIZE_RATIO) }]),

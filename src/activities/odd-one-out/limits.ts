@@ -1,5 +1,5 @@
 // What cannot be asked for together, and the nearest thing that can.
-import type { Refusal } from '../../base/index.ts';
+import { type Refusal, type Told, told } from '../../base/index.ts';
 import {
   ATTRIBUTES,
   type Attribute,
@@ -42,8 +42,8 @@ function oddRefusal(values: Parameters): Refusal | undefined {
   const choices = ['any', ...ATTRIBUTES.filter((attribute) => attributes.includes(attribute))];
   const because =
     attributes.length === 0
-      ? 'the odd picture is of another kind, not of another look'
-      : `all figures of this content have one ${odd}`;
+      ? told('odd-one-out', 'no.kinds')
+      : told('odd-one-out', 'no.odd', { attribute: odd });
   return { code: 'not-a-choice', at: at('odd'), got: odd, choices, nearest: 'any', because };
 }
 
@@ -53,18 +53,16 @@ function varyRefusal(values: Parameters, style: PrintStyle): Refusal | undefined
   return { ...no('vary'), because };
 }
 
-function varyFault({ content }: Parameters, { print }: PrintStyle): string | undefined {
+function varyFault({ content }: Parameters, { print }: PrintStyle): Told | undefined {
   if (content === 'pictures') {
-    return 'pictures keep their own colours and one size';
+    return told('odd-one-out', 'no.pictures');
   }
-  return print === 'grey' && isRead(content)
-    ? 'in grey print a colour is shown by letters, which would stand beside what is looked at'
-    : undefined;
+  return print === 'grey' && isRead(content) ? told('odd-one-out', 'no.grey') : undefined;
 }
 
 function mirrorsRefusal(values: Parameters): Refusal | undefined {
   if (!values.mirrors || attributesIn(values).includes('turn')) return undefined;
-  return { ...no('mirrors'), because: 'only things that point can point left and right' };
+  return { ...no('mirrors'), because: told('odd-one-out', 'no.mirrors') };
 }
 
 /** Figures need colours, and a sticker one that no figure has. */
@@ -106,16 +104,16 @@ function figuresRefusal(values: Parameters): Refusal | undefined {
 }
 
 /** How few figures will do, and why no fewer. */
-function fewest({ vary, layout }: Parameters): readonly [number, string] {
+function fewest({ vary, layout }: Parameters): readonly [number, Told] {
   if (vary) {
-    return [LEAST_TO_VARY, 'where more than one thing changes, each of the others needs its like'];
+    return [LEAST_TO_VARY, told('odd-one-out', 'no.vary')];
   }
-  if (layout === 'row') return [PARAMETERS.figures.min, ''];
-  return [4, 'of three in two rows, one would stand alone'];
+  if (layout === 'row') return [PARAMETERS.figures.min, told('odd-one-out', 'no.row')];
+  return [4, told('odd-one-out', 'no.alone')];
 }
 
 /** How many figures will do, and why no more. */
-function most(values: Parameters): readonly [number, string] {
+function most(values: Parameters): readonly [number, Told] {
   const isOfKinds = values.content === 'picture-kinds';
   let max = isOfKinds ? MOST_KIND_PICTURES : PARAMETERS.figures.max;
   while (max > PARAMETERS.figures.min && !fitsOnPage(largest({ ...values, figures: max }))) {
@@ -123,8 +121,8 @@ function most(values: Parameters): readonly [number, string] {
   }
   const because =
     max === MOST_KIND_PICTURES && isOfKinds
-      ? 'no more pictures of a kind go together without one standing out'
-      : 'no more have room in a row of the page';
+      ? told('odd-one-out', 'no.kind-most')
+      : told('odd-one-out', 'no.row');
   return [max, because];
 }
 

@@ -85,4 +85,26 @@ export const MESSAGES = {
   'answer.colour': 'Number {place}, {name}, does not belong: there is no other of this colour.',
   'answer.size': 'Number {place}, {name}, does not belong: there is no other of this size.',
   'answer.alone': 'Number {place}, {name}, does not belong: it has no other like it.',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.shifts': '{count} figures have {shifts} shifts',
+  'fault.column': 'the figures stand below one another',
+  'fault.last-alone': 'the last figure stands alone in its row',
+  'fault.touching': 'two figures touch or overlap',
+  'fault.apart': 'figure {place} stands apart from the others',
+  'fault.few': 'with fewer than three figures none can be the odd one',
+  'fault.all-alike': 'all figures look alike',
+  'fault.alike':
+    '{trait, select, colour {{one} and {other} look too alike in colour} fill {{one} and {other} look too alike in fill} form {{one} and {other} look too alike in form} kind {{one} and {other} look too alike in kind} way {{one} and {other} look too alike in way} turn {{one} and {other} look too alike in direction} size {{one} and {other} look too alike in size} count {{one} and {other} look too alike in count} layout {{one} and {other} look too alike in how dots lie} other {{one} and {other} look too alike in the size of dots}}',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.kinds': 'the odd picture is of another kind, not of another look',
+  'no.pictures': 'pictures keep their own colours and one size',
+  'no.grey':
+    'in grey print a colour is shown by letters, which would stand beside what is looked at',
+  'no.mirrors': 'only things that point can point left and right',
+  'no.vary': 'where more than one thing changes, each of the others needs its like',
+  'no.alone': 'of three in two rows, one would stand alone',
+  'no.kind-most': 'no more pictures of a kind go together without one standing out',
+  'no.row': 'no more have room in a row of the page',
+  'no.odd':
+    '{attribute, select, form {all figures of this content have one form} colour {all figures of this content have one colour} size {all figures of this content have one size} turn {all figures of this content have one turn} count {all figures of this content have one count} layout {all figures of this content have one layout} other {all figures of this content have one fill}}',
 } as const;

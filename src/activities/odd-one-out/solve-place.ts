@@ -1,5 +1,5 @@
 // What the places of the figures give away: one that stands by itself, or two that touch.
-import type { Point } from '../../base/index.ts';
+import { type Point, type Told, told } from '../../base/index.ts';
 import type { Printed } from './task.ts';
 
 /** Nearer than this, in distances of places, two figures touch. */
@@ -10,10 +10,11 @@ const APART_FACTOR = 1.4;
 const SLACK = 0.001;
 
 /** Reasons in plain words why the places single out a figure or cannot be printed. */
-export function placeFaults(printed: Printed): readonly string[] {
+export function placeFaults(printed: Printed): readonly Told[] {
   const { figures, columns = figures.length, shifts } = printed;
   const count = figures.length;
-  if (shifts && shifts.length !== count) return [`${count} figures have ${shifts.length} shifts`];
+  if (shifts && shifts.length !== count)
+    return [told('odd-one-out', 'fault.shifts', { count, shifts: shifts.length })];
   const points = placesOf(printed);
   const nearest = points.map((point, place) =>
     Math.min(...points.filter((_, other) => other !== place).map((other) => apart(point, other))),
@@ -22,15 +23,15 @@ export function placeFaults(printed: Printed): readonly string[] {
     ...(columns < count && (columns === 1 || count % columns === 1)
       ? [
           columns === 1
-            ? 'the figures stand below one another'
-            : 'the last figure stands alone in its row',
+            ? told('odd-one-out', 'fault.column')
+            : told('odd-one-out', 'fault.last-alone'),
         ]
       : []),
-    ...(Math.min(...nearest) < LEAST_APART - SLACK ? ['two figures touch or overlap'] : []),
+    ...(Math.min(...nearest) < LEAST_APART - SLACK ? [told('odd-one-out', 'fault.touching')] : []),
     ...nearest.flatMap((distance, place) => {
       const others = nearest.filter((_, other) => other !== place);
       return distance > APART_FACTOR * Math.max(...others) + SLACK
-        ? [`figure ${place + 1} stands apart from the others`]
+        ? [told('odd-one-out', 'fault.apart', { place: place + 1 })]
         : [];
     }),
   ];

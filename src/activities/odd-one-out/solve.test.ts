@@ -1,12 +1,15 @@
 // The solver by itself: hand-made pages, an independent search, and pages with one rule broken.
 import { describe, expect, test } from 'vitest';
+import { said } from '../../../tests/said.ts';
 import { type Random, randomFrom } from '../../base/index.ts';
 import type { Figure, FormId } from '../../figures/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import { oddOneOut } from './index.ts';
-import { solve } from './solve.ts';
+import { solve as findings } from './solve.ts';
 import type { Printed } from './task.ts';
 import { goodValues, type Made, made, seeds, valuesAt } from './tasks-to-test.ts';
+
+const solve = (...page: Parameters<typeof findings>) => said(findings(...page));
 
 function shape(form: FormId, colour: ColourName, size = 1): Figure {
   return { form, colour, size };

@@ -1,5 +1,6 @@
 // Finds every figure of a printed task that stands alone under some reading, and what makes the task unfit.
-import { type Figure, figureName } from '../../figures/index.ts';
+import { type Told, told } from '../../base/index.ts';
+import type { Figure } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
 import { aloneIn, changingTraits, endsOf, isFairIn, type Trait } from './solve-looks.ts';
 import { breakersOf } from './solve-order.ts';
@@ -24,30 +25,28 @@ export function solve(printed: Printed): Findings<Answer> {
   return { answers, faults: faultsOf(printed, traits) };
 }
 
-function faultsOf(printed: Printed, traits: readonly Trait[]): readonly string[] {
+function faultsOf(printed: Printed, traits: readonly Trait[]): readonly Told[] {
   const { figures } = printed;
-  if (figures.length < 3) return ['with fewer than three figures none can be the odd one'];
-  if (traits.length === 0) return ['all figures look alike'];
+  if (figures.length < 3) return [told('odd-one-out', 'fault.few')];
+  if (traits.length === 0) return [told('odd-one-out', 'fault.all-alike')];
   return [...likenessFaults(figures, traits), ...placeFaults(printed)];
 }
 
-function likenessFaults(figures: readonly Figure[], traits: readonly Trait[]): readonly string[] {
+function likenessFaults(figures: readonly Figure[], traits: readonly Trait[]): readonly Told[] {
   return figures.flatMap((one, place) =>
     figures.slice(place + 1).flatMap((other) => {
       const unfair = traits.find((trait) => !isFairIn(one, other, trait));
       return unfair === undefined
         ? []
         : [
-            `${figureName(one)} and ${figureName(other)} look too alike in ${WORDS[unfair] ?? unfair}`,
+            told('odd-one-out', 'fault.alike', {
+              ...{ one: { figure: one }, other: { figure: other } },
+              trait: unfair,
+            }),
           ];
     }),
   );
 }
-
-const WORDS: Readonly<Partial<Record<Trait, string>>> = {
-  turn: 'direction',
-  layout: 'how dots lie',
-};
 
 /** Every set of traits but the empty one. */
 function subsetsOf<T>([first, ...rest]: readonly T[]): readonly (readonly T[])[] {

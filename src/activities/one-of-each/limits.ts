@@ -1,9 +1,8 @@
 // What cannot be asked for together, and why: each refusal names the parameter and what would do.
-import type { Refusal } from '../../base/index.ts';
+import { type Refusal, type Told, told } from '../../base/index.ts';
 import {
   attributesOf,
   type ContentId,
-  contentName,
   formsOf,
   isPicture,
   mostValues,
@@ -59,23 +58,19 @@ function responseRefusal({ content, response }: SquareValues): Refusal | undefin
 }
 
 /** In grey print each dot carries the mark of its colour, which tells its sticker, counter or crayon. */
-function responseFault(content: ContentId, response: Response): string | undefined {
+function responseFault(content: ContentId, response: Response): Told | undefined {
   const isOfColours = content === 'colours';
   switch (response) {
     case 'sticker':
     case 'counters':
-      return isOfColours ? undefined : 'round stickers and counters match nothing but a colour';
+      return isOfColours ? undefined : told('one-of-each', 'no.sticker');
     case 'colour-in':
-      return isOfColours ? undefined : 'an outline to colour in would give away what is missing';
+      return isOfColours ? undefined : told('reasons', 'outline');
     case 'draw':
-      if (isOfColours) return 'only the colour is asked for, and that is coloured in';
-      return formsOf(content).some(isPicture)
-        ? 'no child can draw these pictures apart'
-        : undefined;
+      if (isOfColours) return told('reasons', 'only-colour');
+      return formsOf(content).some(isPicture) ? told('reasons', 'pictures') : undefined;
     case 'cut':
-      return attributesOf(content).includes('size')
-        ? 'pieces of several sizes have no room beside the grid'
-        : undefined;
+      return attributesOf(content).includes('size') ? told('one-of-each', 'no.cut') : undefined;
     default:
       return undefined;
   }
@@ -93,7 +88,7 @@ function orderRefusal(
     }),
   );
   if (got <= max) return undefined;
-  const because = `${contentName(content)} allow for no more that can be told apart fairly`;
+  const because = told('one-of-each', 'no.order', { content: { content } });
   return { code: 'out-of-range', at: at('order'), got, min: FEWEST, max, because };
 }
 
@@ -105,20 +100,20 @@ function boxesRefusal({ boxes, order }: SquareValues): Refusal | undefined {
     got: true,
     choices: ['false'],
     nearest: 'false',
-    because: `blocks of two by two need ${BOXED_ORDER} rows and columns`,
+    because: told('one-of-each', 'no.blocks', { order: BOXED_ORDER }),
   };
 }
 
 function logicRefusal(values: SquareValues): Refusal | undefined {
   const possible = logicsOf(values);
   if (possible.includes(values.logic)) return undefined;
-  const because = `no grid of ${values.order} rows and columns needs it`;
+  const because = told('one-of-each', 'no.logic', { order: values.order });
   return refusal('logic', values.logic, possible, possible.at(-1) ?? 'one-gap', because);
 }
 
 function chainRefusal(values: SquareValues): Refusal | undefined {
   if (emptyRange(values)) return undefined;
-  const because = 'where figures are found by what is elsewhere, one always follows upon another';
+  const because = told('one-of-each', 'no.chain');
   return {
     code: 'not-a-choice',
     at: at('chain'),
@@ -136,10 +131,10 @@ function emptyRefusal(values: SquareValues): Refusal | undefined {
   if (got >= min && got <= most) return undefined;
   const because =
     got < min
-      ? 'fewer empty cells never need so much thought'
+      ? told('one-of-each', 'no.empty-least')
       : got <= max
-        ? 'more pieces have no room below the grid'
-        : 'with more empty cells the grid needs more thought than was asked for, or cannot be told';
+        ? told('one-of-each', 'no.empty-pieces')
+        : told('one-of-each', 'no.empty-most');
   return { code: 'out-of-range', at: at('empty'), got, min, max: most, because };
 }
 
@@ -148,7 +143,7 @@ function refusal(
   got: string,
   choices: readonly string[],
   nearest: string,
-  because: string,
+  because: Told,
 ): Refusal {
   return { code: 'not-a-choice', at: at(name), got, choices, nearest, because };
 }

@@ -74,6 +74,27 @@ export const MESSAGES = {
   'describe.figures': 'To use: {names}.',
   'describe.row': '{ordinal} row: {names}.',
   'describe.empty': 'empty',
-  answer: 'From left to right, the empty cells take: {rows}.',
+  answer:
+    '{reading, select, leftward {From right to left, the empty cells take: {rows}.} other {From left to right, the empty cells take: {rows}.}}',
   'answer.row': '{ordinal} row {names}',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.no-square': 'the grid has not as many rows and columns as there are figures',
+  'fault.one-figure': 'there is only one figure to use',
+  'fault.stranger': 'the grid holds a figure that is not among those to use',
+  'fault.blocks': 'the grid cannot be cut into blocks',
+  'fault.turned': 'the same but for how they lie: {one} and {other}',
+  'fault.idle-pieces': 'there are pieces, but nothing is to be cut out',
+  'fault.no-pieces': 'there are no pieces to cut out',
+  'fault.pieces': 'the pieces are not those that the empty cells need',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.sticker': 'round stickers and counters match nothing but a colour',
+  'no.cut': 'pieces of several sizes have no room beside the grid',
+  'no.order': '{content} allow for no more that can be told apart fairly',
+  'no.blocks': 'blocks of two by two need {order} rows and columns',
+  'no.logic': 'no grid of {order} rows and columns needs it',
+  'no.chain': 'where figures are found by what is elsewhere, one always follows upon another',
+  'no.empty-least': 'fewer empty cells never need so much thought',
+  'no.empty-pieces': 'more pieces have no room below the grid',
+  'no.empty-most':
+    'with more empty cells the grid needs more thought than was asked for, or cannot be told',
 } as const;

@@ -1,11 +1,6 @@
 // What makes a printed grid unfit, in however many ways it can be filled.
-import {
-  type Figure,
-  fairlyDifferent,
-  figureName,
-  formOf,
-  sameFigure,
-} from '../../figures/index.ts';
+import { type Told, told } from '../../base/index.ts';
+import { type Figure, fairlyDifferent, formOf, sameFigure } from '../../figures/index.ts';
 import type { Answer, Printed } from './task.ts';
 
 const BOXED_ORDER = 4;
@@ -16,14 +11,14 @@ export function faultsOf(
   isSquare: boolean,
   isKnown: boolean,
   answers: readonly Answer[],
-): readonly string[] {
+): readonly Told[] {
   const { rows, figures, boxes = false } = printed;
   return [
-    ...(isSquare ? [] : ['the grid has not as many rows and columns as there are figures']),
-    ...(figures.length < 2 ? ['there is only one figure to use'] : []),
-    ...(isKnown ? [] : ['the grid holds a figure that is not among those to use']),
-    ...(rows.some((row) => row.includes(null)) ? [] : ['no cell is empty']),
-    ...(boxes && figures.length !== BOXED_ORDER ? ['the grid cannot be cut into blocks'] : []),
+    ...(isSquare ? [] : [told('one-of-each', 'fault.no-square')]),
+    ...(figures.length < 2 ? [told('one-of-each', 'fault.one-figure')] : []),
+    ...(isKnown ? [] : [told('one-of-each', 'fault.stranger')]),
+    ...(rows.some((row) => row.includes(null)) ? [] : [told('faults', 'no-empty-cell')]),
+    ...(boxes && figures.length !== BOXED_ORDER ? [told('one-of-each', 'fault.blocks')] : []),
     ...unlikeFaults(figures),
     ...responseFaults(printed),
     ...pieceFaults(printed, answers),
@@ -31,14 +26,14 @@ export function faultsOf(
 }
 
 /** Figures to use that are, or may pass for, one and the same. */
-function unlikeFaults(figures: readonly Figure[]): readonly string[] {
+function unlikeFaults(figures: readonly Figure[]): readonly Told[] {
   const isDirectionMeant = figures.every((figure) => formOf(figure) === formOf(figures[0] ?? {}));
   return figures.flatMap((one, index) =>
     figures.slice(index + 1).flatMap((other) => {
-      const names = `${figureName(one)} and ${figureName(other)}`;
-      if (!fairlyDifferent(one, other)) return [`hard to tell apart: ${names}`];
+      const names = { one: { figure: one }, other: { figure: other } };
+      if (!fairlyDifferent(one, other)) return [told('faults', 'alike', names)];
       const isTurned = !isDirectionMeant && isTurnedSame(one, other);
-      return isTurned ? [`the same but for how they lie: ${names}`] : [];
+      return isTurned ? [told('one-of-each', 'fault.turned', names)] : [];
     }),
   );
 }
@@ -49,7 +44,7 @@ function isTurnedSame(one: Figure, other: Figure): boolean {
 }
 
 /** A sticker, a counter or a colour answers only where all are alike but for it. */
-function responseFaults({ response, figures, stickerMm }: Printed): readonly string[] {
+function responseFaults({ response, figures, stickerMm }: Printed): readonly Told[] {
   const isByColour = response === 'sticker' || response === 'counters' || response === 'colour-in';
   if (!isByColour) return [];
   const [first] = figures;
@@ -58,20 +53,18 @@ function responseFaults({ response, figures, stickerMm }: Printed): readonly str
       figure.colour !== undefined && sameFigure({ ...first, colour: figure.colour }, figure),
   );
   return [
-    ...(isColourAlone ? [] : ['the figures differ in more than their colour']),
-    ...(response === 'sticker' && stickerMm === undefined
-      ? ['the size of the stickers is not told']
-      : []),
+    ...(isColourAlone ? [] : [told('faults', 'more-than-colour')]),
+    ...(response === 'sticker' && stickerMm === undefined ? [told('faults', 'sticker-size')] : []),
   ];
 }
 
 /** Pieces to cut out are exactly those that the empty cells need. */
-function pieceFaults({ response, pieces }: Printed, answers: readonly Answer[]): readonly string[] {
-  if (response !== 'cut') return pieces ? ['there are pieces, but nothing is to be cut out'] : [];
-  if (!pieces) return ['there are no pieces to cut out'];
+function pieceFaults({ response, pieces }: Printed, answers: readonly Answer[]): readonly Told[] {
+  if (response !== 'cut') return pieces ? [told('one-of-each', 'fault.idle-pieces')] : [];
+  if (!pieces) return [told('one-of-each', 'fault.no-pieces')];
   const [answer] = answers;
   const isEnough = !answer || areSameSets(pieces, answer.figures);
-  return isEnough ? [] : ['the pieces are not those that the empty cells need'];
+  return isEnough ? [] : [told('one-of-each', 'fault.pieces')];
 }
 
 function areSameSets(one: readonly Figure[], other: readonly Figure[]): boolean {

@@ -1,15 +1,18 @@
 // The solver against published counts, against grids of which the answer is plain, and against broken pages.
 import { describe, expect, test } from 'vitest';
+import { said } from '../../../tests/said.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import { randomFrom } from '../../base/index.ts';
 import type { Figure } from '../../figures/index.ts';
 import { gradingOf, unitsOf } from './grading.ts';
 import { oneOfEach } from './index.ts';
-import { solve } from './solve.ts';
+import { solve as findings } from './solve.ts';
 import { completionsOf } from './solve-completions.ts';
 import { drawSquare } from './squares.ts';
 import type { Printed } from './task.ts';
 import { makeTasks, taskOf, valuesAt } from './tasks-to-test.ts';
+
+const solve = (...page: Parameters<typeof findings>) => said(findings(...page));
 
 const ALL = 1e9;
 const emptyGrid = (order: number) => Array.from({ length: order ** 2 }, () => null);

@@ -63,5 +63,5 @@ function answerText(say: SayEach, wording: Wording, { rows, figures }: Printed, 
     const names = wording.list(filled.map((figure) => wording.among(figures, figure)));
     return [say('answer.row', { place: place + 1, ordinal: wording.ordinal(place), names })];
   });
-  return say('answer', { rows: lines.join('; ') });
+  return say('answer', { reading: wording.reading, rows: lines.join('; ') });
 }

@@ -1,6 +1,6 @@
 // Makes a task and its key: pairs that are the same and pairs that differ in one attribute. Never fails for valid values.
 import type { Random } from '../../base/index.ts';
-import { type Figure, formOf, uprightTurnDeg } from '../../figures/index.ts';
+import { type Figure, formOf, isWantedForm, uprightTurnDeg } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { type CheckedAxis, checkedAxes, idleAxes } from './axes.ts';
 import { differentRange } from './counts.ts';
@@ -18,7 +18,7 @@ export function generate(
   const different = random.int(range.min, range.max);
   const axes = checkedAxes(values, style);
   const bases = drawBases(values, axes, random, style);
-  const sets = drawSets(axes, different, random);
+  const sets = drawSets(axes, different, random, style.letters);
   const hasEqualInk = random.int(0, 1) === 0;
   const made = bases.map((base, index) => {
     const [left, right] = sets[index] ?? [{}, {}];
@@ -39,7 +39,7 @@ function drawBases(
 ): readonly Figure[] {
   const { pairs: count, idle } = values;
   const lists = [
-    ...axes.map((axis) => dealt(axis.values, count, random)),
+    ...axes.map((axis) => dealt(ofTheName(axis.values, style.letters), count, random)),
     ...idleAxes(values, style)
       .filter(({ isNeeded }) => idle || isNeeded)
       .map((axis) => dealt(axis.values, idle ? count : 1, random)),
@@ -54,13 +54,32 @@ function drawSets(
   axes: readonly CheckedAxis[],
   different: number,
   random: Random,
+  letters: string | undefined,
 ): readonly (readonly Value[])[] {
   const order = random.shuffle(axes);
-  const lists = order.map(({ candidates }) => dealt(candidates, different, random));
+  const lists = order.map(({ candidates }) =>
+    dealt(pairsOfTheName(candidates, letters), different, random),
+  );
   return Array.from({ length: different }, (_, index) => {
     const list = lists[index % lists.length] ?? [];
     return random.shuffle(list[Math.floor(index / lists.length)] ?? []);
   });
+}
+
+/** The letters of a name alone, where there are some; else all values. */
+function ofTheName(values: readonly Value[], letters: string | undefined): readonly Value[] {
+  const own = values.filter(({ form }) => isWantedForm(form, letters));
+  return own.length > 0 ? own : values;
+}
+
+/** Pairs of two letters of a name, else with one of them, else all. */
+function pairsOfTheName<P extends readonly Value[]>(
+  pairs: readonly P[],
+  letters: string | undefined,
+): readonly P[] {
+  const wanted = (pair: P) => pair.filter(({ form }) => isWantedForm(form, letters)).length;
+  const most = Math.max(0, ...pairs.map(wanted));
+  return most === 0 ? pairs : pairs.filter((pair) => wanted(pair) === most);
 }
 
 /** `count` items, none twice before all have come once. */

@@ -1,6 +1,6 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
-import type { Refusal } from '../../base/index.ts';
-import { attributesOf, contentName } from '../../figures/index.ts';
+import { type Refusal, told } from '../../base/index.ts';
+import { attributesOf } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { FIGURE_COLOURS } from '../../palette/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
@@ -26,7 +26,7 @@ function mirrorsRefusal({ content, mirrors }: PairValues): Refusal | undefined {
     got: mirrors,
     choices: ['none'],
     nearest: 'none',
-    because: 'only directions have mirror images that can be told apart at all',
+    because: told('reasons', 'mirrors'),
   };
 }
 
@@ -47,8 +47,8 @@ function pairsRefusal(values: PairValues, style: PrintStyle): Refusal | undefine
   if (pairs >= min && pairs <= max) return undefined;
   const because =
     pairs < min
-      ? 'each thing to be checked needs a pair that differs in it'
-      : `${contentName(content)} give no more boxes that are all unlike`;
+      ? told('same-or-different', 'no.pairs-least')
+      : told('same-or-different', 'no.pairs-most', { content: { content } });
   return { code: 'out-of-range', at: at('pairs'), got: pairs, min, max, because };
 }
 

@@ -78,4 +78,12 @@ export const MESSAGES = {
   'reason.turn': 'another direction',
   'reason.size': 'another size',
   'reason.unclear': 'not quite the same',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.one-pair': 'there is only one pair, so nothing is compared with anything',
+  'fault.none-same': 'no pair is the same',
+  'fault.all-same': 'every pair is the same',
+  'fault.twice': 'boxes {one} and {other} hold the same two figures',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.pairs-least': 'each thing to be checked needs a pair that differs in it',
+  'no.pairs-most': '{content} give no more boxes that are all unlike',
 } as const;

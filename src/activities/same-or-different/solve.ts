@@ -1,4 +1,5 @@
 // Finds every set of pairs that may be taken for the same, from the printed page alone.
+import { type Told, told } from '../../base/index.ts';
 import {
   differencesOf,
   type Figure,
@@ -41,20 +42,20 @@ function verdictOn([one, other]: Pair, isDirectionMeant: boolean): Verdict {
   return isTurned && !isDirectionMeant ? 'doubtful' : 'different';
 }
 
-function numberFaults(pairs: number, same: number): readonly string[] {
-  if (pairs < 2) return ['there is only one pair, so nothing is compared with anything'];
-  if (same === 0) return ['no pair is the same'];
-  return same === pairs ? ['every pair is the same'] : [];
+function numberFaults(pairs: number, same: number): readonly Told[] {
+  if (pairs < 2) return [told('same-or-different', 'fault.one-pair')];
+  if (same === 0) return [told('same-or-different', 'fault.none-same')];
+  return same === pairs ? [told('same-or-different', 'fault.all-same')] : [];
 }
 
 /** Two boxes with the same two figures invite to match the boxes instead of the figures in them. */
-function twinFaults(pairs: readonly Pair[]): readonly string[] {
+function twinFaults(pairs: readonly Pair[]): readonly Told[] {
   return pairs.flatMap((pair, place) =>
     pairs
       .slice(place + 1)
       .flatMap((other, more) =>
         areTwins(pair, other)
-          ? [`boxes ${place + 1} and ${place + more + 2} hold the same two figures`]
+          ? [told('same-or-different', 'fault.twice', { one: place + 1, other: place + more + 2 })]
           : [],
       ),
   );

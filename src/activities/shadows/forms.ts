@@ -7,8 +7,10 @@ import {
   formsKey,
   formsOf,
   isPicture,
+  isWantedForm,
   outlineShare,
   turnedOutlineShare,
+  wantedFirst,
 } from '../../figures/index.ts';
 import type { ShadowValues } from './task.ts';
 
@@ -57,9 +59,12 @@ export function drawShadowForms(
   content: ContentId,
   { models, shadows: count, likeness }: Pick<ShadowValues, 'models' | 'shadows' | 'likeness'>,
   random: Random,
+  letters?: string,
 ): readonly FormId[] {
   const table = tableOf(content);
-  const sets = Array.from({ length: DRAWS }, () => drawSet(table, count, likeness, random));
+  const sets = Array.from({ length: DRAWS }, () =>
+    drawSet(table, count, likeness, random, letters),
+  );
   const whole = sets.filter((set) => set.length === count);
   const chosen = whole.length > 0 ? likestOf(table, whole, models, likeness) : undefined;
   const numbers = chosen ?? random.shuffle(table.surest).slice(0, count);
@@ -72,8 +77,13 @@ function drawSet(
   count: number,
   likeness: ShadowValues['likeness'],
   random: Random,
+  letters: string | undefined,
 ): readonly number[] {
-  const first = random.int(0, forms.length - 1);
+  const byName = (numbers: readonly number[]) =>
+    wantedFirst(numbers, letters, (number) => forms[number]);
+  const drawn = random.int(0, forms.length - 1);
+  const wanted = forms.flatMap((form, number) => (isWantedForm(form, letters) ? [number] : []));
+  const first = wanted[drawn % Math.max(1, wanted.length)] ?? drawn;
   const others = beside[first] ?? [];
   const size = Math.ceil(others.length * BAND_SHARE);
   const spare = others.length - size;
@@ -81,7 +91,7 @@ function drawSet(
   const band = others.slice(start, start + size);
   const rest = others.filter((other) => !band.includes(other));
   const set = [first];
-  for (const next of [...random.shuffle(band), ...random.shuffle(rest)]) {
+  for (const next of byName([...random.shuffle(band), ...random.shuffle(rest)])) {
     if (set.length >= count) break;
     if (set.every((member) => fits[member]?.[next])) set.push(next);
   }

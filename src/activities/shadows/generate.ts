@@ -23,7 +23,7 @@ export function generate(
 ): { readonly printed: Printed; readonly answer: Answer } {
   const { models: count, resize, response } = values;
   const modelOrder = drawModelOrder(count, random);
-  const looks = drawLooks(values, random);
+  const looks = drawLooks(values, random, style.letters);
   const colours = random.shuffle(coloursOf(style, MODEL_COLOURS));
   const models = looks
     .slice(0, count)
@@ -42,10 +42,14 @@ export function generate(
 }
 
 /** The outlines of all shadows, those of the models first. */
-function drawLooks(values: ShadowValues, random: Random): readonly Figure[] {
+function drawLooks(
+  values: ShadowValues,
+  random: Random,
+  letters: string | undefined,
+): readonly Figure[] {
   const { content, shadows, mirrors } = values;
   if (content !== 'directions') {
-    return drawShadowForms(content, values, random).map((form) => ({ form }));
+    return drawShadowForms(content, values, random, letters).map((form) => ({ form }));
   }
   const form = random.pick(formsOf(content));
   return drawShadowTurns(form, shadows, mirrors, random).map((turn) => ({ form, turn }));

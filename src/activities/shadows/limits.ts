@@ -1,6 +1,5 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
-import type { Refusal } from '../../base/index.ts';
-import { contentName } from '../../figures/index.ts';
+import { type Refusal, type Told, told } from '../../base/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
 import { mostShadows } from './forms.ts';
@@ -30,7 +29,7 @@ function mirrorsRefusal({ content, mirrors }: ShadowValues): Refusal | undefined
     got: mirrors,
     choices: ['none'],
     nearest: 'none',
-    because: 'only directions have mirror images that can be told apart at all',
+    because: told('reasons', 'mirrors'),
   };
 }
 
@@ -42,7 +41,7 @@ function responseRefusal({ response, models }: ShadowValues): Refusal | undefine
     got: response,
     choices: ['join'],
     nearest: 'join',
-    because: 'with several figures only a line tells which shadow goes with which',
+    because: told('shadows', 'no.join'),
   };
 }
 
@@ -55,7 +54,7 @@ function modelsRefusal(values: ShadowValues): Refusal | undefined {
     got: values.models,
     min: PARAMETERS.models.min,
     max,
-    because: `${contentName(values.content)} leave no more shadows that can be told apart fairly`,
+    because: told('shadows', 'no.content', { content: { content: values.content } }),
   };
 }
 
@@ -70,7 +69,7 @@ function shadowsRefusal(values: ShadowValues): Refusal | undefined {
     got: shadows,
     min,
     max,
-    because: shadows < min ? 'every figure has a shadow of its own' : because,
+    because: shadows < min ? told('shadows', 'no.own') : because,
   };
 }
 
@@ -82,16 +81,16 @@ function coloursRefusal({ content }: ShadowValues, style: PrintStyle): Refusal |
 /** How many shadows there can be, and what keeps them from being more. */
 function reachOf({ content, response, mirrors }: ShadowValues): {
   readonly max: number;
-  readonly because: string;
+  readonly because: Told;
 } {
   const most = content === 'directions' ? mostTurns(mirrors) : mostShadows(content);
   const room = response === 'join' ? MOST_IN_ROW : PARAMETERS.shadows.max;
   return most < room
     ? {
         max: most,
-        because: `${contentName(content)} leave no more shadows that can be told apart fairly`,
+        because: told('shadows', 'no.content', { content: { content } }),
       }
-    : { max: room, because: 'shadows to be joined stand in one row, which has no room for more' };
+    : { max: room, because: told('shadows', 'no.row') };
 }
 
 function at(name: keyof ShadowValues): string {

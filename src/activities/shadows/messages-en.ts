@@ -70,4 +70,16 @@ export const MESSAGES = {
   'describe.shadow': '{place} {name}',
   answer: 'Of the shadows, counted along the rows, {shadows}.',
   'answer.shadow': 'the {ordinal} is that of {name}',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.no-shadow': 'model {model} has no shadow',
+  'fault.one-shadow': 'there is only one shadow, so nothing has to be found',
+  'fault.not-ink': 'a shadow is not filled with ink alone',
+  'fault.model-ink': 'a model looks like a shadow',
+  'fault.model-sizes': 'the models are of several sizes',
+  'fault.shadow-sizes': 'some shadows are as large as the models and others are not',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.join': 'with several figures only a line tells which shadow goes with which',
+  'no.content': '{content} leave no more shadows that can be told apart fairly',
+  'no.own': 'every figure has a shadow of its own',
+  'no.row': 'shadows to be joined stand in one row, which has no room for more',
 } as const;

@@ -1,4 +1,5 @@
 // Finds every way to give each model its shadow, from the printed page alone.
+import { type Told, told } from '../../base/index.ts';
 import {
   type Figure,
   fairlyDifferent,
@@ -27,7 +28,7 @@ export function solve({ models, shadows }: Printed): Findings<Answer> {
   const hasAll = fitting.every(({ exact }) => exact.length > 0);
   const answers = hasAll ? assignments(fitting.map(({ exact, near }) => [...exact, ...near])) : [];
   const alone = fitting.flatMap(({ exact }, index) =>
-    exact.length === 0 ? [`model ${index + 1} has no shadow`] : [],
+    exact.length === 0 ? [told('shadows', 'fault.no-shadow', { model: index + 1 })] : [],
   );
   return {
     answers,
@@ -92,11 +93,11 @@ function assignments(lists: readonly (readonly number[])[]): readonly Answer[] {
   return begun;
 }
 
-function inkFaults(models: readonly Figure[], shadows: readonly Figure[]): readonly string[] {
+function inkFaults(models: readonly Figure[], shadows: readonly Figure[]): readonly Told[] {
   return [
-    ...(shadows.length < 2 ? ['there is only one shadow, so nothing has to be found'] : []),
-    ...(shadows.every(isInk) ? [] : ['a shadow is not filled with ink alone']),
-    ...(models.some(isInk) ? ['a model looks like a shadow'] : []),
+    ...(shadows.length < 2 ? [told('shadows', 'fault.one-shadow')] : []),
+    ...(shadows.every(isInk) ? [] : [told('shadows', 'fault.not-ink')]),
+    ...(models.some(isInk) ? [told('shadows', 'fault.model-ink')] : []),
   ];
 }
 
@@ -106,13 +107,11 @@ function isInk(figure: Figure): boolean {
 }
 
 /** Where some shadows are as large as the models and others are not, size would seem to tell. */
-function sizeFaults(models: readonly Figure[], shadows: readonly Figure[]): readonly string[] {
+function sizeFaults(models: readonly Figure[], shadows: readonly Figure[]): readonly Told[] {
   const [size = 1, ...others] = models.map((model) => model.size ?? 1);
   const asLarge = shadows.filter((shadow) => (shadow.size ?? 1) === size).length;
   return [
-    ...(others.every((other) => other === size) ? [] : ['the models are of several sizes']),
-    ...(asLarge === 0 || asLarge === shadows.length
-      ? []
-      : ['some shadows are as large as the models and others are not']),
+    ...(others.every((other) => other === size) ? [] : [told('shadows', 'fault.model-sizes')]),
+    ...(asLarge === 0 || asLarge === shadows.length ? [] : [told('shadows', 'fault.shadow-sizes')]),
   ];
 }

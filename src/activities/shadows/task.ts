@@ -1,6 +1,11 @@
 // What a shadows task is: its parameters, what stands on paper, and the answer.
 import { z } from 'zod';
-import { type ContentId, type Figure, figureSchema } from '../../figures/index.ts';
+import {
+  type ContentId,
+  type Figure,
+  figureSchema,
+  LATER_CONTENT_IDS,
+} from '../../figures/index.ts';
 import { choice, type ValuesOf, whole } from '../parameters.ts';
 
 export const ID = 'shadows';
@@ -20,6 +25,7 @@ export const SHADOW_CONTENTS = [
   'greek-small',
   'devanagari-letters',
   'arabic-letters',
+  ...LATER_CONTENT_IDS,
 ] as const satisfies readonly ContentId[];
 
 export const PARAMETERS = {

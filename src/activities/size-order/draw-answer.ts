@@ -7,6 +7,7 @@ import {
   filled,
   type Group,
   group,
+  kept,
   type PrintStyle,
   QUIET_INK,
   type SceneNode,
@@ -25,13 +26,15 @@ const DOTS_APART = 0.28;
 /** Of the end of a line in its place. */
 const END_RADIUS_MM = 1.5;
 
-/** A figure in a cell of its own, its size in it being the whole. */
+/** A figure in a cell of its own, its size in it being the whole; the row is laid out by its ink. */
 export function drawPlace(
-  { figure, cellMm, x, y }: Place,
+  { figure, cellMm, x, y, ink }: Place,
   style: PrintStyle,
 ): readonly SceneNode[] {
   const cell = { left: x - cellMm / 2, top: y - cellMm / 2, width: cellMm, height: cellMm };
-  return drawInCell({ ...figure, size: undefined }, cell, style);
+  return drawInCell({ ...figure, size: undefined }, cell, style).map((node) =>
+    node.kind === 'group' ? kept(node, centreOf(ink).x) : node,
+  );
 }
 
 export function drawAnswer(
@@ -144,5 +147,7 @@ export function inStrip(
 
 /** The figure with its ink at the top left corner of an area. */
 export function movedTo(place: Place, { left, top }: Pick<Area, 'left' | 'top'>): Place {
-  return { ...place, x: place.x + left - place.ink.left, y: place.y + top - place.ink.top };
+  const { ink } = place;
+  const [x, y] = [place.x + left - ink.left, place.y + top - ink.top];
+  return { ...place, x, y, ink: { ...ink, left, top } };
 }

@@ -8,6 +8,7 @@ import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
+import { MESSAGES } from './messages-en.ts';
 import { pieces } from './pieces.ts';
 import { solve } from './solve.ts';
 import { answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
@@ -32,5 +33,6 @@ export const sizeOrder = defineActivity({
   draw,
   materials: materialsOf,
   pieces,
+  messages: MESSAGES,
   words: WORDS,
 });

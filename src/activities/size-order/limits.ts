@@ -1,5 +1,5 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
-import type { Refusal } from '../../base/index.ts';
+import { type Refusal, type Told, told } from '../../base/index.ts';
 import { attributesOf, mostCounts } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
@@ -30,9 +30,7 @@ function responseRefusals({ asked, response }: OrderValues): readonly Refusal[] 
   const isOrder = asked === 'order';
   const fitting = isOrder ? ORDER_RESPONSES : ONE_RESPONSES;
   if (fitting.includes(response)) return [];
-  const because = isOrder
-    ? 'a ring finds one, and shows no order'
-    : 'one figure alone is pointed to or ringed';
+  const because = isOrder ? told('size-order', 'no.ring') : told('size-order', 'no.one');
   const other = isOrder ? ONE_ASKED : (['order'] as const);
   return [
     refusal('asked', asked, other, other[0] ?? 'order', because),
@@ -49,7 +47,7 @@ function figuresRefusals(values: OrderValues): readonly Refusal[] {
     return [{ code: 'out-of-range', at: at('figures'), got, min, max, because }];
   }
   if (asked !== 'middle' || got % 2 === 1) return [];
-  const because = 'of an even number none stands between';
+  const because = told('size-order', 'no.even');
   const odd = most.count >= 5 ? ['3', '5'] : ['3'];
   return [
     { code: 'not-a-choice', at: at('figures'), got, choices: odd, nearest: '3', because },
@@ -59,7 +57,7 @@ function figuresRefusals(values: OrderValues): readonly Refusal[] {
 
 interface Most {
   readonly count: number;
-  readonly because: string;
+  readonly because: Told;
 }
 
 function mostFigures({ content, response, difference }: OrderValues): Most {
@@ -67,8 +65,8 @@ function mostFigures({ content, response, difference }: OrderValues): Most {
   const toStick = response === 'cut' ? MOST_CUT : max;
   const dots = content === 'dot-quantities' ? mostCounts(COUNT_RATIO[difference]) : max;
   return dots < toStick
-    ? { count: dots, because: 'six dots leave no more numbers that are so far apart' }
-    : { count: toStick, because: 'a frame for more to be stuck in is wider than a page' };
+    ? { count: dots, because: told('size-order', 'no.dots') }
+    : { count: toStick, because: told('size-order', 'no.frame') };
 }
 
 function refusal(
@@ -76,7 +74,7 @@ function refusal(
   got: string,
   choices: readonly string[],
   nearest: string,
-  because: string,
+  because: Told,
 ): Refusal {
   return { code: 'not-a-choice', at: at(name), got, choices, nearest, because };
 }

@@ -81,15 +81,32 @@ export const MESSAGES = {
     '{asked, select, order {If only neighbours are in order, look together for the first of all that are left.} other {The first that seems right may be taken before all were compared.}}',
   'describe.cards':
     '{count, plural, one {{number} card.} other {{number} cards, each with another number of dots.}}',
-  'describe.one-name': 'From left to right, each in another size: {number} times {name}.',
-  'describe.names': 'From left to right, each in another size: {names}.',
+  'describe.one-name':
+    '{reading, select, leftward {From right to left, each in another size: {number} times {name}.} other {From left to right, each in another size: {number} times {name}.}}',
+  'describe.names':
+    '{reading, select, leftward {From right to left, each in another size: {names}.} other {From left to right, each in another size: {names}.}}',
   'answer.order':
-    '{look, select, dots {From the fewest dots to the most, counted from the left: {places}.} other {From the smallest to the biggest, counted from the left: {places}.}}',
+    '{look, select, dots {{reading, select, leftward {From the fewest dots to the most, counted from the right: {places}.} other {From the fewest dots to the most, counted from the left: {places}.}}} other {{reading, select, leftward {From the smallest to the biggest, counted from the right: {places}.} other {From the smallest to the biggest, counted from the left: {places}.}}}}',
   'answer.place': 'the {ordinal}',
   'answer.biggest':
-    '{look, select, dots {The one with the most dots is the {ordinal} from the left.} other {The biggest is the {ordinal} from the left.}}',
+    '{look, select, dots {{reading, select, leftward {The one with the most dots is the {ordinal} from the right.} other {The one with the most dots is the {ordinal} from the left.}}} other {{reading, select, leftward {The biggest is the {ordinal} from the right.} other {The biggest is the {ordinal} from the left.}}}}',
   'answer.smallest':
-    '{look, select, dots {The one with the fewest dots is the {ordinal} from the left.} other {The smallest is the {ordinal} from the left.}}',
+    '{look, select, dots {{reading, select, leftward {The one with the fewest dots is the {ordinal} from the right.} other {The one with the fewest dots is the {ordinal} from the left.}}} other {{reading, select, leftward {The smallest is the {ordinal} from the right.} other {The smallest is the {ordinal} from the left.}}}}',
   'answer.middle':
-    '{look, select, dots {The one between in number is the {ordinal} from the left.} other {The one between in size is the {ordinal} from the left.}}',
+    '{look, select, dots {{reading, select, leftward {The one between in number is the {ordinal} from the right.} other {The one between in number is the {ordinal} from the left.}}} other {{reading, select, leftward {The one between in size is the {ordinal} from the right.} other {The one between in size is the {ordinal} from the left.}}}}',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.done': 'the figures stand in order already',
+  'fault.few': 'fewer than three figures have no order to be found',
+  'fault.mixed': 'dots stand beside other figures, so that number and size are mixed up',
+  'fault.twofold': 'the dots differ in number and in size',
+  'fault.own-order':
+    'letters, numerals or pictures differ, which have an order or a size of their own',
+  'fault.response': 'what the child does cannot show what is asked for',
+  'fault.two-middle': 'two figures stand in the middle',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.ring': 'a ring finds one, and shows no order',
+  'no.one': 'one figure alone is pointed to or ringed',
+  'no.even': 'of an even number none stands between',
+  'no.dots': 'six dots leave no more numbers that are so far apart',
+  'no.frame': 'a frame for more to be stuck in is wider than a page',
 } as const;

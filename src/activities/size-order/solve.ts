@@ -1,4 +1,5 @@
 // Finds everything that the printed figures may be said to be in order of size, from the page alone.
+import { type Told, told } from '../../base/index.ts';
 import { type Figure, formOf, isShape } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
 import { isOneForm, type SurelyBigger, surelyBigger } from './solve-measures.ts';
@@ -18,7 +19,7 @@ export function solve({ figures, asked = 'order', response = 'point' }: Printed)
     answers,
     faults: [
       ...faultsOf(figures),
-      ...(isDone ? ['the figures stand in order already'] : []),
+      ...(isDone ? [told('size-order', 'fault.done')] : []),
       ...responseFaults(figures.length, asked, response),
     ],
   };
@@ -69,26 +70,24 @@ function isStraight(order: Answer): boolean {
   return steps.every((step) => step === 1) || steps.every((step) => step === -1);
 }
 
-function faultsOf(figures: readonly Figure[]): readonly string[] {
+function faultsOf(figures: readonly Figure[]): readonly Told[] {
   const dots = figures.filter((figure) => formOf(figure) === 'dots');
   const isMixed = dots.length > 0 && dots.length < figures.length;
   const isTwofold = dots.some(({ size = 1 }) => size !== (dots[0]?.size ?? 1));
   const areNamed = !isOneForm(figures) && !figures.every((figure) => isShape(formOf(figure)));
   return [
-    ...(figures.length < FEWEST ? ['fewer than three figures have no order to be found'] : []),
-    ...(isMixed ? ['dots stand beside other figures, so that number and size are mixed up'] : []),
-    ...(isTwofold ? ['the dots differ in number and in size'] : []),
-    ...(areNamed && dots.length === 0
-      ? ['letters, numerals or pictures differ, which have an order or a size of their own']
-      : []),
+    ...(figures.length < FEWEST ? [told('size-order', 'fault.few')] : []),
+    ...(isMixed ? [told('size-order', 'fault.mixed')] : []),
+    ...(isTwofold ? [told('size-order', 'fault.twofold')] : []),
+    ...(areNamed && dots.length === 0 ? [told('size-order', 'fault.own-order')] : []),
   ];
 }
 
-function responseFaults(count: number, asked: Asked, response: Response): readonly string[] {
+function responseFaults(count: number, asked: Asked, response: Response): readonly Told[] {
   const isOrder = asked === 'order';
   const isUnfit = isOrder ? response === 'ring' : response !== 'point' && response !== 'ring';
   return [
-    ...(isUnfit ? ['what the child does cannot show what is asked for'] : []),
-    ...(asked === 'middle' && count % 2 === 0 ? ['two figures stand in the middle'] : []),
+    ...(isUnfit ? [told('size-order', 'fault.response')] : []),
+    ...(asked === 'middle' && count % 2 === 0 ? [told('size-order', 'fault.two-middle')] : []),
   ];
 }

@@ -1,11 +1,14 @@
 // What a size-order task is: its parameters, what stands on paper, and the answer.
 import { z } from 'zod';
-import { type ContentId, type Figure, figureSchema, SCRIPT_LETTERS } from '../../figures/index.ts';
+import {
+  type ContentId,
+  type Figure,
+  figureSchema,
+  LATER_CONTENT_IDS,
+} from '../../figures/index.ts';
 import { choice, type ValuesOf, whole } from '../parameters.ts';
 
 export const ID = 'size-order';
-
-type Script = keyof typeof SCRIPT_LETTERS;
 
 /** Contents whose figures come in sizes, or in numbers; of all others one figure stands for the whole content. */
 export const CONTENTS = [
@@ -19,7 +22,13 @@ export const CONTENTS = [
   'small-letters',
   'numerals',
   'signs',
-  ...(Object.keys(SCRIPT_LETTERS) as Script[]),
+  'cyrillic-capitals',
+  'cyrillic-small',
+  'greek-capitals',
+  'greek-small',
+  'devanagari-letters',
+  'arabic-letters',
+  ...LATER_CONTENT_IDS,
 ] as const satisfies readonly ContentId[];
 
 export const PARAMETERS = {

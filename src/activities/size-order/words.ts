@@ -56,6 +56,7 @@ function show(say: SayOrder, printed: Printed): string {
 /** Says what there is, and of sizes and numbers only that they differ. */
 function description(say: SayOrder, wording: Wording, printed: Printed): string {
   const { figures } = printed;
+  const { reading } = wording;
   const count = figures.length;
   const number = wording.number(count);
   if (isOfDots(printed)) return capitalised(say('describe.cards', { count, number }));
@@ -63,8 +64,8 @@ function description(say: SayOrder, wording: Wording, printed: Printed): string 
   const isOneName = names.every((name) => name === names[0]);
   const form = formOf(figures[0] ?? {});
   return isOneName
-    ? say('describe.one-name', { count, number, name: wording.form(form, 'name'), form })
-    : say('describe.names', { names: wording.list(names) });
+    ? say('describe.one-name', { reading, count, number, name: wording.form(form, 'name'), form })
+    : say('describe.names', { reading, names: wording.list(names) });
 }
 
 function nameOf(wording: Wording, { size: _size, ...rest }: Figure): string {
@@ -74,7 +75,7 @@ function nameOf(wording: Wording, { size: _size, ...rest }: Figure): string {
 function answerText(say: SayOrder, wording: Wording, printed: Printed, key: unknown): string {
   const places = answerSchema.parse(key);
   const { asked = 'order' } = printed;
-  const values = toAgree(printed);
+  const values = { ...toAgree(printed), reading: wording.reading };
   if (asked !== 'order') {
     return say(`answer.${asked}`, { ...values, ordinal: wording.ordinal(places[0] ?? 0) });
   }

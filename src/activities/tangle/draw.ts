@@ -7,6 +7,7 @@ import {
   type Group,
   group,
   INK,
+  kept,
   marked,
   type PrintStyle,
   QUIET_INK,
@@ -39,7 +40,8 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   const candidates = printed.candidates.map((figure, place) => {
     const outline = drawn(figure, plan.candidates[place]?.spot);
     const candidate = group('candidate', outline, figureName(figure, style.language));
-    return traced(figure, asPlace(marked(candidate, place)));
+    const at = plan.candidates[place]?.spot.x ?? 0;
+    return traced(figure, asPlace(marked(kept(candidate, at), place)));
   });
   const rings = (answer ?? []).flatMap((place) => {
     const area = plan.candidates[place]?.place;
@@ -47,7 +49,8 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
     return area ? [stroked(ringPath(area), stroke)] : [];
   });
   return group('task', [
-    asModel(group('tangle', tangle)),
+    // What covers what would change if its outlines changed places.
+    asModel(kept(group('tangle', tangle), size.widthMm / 2)),
     ...candidates,
     ...(answer === undefined ? [] : [group('answer', rings)]),
   ]);

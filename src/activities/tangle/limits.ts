@@ -1,6 +1,6 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
-import type { Refusal } from '../../base/index.ts';
-import { attributesOf, contentName } from '../../figures/index.ts';
+import { type Refusal, type Told, told } from '../../base/index.ts';
+import { attributesOf } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
 import { mostOutlines } from './pools.ts';
@@ -36,12 +36,11 @@ function coloursRefusal(
     : undefined;
 }
 
-function whyOf(content: TangleValues['content']): string {
+function whyOf(content: TangleValues['content']): Told {
   const most = mostOutlines(content);
-  const what = attributesOf(content).includes('turn')
-    ? 'directions without left and right'
-    : contentName(content);
-  return `of ${what} no more than ${most} can be kept from being found in each other`;
+  return attributesOf(content).includes('turn')
+    ? told('tangle', 'no.directions', { most })
+    : told('tangle', 'no.outlines', { content: { content }, most });
 }
 
 function at(name: keyof TangleValues): string {

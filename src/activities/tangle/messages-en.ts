@@ -50,4 +50,15 @@ export const MESSAGES = {
   'describe.choices': 'To choose from: {names}.',
   'describe.choice': '{place} {name}',
   answer: 'In the tangle: {names}.',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.one-outline': 'there is only one outline, so nothing is tangled',
+  'fault.all-in': 'all to choose from are in the tangle',
+  'fault.not-offered': 'an outline of the tangle is not among those to choose from',
+  'fault.choices-alike': 'two to choose from cannot be told apart',
+  'fault.outlines-alike': 'two outlines of the tangle cannot be told apart',
+  'fault.about-middle': 'an outline lies about the middle of another',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.directions':
+    'of directions without left and right no more than {most} can be kept from being found in each other',
+  'no.outlines': 'of {content} no more than {most} can be kept from being found in each other',
 } as const;

@@ -1,4 +1,5 @@
 // Finds which candidates may be taken to be in the tangle, from the printed outlines and their places alone.
+import { type Told, told } from '../../base/index.ts';
 import {
   areLookAlikes,
   type DirectionRelation,
@@ -67,17 +68,17 @@ function allReadings(readings: readonly (readonly boolean[])[]): readonly Answer
   return answers;
 }
 
-function faultsOf(tangle: readonly Placed[], candidates: readonly Figure[]): readonly string[] {
+function faultsOf(tangle: readonly Placed[], candidates: readonly Figure[]): readonly Told[] {
   const figures = tangle.map(({ figure }) => figure);
   const isIn = candidates.map((one) => figures.some((figure) => sameFigure(figure, one)));
   const isOffered = figures.every((figure) => candidates.some((one) => sameFigure(figure, one)));
   return [
-    ...(tangle.length < 2 ? ['there is only one outline, so nothing is tangled'] : []),
-    ...(isIn.every((is) => is) ? ['all to choose from are in the tangle'] : []),
-    ...(isOffered ? [] : ['an outline of the tangle is not among those to choose from']),
-    ...(areApart(candidates) ? [] : ['two to choose from cannot be told apart']),
-    ...(areApart(figures) ? [] : ['two outlines of the tangle cannot be told apart']),
-    ...(isOneAboutOther(tangle) ? ['an outline lies about the middle of another'] : []),
+    ...(tangle.length < 2 ? [told('tangle', 'fault.one-outline')] : []),
+    ...(isIn.every((is) => is) ? [told('tangle', 'fault.all-in')] : []),
+    ...(isOffered ? [] : [told('tangle', 'fault.not-offered')]),
+    ...(areApart(candidates) ? [] : [told('tangle', 'fault.choices-alike')]),
+    ...(areApart(figures) ? [] : [told('tangle', 'fault.outlines-alike')]),
+    ...(isOneAboutOther(tangle) ? [told('tangle', 'fault.about-middle')] : []),
   ];
 }
 

@@ -8,6 +8,7 @@ import {
   formsKey,
   formsOf,
   isOwnPicture,
+  isWantedForm,
   measureOutlineShare,
   mirrorTurnDeg,
   mostForms,
@@ -87,6 +88,15 @@ export function modelForms(wanted: Wanted): readonly FormId[] {
   const forms = formsOf(wanted.content).filter((form) => canBeModel(form, wanted));
   models.set(key, forms);
   return forms;
+}
+
+/** Those that are letters of a name, where some are. */
+export function wantedForms(
+  forms: readonly FormId[],
+  letters: string | undefined,
+): readonly FormId[] {
+  const wanted = forms.filter((form) => isWantedForm(form, letters));
+  return wanted.length > 0 ? wanted : forms;
 }
 
 function canBeModel(form: FormId, { content, turn, mirrors }: Wanted): boolean {

@@ -3,7 +3,7 @@ import type { Random } from '../../base/index.ts';
 import type { Figure, FormId } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { type ColourName, coloursOf, drawColours, mostFairColours } from '../../palette/index.ts';
-import { drawOthers, modelForms, TURNS } from './generate-forms.ts';
+import { drawOthers, modelForms, TURNS, wantedForms } from './generate-forms.ts';
 import type { Answer, Printed, TurnedValues } from './task.ts';
 
 /** Sizes of the model and of the right choices: neighbours 1.3 or more apart, the smallest above half. */
@@ -26,7 +26,7 @@ export function generate(
   style: PrintStyle,
 ): { readonly printed: Printed; readonly answer: Answer } {
   const { choices, matches, mirrors, layout, response } = values;
-  const form = random.pick(modelForms(values));
+  const form = random.pick(wantedForms(modelForms(values), style.letters));
   const model: Figure = { form, size: SIZES[values.resize].model };
   const right = drawRight(form, values, random);
   const wrong = drawWrong(form, right, values, random);

@@ -8,6 +8,7 @@ import { generate } from './generate.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
 import { materialsOf } from './materials.ts';
+import { MESSAGES } from './messages-en.ts';
 import { solve } from './solve.ts';
 import { answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
 import { WORDS } from './words.ts';
@@ -31,5 +32,6 @@ export const turnedShapes = defineActivity({
   room,
   draw,
   materials: materialsOf,
+  messages: MESSAGES,
   words: WORDS,
 });

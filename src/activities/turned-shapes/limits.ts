@@ -1,6 +1,5 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
-import type { Refusal } from '../../base/index.ts';
-import { contentName } from '../../figures/index.ts';
+import { type Refusal, type Told, told } from '../../base/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
 import { FEWEST_COLOURS } from './generate.ts';
@@ -31,7 +30,7 @@ export function limitsOf(values: TurnedValues, style: PrintStyle): readonly Refu
 function turnRefusal({ content, turn }: TurnedValues): Refusal | undefined {
   const possible = PARAMETERS.turn.values.filter((one) => canTurn(content, one));
   if (possible.includes(turn)) return undefined;
-  const because = `${contentName(content)} at a slant may be taken for others`;
+  const because = told('turned-shapes', 'no.slant', { content: { content } });
   return notAChoice('turn', turn, possible, 'quarter', because);
 }
 
@@ -43,20 +42,20 @@ function canTurn(content: TurnedValues['content'], turn: TurnedValues['turn']): 
 
 function mirrorsRefusal({ content, turn, mirrors }: TurnedValues): Refusal | undefined {
   if (!mirrors || modelForms({ content, turn, mirrors }).length > 0) return undefined;
-  const because = `turned ${contentName(content)} are their own mirror images`;
+  const because = told('turned-shapes', 'no.mirrors', { content: { content } });
   return notAChoice('mirrors', true, ['false'], 'false', because);
 }
 
 function resizeRefusal({ turn, resize }: TurnedValues): Refusal | undefined {
   if (turn !== 'none' || resize !== 'none') return undefined;
-  const because = 'neither turned nor of another size, the right one would be just like the model';
+  const because = told('turned-shapes', 'no.resize');
   return notAChoice('resize', resize, ['bigger', 'smaller', 'both'], 'bigger', because);
 }
 
 function matchesRefusal({ choices, matches }: TurnedValues): Refusal | undefined {
   const max = choices - 2;
   if (matches <= max) return undefined;
-  const because = 'at least two of the choices are wrong';
+  const because = told('turned-shapes', 'no.matches');
   return { code: 'out-of-range', at: at('matches'), got: matches, min: 1, max, because };
 }
 
@@ -67,7 +66,7 @@ function choicesRefusal(values: TurnedValues): Refusal | undefined {
   const pools = modelForms(values).map((model) => mostOthers(content, model));
   const max = Math.min(...pools) + matches + (mirrors ? 1 : 0);
   if (choices <= max) return undefined;
-  const because = `no more ${contentName(content)} differ enough however they are turned`;
+  const because = told('turned-shapes', 'no.choices', { content: { content } });
   return { code: 'out-of-range', at: at('choices'), got: choices, min: 3, max, because };
 }
 
@@ -79,12 +78,12 @@ function coloursRefusal(
     return content === 'shapes' ? shortOfColours(ID, 1, style) : undefined;
   }
   if (content !== 'pictures') return shortOfColours(ID, FEWEST_COLOURS, style);
-  return notAChoice('colours', colours, ['one'], 'one', 'pictures have colours of their own');
+  return notAChoice('colours', colours, ['one'], 'one', told('turned-shapes', 'no.colours'));
 }
 
 function layoutRefusal({ layout, choices }: TurnedValues): Refusal | undefined {
   if (layout !== 'row' || choices <= MOST_IN_ROW) return undefined;
-  const because = `a row of more than ${MOST_IN_ROW} has no room on a page`;
+  const because = told('reasons', 'row', { most: MOST_IN_ROW });
   return notAChoice('layout', layout, ['grid'], 'grid', because);
 }
 
@@ -93,7 +92,7 @@ function notAChoice(
   got: string | boolean,
   choices: readonly string[],
   nearest: string,
-  because: string,
+  because: Told,
 ): Refusal {
   return { code: 'not-a-choice', at: at(name), got, choices, nearest, because };
 }

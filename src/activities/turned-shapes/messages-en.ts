@@ -91,4 +91,16 @@ export const MESSAGES = {
   'place.smaller': 'the {ordinal} (smaller)',
   'place.turned-bigger': 'the {ordinal} (turned and bigger)',
   'place.turned-smaller': 'the {ordinal} (turned and smaller)',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.none': 'none of the choices has the form of the model',
+  'fault.all': 'all choices have the form of the model',
+  'fault.matches': '{right} choices have the form of the model, and {matches} are asked for',
+  'fault.another': 'turned, the model is another letter, numeral or sign',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.slant': '{content} at a slant may be taken for others',
+  'no.mirrors': 'turned {content} are their own mirror images',
+  'no.resize': 'neither turned nor of another size, the right one would be just like the model',
+  'no.matches': 'at least two of the choices are wrong',
+  'no.choices': 'no more {content} differ enough however they are turned',
+  'no.colours': 'pictures have colours of their own',
 } as const;

@@ -1,4 +1,5 @@
 // Finds every choice that may be taken for the model up to turn and size, from the printed page alone.
+import { type Told, told } from '../../base/index.ts';
 import type { Figure } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
 import { becomesOther, isSameForm, mayBeTaken } from './solve-forms.ts';
@@ -37,16 +38,16 @@ function faultsOf(
   choices: readonly Figure[],
   right: readonly number[],
   matches: number,
-): readonly string[] {
+): readonly Told[] {
   const turned = right.flatMap((place) => choices[place] ?? []);
   return [
-    ...(right.length === 0 ? ['none of the choices has the form of the model'] : []),
-    ...(right.length === choices.length ? ['all choices have the form of the model'] : []),
+    ...(right.length === 0 ? [told('turned-shapes', 'fault.none')] : []),
+    ...(right.length === choices.length ? [told('turned-shapes', 'fault.all')] : []),
     ...(right.length > 0 && right.length !== matches
-      ? [`${right.length} choices have the form of the model, and ${matches} are asked for`]
+      ? [told('turned-shapes', 'fault.matches', { right: right.length, matches })]
       : []),
     ...(turned.some((figure) => becomesOther(model, figure))
-      ? ['turned, the model is another letter, numeral or sign']
+      ? [told('turned-shapes', 'fault.another')]
       : []),
   ];
 }

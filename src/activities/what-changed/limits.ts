@@ -1,5 +1,5 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
-import type { Refusal } from '../../base/index.ts';
+import { type Refusal, type Told, told } from '../../base/index.ts';
 import { attributesOf } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
@@ -24,24 +24,24 @@ function coloursNeeded({ kind, changes }: ChangeValues): number {
 function changeRefusals({ kind, figures, changes }: ChangeValues): readonly Refusal[] {
   const most = Math.min(MOST_CHANGES, Math.floor(figures / 2));
   if (changes > most) {
-    const because = 'at least half of the figures stay as they are, so that the others stand out';
+    const because = told('what-changed', 'no.half');
     return [outOfRange(changes, 1, most, because)];
   }
   if (kind === 'mixed' && changes < 2) {
-    if (most < 2) return [notAKind(kind, 'first', 'one change cannot be of several kinds')];
-    return [outOfRange(changes, 2, most, 'one change cannot be of several kinds')];
+    if (most < 2) return [notAKind(kind, 'first', told('what-changed', 'no.one-change'))];
+    return [outOfRange(changes, 2, most, told('what-changed', 'no.one-change'))];
   }
   if (kind !== 'swapped' || changes % 2 === 0) return [];
-  if (most < 2) return [notAKind(kind, 'first', 'two must change places')];
+  if (most < 2) return [notAKind(kind, 'first', told('what-changed', 'no.two'))];
   const nearest = changes === 3 && most === MOST_CHANGES ? MOST_CHANGES : 2;
-  return [outOfRange(changes, nearest, nearest, 'figures change places two and two')];
+  return [outOfRange(changes, nearest, nearest, told('what-changed', 'no.swapped'))];
 }
 
-function outOfRange(got: number, min: number, max: number, because: string): Refusal {
+function outOfRange(got: number, min: number, max: number, because: Told): Refusal {
   return { code: 'out-of-range', at: `${ID} › changes`, got, min, max, because };
 }
 
-function notAKind(got: string, nearest: string, because: string): Refusal {
+function notAKind(got: string, nearest: string, because: Told): Refusal {
   const choices = ['gone', 'added', 'first', 'any'];
   return { code: 'not-a-choice', at: `${ID} › kind`, got, choices, nearest, because };
 }

@@ -71,4 +71,18 @@ export const MESSAGES = {
     '{count, plural, one {{number} place is different, counted along the rows: {places}.} other {{number} places are different, counted along the rows: {places}.}}',
   'answer.place': 'the {ordinal} (first {before}, then {after})',
   'answer.nothing': 'nothing',
+  // Why a task is unfit; {place}, {box} and the like are numbers.
+  'fault.places': 'the pictures do not have the same places',
+  'fault.count': '{differing} places differ, but the child is told to find {asked}',
+  'fault.half': 'more than half of the places differ',
+  'fault.near': 'figures stand too near each other',
+  'fault.too-little': 'place {place} differs too little to be seen',
+  'fault.twofold': 'place {place} differs in two ways, which may be counted as two',
+  'fault.moved': 'what left place {from} may be seen to have moved to place {to}',
+  'fault.unpaired': 'not all that differs has changed places',
+  // Why something cannot be asked for, in brackets behind what was expected.
+  'no.half': 'at least half of the figures stay as they are, so that the others stand out',
+  'no.one-change': 'one change cannot be of several kinds',
+  'no.two': 'two must change places',
+  'no.swapped': 'figures change places two and two',
 } as const;

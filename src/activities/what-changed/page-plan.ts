@@ -26,12 +26,28 @@ export function leastSize(printed: Printed, hand?: Hand): Size {
   return sizeOf(printed, leastCell(printed), 1, hand);
 }
 
-/** The two pictures in the middle of `size`, which is at least the least size. */
+/**
+ * The two pictures in the middle of `size`, which is at least the least size for one of the hands. Where a mirrored page
+ * has only the room of the other hand's layout, that is taken, the first picture away from the hand that writes.
+ */
 export function planPage(
   printed: Printed,
   size: Size,
   hand?: Hand,
 ): readonly [ScenePlan, ScenePlan] {
+  if (fits(leastSize(printed, hand), size)) return plannedFor(printed, size, hand);
+  const [left, right] = plannedFor(printed, size, hand === 'left' ? undefined : 'left');
+  return isBeside(printed, hand) ? [left, right] : [right, left];
+}
+
+/** Sizes that come from sums may differ in their last digits. */
+const SLACK_MM = 0.001;
+
+function fits(least: Size, size: Size): boolean {
+  return least.widthMm <= size.widthMm + SLACK_MM && least.heightMm <= size.heightMm + SLACK_MM;
+}
+
+function plannedFor(printed: Printed, size: Size, hand: Hand): readonly [ScenePlan, ScenePlan] {
   const least = leastSize(printed, hand);
   const within = Math.min(size.widthMm / least.widthMm, size.heightMm / least.heightMm);
   const scale = Math.max(1, Math.min(within, MOST_SCALE));

@@ -1,4 +1,5 @@
 // Finds the places in which two printed pictures differ, and what makes the page unfit, from the page alone.
+import { type Told, told } from '../../base/index.ts';
 import {
   differencesOf,
   type Figure,
@@ -17,17 +18,17 @@ const LEAST_GAP = 0.08;
 export function solve(printed: Printed): Findings<Answer> {
   const { first, second, asked } = printed;
   if (first.length !== second.length) {
-    return { answers: [], faults: ['the pictures do not have the same places'] };
+    return { answers: [], faults: [told('what-changed', 'fault.places')] };
   }
   const differing = first.flatMap((_, place) => (isSame(printed, place) ? [] : [place]));
   const faults = [
     ...(differing.length === asked
       ? []
-      : [`${differing.length} places differ, but the child is told to find ${asked}`]),
-    ...(2 * differing.length > first.length ? ['more than half of the places differ'] : []),
+      : [told('what-changed', 'fault.count', { differing: differing.length, asked })]),
+    ...(2 * differing.length > first.length ? [told('what-changed', 'fault.half')] : []),
     ...differing.flatMap((place) => unfairness(printed, place)),
     ...(printed.told === 'swaps' ? swapFaults(printed, differing) : wanderers(printed, differing)),
-    ...(standApart(printed) ? [] : ['figures stand too near each other']),
+    ...(standApart(printed) ? [] : [told('what-changed', 'fault.near')]),
   ];
   return { answers: differing.length === 0 ? [] : [differing], faults };
 }
@@ -41,12 +42,13 @@ function areAlike(one: Figure | null, other: Figure | null): boolean {
 }
 
 /** A change that cannot be seen fairly, or that can be counted as two: in colour and in form, say. */
-function unfairness({ first, second, told }: Printed, place: number): readonly string[] {
+function unfairness({ first, second, told: kind }: Printed, place: number): readonly Told[] {
   const [before, after] = [first[place], second[place]];
   if (!before || !after) return [];
-  if (!fairlyDifferent(before, after)) return [`place ${place + 1} differs too little to be seen`];
-  const isTwofold = told !== 'swaps' && countWays(before, after) > 1;
-  return isTwofold ? [`place ${place + 1} differs in two ways, which may be counted as two`] : [];
+  if (!fairlyDifferent(before, after))
+    return [told('what-changed', 'fault.too-little', { place: place + 1 })];
+  const isTwofold = kind !== 'swaps' && countWays(before, after) > 1;
+  return isTwofold ? [told('what-changed', 'fault.twofold', { place: place + 1 })] : [];
 }
 
 /** In how many ways two figures are seen to differ. */
@@ -68,11 +70,11 @@ function countWays(one: Figure, other: Figure): number {
  * What stands newly in one place and has gone from another: it may be seen as one figure that moved, or as two
  * that changed places, and then counted as one change.
  */
-function wanderers({ first, second }: Printed, differing: readonly number[]): readonly string[] {
+function wanderers({ first, second }: Printed, differing: readonly number[]): readonly Told[] {
   return differing.flatMap((to) => {
     const from = differing.find((place) => place !== to && mayBe(first[place], second[to]));
     if (from === undefined) return [];
-    return [`what left place ${from + 1} may be seen to have moved to place ${to + 1}`];
+    return [told('what-changed', 'fault.moved', { from: from + 1, to: to + 1 })];
   });
 }
 
@@ -81,8 +83,8 @@ function mayBe(one: Figure | null | undefined, other: Figure | null | undefined)
 }
 
 /** Where the child is told of swaps, all that differs must be figures that changed places two and two. */
-function swapFaults({ first, second }: Printed, differing: readonly number[]): readonly string[] {
-  return arePaired(first, second, differing) ? [] : ['not all that differs has changed places'];
+function swapFaults({ first, second }: Printed, differing: readonly number[]): readonly Told[] {
+  return arePaired(first, second, differing) ? [] : [told('what-changed', 'fault.unpaired')];
 }
 
 function arePaired(first: Scene, second: Scene, [one, ...rest]: readonly number[]): boolean {

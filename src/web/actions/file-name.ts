@@ -6,7 +6,7 @@ import type { Entries } from '../recipe/entries.ts';
 const MOST_LETTERS = 60;
 
 /** Of a recipe `in-every-box-step-3-10-sheets-A4-418.pdf`, the number being the seed; else as it is named. */
-export function fileName(what: PressWhat, ending: 'pdf' | 'zip'): string {
+export function fileName(what: PressWhat, ending: 'pdf' | 'zip' | 'json'): string {
   const name = 'entries' in what ? recipeName(what) : what.name;
   const safe = name.replaceAll(/[^\p{L}\p{M}\p{N}_.-]+/gu, '-').replace(/^[-.]+|[-.]+$/gu, '');
   return `${Array.from(safe).slice(0, MOST_LETTERS).join('') || 'sheets'}.${ending}`;

@@ -22,12 +22,19 @@ const NAMES = {
   pdf: 'getPdf',
   pages: 'print',
   zip: 'getZip',
+  pack: 'getPackFile',
 } as const satisfies Readonly<Record<PressAs, keyof typeof words>>;
 
 /** The next thing to do first; a file for each child only where there are children. */
 function waysOf(what: PressWhat, next: PressAs): readonly PressAs[] {
   const isGroup = 'entries' in what && what.group !== undefined;
-  const ways: readonly PressAs[] = isGroup ? ['pdf', 'zip', 'pages'] : ['pdf', 'pages'];
+  const isChanged = 'entries' in what && (what.entries.changed ?? []).length > 0;
+  const ways: readonly PressAs[] = [
+    'pdf',
+    ...(isGroup ? (['zip'] as const) : []),
+    'pages',
+    ...(isChanged ? (['pack'] as const) : []),
+  ];
   return [next, ...ways.filter((way) => way !== next)];
 }
 

@@ -77,6 +77,11 @@ function afterNews(news: PressNews, what: PressWhat, measuredMm: number | undefi
     case 'pdf':
     case 'zip':
       return savedAs(fileName(what, news.kind), news, 'rulerFor' in what ? undefined : measuredMm);
+    case 'pack': {
+      const name = fileName(what, 'json');
+      saveFile(name, 'application/json', news.bytes);
+      return { outcome: words.saved(name) };
+    }
     case 'pages':
       void printPages(news.pages);
       return AT_REST;
@@ -87,10 +92,13 @@ function afterNews(news: PressNews, what: PressWhat, measuredMm: number | undefi
   }
 }
 
+/** The pack's pages as a file. */
+type BytesNews = { readonly kind: 'pdf' | 'zip'; readonly bytes: Uint8Array<ArrayBuffer> };
+
 /** Says also what was made up for, so that nobody wonders about a page that is not as large as usual. */
 function savedAs(
   name: string,
-  { kind, bytes }: Extract<PressNews, { readonly kind: 'pdf' | 'zip' }>,
+  { kind, bytes }: BytesNews,
   measuredMm: number | undefined,
 ): PressRun {
   saveFile(name, `application/${kind}`, bytes);

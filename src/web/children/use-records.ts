@@ -3,7 +3,8 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { Refusal, Result } from '../../base/index.ts';
 import type { Entry } from '../../records/index.ts';
-import { sentenceOf } from '../../words/index.ts';
+import { sentenceIn } from '../../words/index.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import { type Keeping, keepingNow } from '../store/keeping.ts';
 import { openRecordStore } from '../store/record-store.ts';
 import { capital } from '../words.ts';
@@ -54,5 +55,5 @@ export function objectionOf<T>(result: Result<T>): string {
 
 /** That it is about the records is plain on these screens. */
 function toldOf(refusal: Refusal): string {
-  return capital(sentenceOf(refusal).replace(/^records: /, ''));
+  return capital(sentenceIn(languageNow(), refusal).replace(/^records: /, ''));
 }

@@ -26,7 +26,7 @@ export function useHouse(planner: Planner, isWanted: boolean): House {
 }
 
 /** Whether anything was ever kept here: who only makes sheets gets no database. A browser that does not tell may have one. */
-async function hasRecords(): Promise<boolean> {
+export async function hasRecords(): Promise<boolean> {
   if (typeof indexedDB.databases !== 'function') return true;
   return (await indexedDB.databases()).some(({ name }) => name === RECORDS_DATABASE);
 }

@@ -1,12 +1,12 @@
 // Answers the questions of the screen with the core; never throws.
 import type { Question } from '../asking/talk.ts';
-import { answerHand } from '../hand/answer-hand.ts';
+import { answerChanges } from '../changing/answer-changes.ts';
 import { gatherCatalogue } from './catalogue.ts';
 import { measureOf } from './measure-of.ts';
 import { notched } from './notched.ts';
 import type { MakerTalk } from './protocol.ts';
 import { replyOf, replyOrBroken } from './reply.ts';
-import { entriesOfCode } from './sheet-of-code.ts';
+import { entriesOfCode, filedSheets } from './sheet-of-code.ts';
 import { show } from './show.ts';
 
 export function answer(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['reply'] {
@@ -23,9 +23,11 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
       return replyOf(notched(question.entries, question.direction), question.entries.activity);
     case 'open':
       return replyOf(entriesOfCode(question.code), '');
+    case 'openFile':
+      return replyOf(filedSheets(question.text), '');
     case 'measure':
       return replyOf(measureOf(question.text, question.paper), '');
     default:
-      return answerHand(question);
+      return answerChanges(question);
   }
 }

@@ -1,6 +1,11 @@
 // What the controls must know, gathered from the registry: activities with their words, papers, prints.
-import { ACTIVITY_IDS, type ActivityId, activityOf } from '../../activities/index.ts';
-import { PICTURE_CREDIT } from '../../figures/index.ts';
+import {
+  ACTIVITY_IDS,
+  type ActivityId,
+  activityOf,
+  type ChoiceParameter,
+} from '../../activities/index.ts';
+import { alphabetOf, CONTENT_IDS, offeredIn, PICTURE_CREDIT } from '../../figures/index.ts';
 import {
   HANDS,
   INKS,
@@ -22,6 +27,7 @@ export function gatherCatalogue(): Catalogue {
     prints: PRINT_CHOICES,
     layouts: { hand: HANDS, size: SIZES, ink: INKS, margin: MARGINS },
     colours: COLOUR_NAMES.map((name) => ({ name, hex: hexOf(name) })),
+    letterContents: CONTENT_IDS.filter((id) => alphabetOf(id) !== ''),
     frameworks: frameworkNames(languageNow()),
     credit: PICTURE_CREDIT,
   };
@@ -37,11 +43,16 @@ function cardOf(id: ActivityId): ActivityCard {
     takesOwnPictures: takesOwnPictures(id),
     parameters: Object.entries(parameters).map(([name, spec]) => ({
       name,
-      spec,
+      spec: name === 'content' && spec.kind === 'choice' ? offered(spec) : spec,
       label: said.parameters[name]?.label ?? name,
       help: said.parameters[name]?.help ?? '',
       choices: said.parameters[name]?.choices ?? {},
     })),
     steps: ladder.map((step, index) => ({ ...step, change: said.steps[index] ?? '' })),
   };
+}
+
+/** Letters and numerals of the language that is spoken come before those of others. */
+function offered(spec: ChoiceParameter): ChoiceParameter {
+  return { ...spec, values: offeredIn(languageNow(), spec.values) };
 }

@@ -1,4 +1,4 @@
-// Sheets of a pack that a person changed by hand: which they are, and the pack with them in it.
+// Sheets of a pack that a person changed: which they are, and the pack with them in it.
 import { accept, type Result } from '../../base/index.ts';
 import { makeSheet, type Pack, readCode, type Sheet, type SheetSpec } from '../../sheets/index.ts';
 import { numberOf } from './changed-texts.ts';

@@ -1,4 +1,4 @@
-// How a recipe writes which of its sheets were changed by hand.
+// How a recipe writes which of its sheets were changed.
 
 /** One changed sheet as the recipe writes it. */
 export function changedText(sheet: number, code: string): string {

@@ -1,7 +1,7 @@
 // Turns refusals into what stands beside the controls: the place named as the control is labelled.
 import { activityOf, isActivityId } from '../../activities/index.ts';
 import type { Refusal } from '../../base/index.ts';
-import { sentenceOf } from '../../words/index.ts';
+import { sentenceIn } from '../../words/index.ts';
 import { languageNow } from '../speaking/language-now.ts';
 import { SHELL_CONTROLS, words } from '../words.ts';
 import { lastName } from './last-name.ts';
@@ -13,7 +13,10 @@ export function objectionsOf(refusals: readonly Refusal[], activity: string): re
     const label = labelOf(control, activity);
     return {
       control,
-      sentence: sentenceOf(label === undefined ? refusal : { ...refusal, at: label }),
+      sentence: sentenceIn(
+        languageNow(),
+        label === undefined ? refusal : { ...refusal, at: label },
+      ),
     };
   });
 }

@@ -1,5 +1,5 @@
 // From what was entered to proven sheets.
-import { accept, type Result, refuse } from '../../base/index.ts';
+import { accept, type Result, refuse, told } from '../../base/index.ts';
 import { quickRecipe } from '../../by-hand/index.ts';
 import { isOwnKnown, ownPictureOf } from '../../figures/index.ts';
 import {
@@ -69,9 +69,23 @@ function packFrom(
 
 function recipeOf(entries: Entries): Result<SeededRecipe> {
   const { activity, step, tasks, sheets, seed, paper, orientation, print } = entries;
-  const { colours, goals, toCut, hand, size, ink, margin, made, quick, atHand, stock } = entries;
+  const {
+    colours,
+    letters,
+    ownLetters,
+    goals,
+    toCut,
+    hand,
+    size,
+    ink,
+    margin,
+    made,
+    quick,
+    atHand,
+    stock,
+  } = entries;
   if (atHand && stock === undefined) {
-    return refuse({ code: 'missing', at: 'onlyWith', expected: 'a count of what is in the house' });
+    return refuse({ code: 'missing', at: 'onlyWith', expected: told('reasons', 'expected.stock') });
   }
   const { pictures = [], onlyOwn } = entries;
   const lacking = pictures.filter((id) => !isOwnKnown(id));
@@ -88,6 +102,8 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
     ...(colours === undefined ? {} : { colours }),
     ...(pictures.length === 0 ? {} : { pictures: pictures.map(ownPictureOf) }),
     ...(onlyOwn ? { onlyOwnPictures: true } : {}),
+    ...(letters === undefined ? {} : { letters }),
+    ...(ownLetters === 'yes' ? { ownLetters: true } : {}),
     ...(hand === undefined ? {} : { hand }),
     ...(size === undefined ? {} : { size }),
     ...(ink === undefined ? {} : { ink }),

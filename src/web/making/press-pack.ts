@@ -10,6 +10,7 @@ import {
   MADE,
   type OnProgress,
   type Pack,
+  packFileText,
   packOfCodes,
   packsOfChildren,
   printedPapers,
@@ -49,6 +50,11 @@ export async function pressPack(
   const scaled = (each: Pages) => ({ ...each, pages: correctedPages(each.pages, measured.value) });
   const pages = scaled(made.value.pages);
   const files = made.value.files.map(([name, own]) => [name, scaled(own)] as const);
+  if (order.as === 'pack') {
+    const bytes = new TextEncoder().encode(made.value.file());
+    tell({ kind: 'pack', bytes });
+    return;
+  }
   if (order.as === 'zip') {
     tell({ kind: 'zip', bytes: await zipOf(files, expected, await loadFonts(), tell) });
     return;
@@ -66,6 +72,8 @@ interface Made {
   readonly expected: number;
   /** For a group, the pages of each child by the name of its file. */
   readonly files: readonly (readonly [name: string, pages: Pages])[];
+  /** The text of the pack file; empty where there is no pack. */
+  readonly file: () => string;
 }
 
 function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
@@ -75,10 +83,11 @@ function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
       papers: [what.report.paper],
       expected: REPORT_PAGES,
       files: [],
+      file: () => '',
     });
   if ('rulerFor' in what) {
     const pages = rulerPages(paperNamed(what.rulerFor), languageNow());
-    return accept({ pages, papers: [], expected: 1, files: [] });
+    return accept({ pages, papers: [], expected: 1, files: [], file: () => '' });
   }
   const pack = packFor(what, (done, total) => tell({ kind: 'making', done, total }));
   if (!pack.ok) return pack;
@@ -92,7 +101,8 @@ function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
     return its.ok ? [[`${childFileName(child, children.length)}.pdf`, its.value] as const] : [];
   });
   const papers = printedPapers(pack.value.sheets.map(({ spec }) => spec.page));
-  return accept({ pages: pages.value, papers, expected, files });
+  const file = () => packFileText(pack.value);
+  return accept({ pages: pages.value, papers, expected, files, file });
 }
 
 function madeOf(what: PressWhat): MadeWishes {

@@ -1,7 +1,14 @@
 // One run of the press: starts its worker, passes its news on, ends it when done or called off.
 import type { PressNews, PressOrder } from './protocol.ts';
 
-const LAST_NEWS: readonly PressNews['kind'][] = ['pdf', 'zip', 'pages', 'refused', 'broken'];
+const LAST_NEWS: readonly PressNews['kind'][] = [
+  'pdf',
+  'zip',
+  'pack',
+  'pages',
+  'refused',
+  'broken',
+];
 
 /** Starts a run and returns the way to call it off. */
 export function startPress(order: PressOrder, hear: (news: PressNews) => void): () => void {

@@ -6,8 +6,8 @@ import type { Language } from '../../languages/index.ts';
 import type { Ink } from '../../page/index.ts';
 import type { ColourName } from '../../palette/index.ts';
 import type { Report } from '../../plan/index.ts';
-import type { Framework } from '../../sheets/index.ts';
-import type { HandTalk } from '../hand/hand-talk.ts';
+import type { FiledSheet, Framework } from '../../sheets/index.ts';
+import type { ChangeTalk } from '../changing/change-talk.ts';
 import type { Entries, LayoutChoice } from '../recipe/entries.ts';
 import type { Objection, Reply } from './reply-form.ts';
 
@@ -55,6 +55,8 @@ export interface Catalogue {
   /** How the page can be laid out and drawn, the usual way first. */
   readonly layouts: Readonly<Record<LayoutChoice, readonly string[]>>;
   readonly colours: readonly ColourCard[];
+  /** Contents that can be about the letters of a name. */
+  readonly letterContents: readonly string[];
   /** Curricula by their ids, each with its name. */
   readonly frameworks: Readonly<Record<string, string>>;
   /** Whose pictures the sheets may show, and under which licence. */
@@ -80,6 +82,8 @@ export interface Shown {
   readonly sheets: number;
   readonly tasks: number;
   readonly code: string;
+  /** What is told of the letters of a name; empty where nothing was asked of them. */
+  readonly nameNotes: readonly string[];
   readonly activity: string;
   readonly step: number;
   readonly values: Values;
@@ -95,7 +99,7 @@ export interface Shown {
   readonly alike: readonly (readonly [string, string])[];
   /** What was chosen to be cut out, by name: what this sheet has, and what it cannot have. */
   readonly toCut: { readonly had: readonly string[]; readonly lacking: readonly string[] };
-  /** Tasks of the whole pack that were changed by hand and are not certain; numbers from 1. */
+  /** Tasks of the whole pack that were changed and are not certain; numbers from 1. */
   readonly doubts: readonly ShownDoubt[];
 }
 
@@ -103,6 +107,11 @@ export interface ShownDoubt {
   readonly sheet: number;
   readonly task: number;
   readonly reason: Doubt['reason'];
+}
+
+/** A sheet of a pack file, with the name of its activity. */
+export interface FiledSheetShown extends FiledSheet {
+  readonly name: string;
 }
 
 export type Direction = 'easier' | 'harder';
@@ -114,7 +123,7 @@ export interface Measure {
 }
 
 /** Questions to the maker, each with its reply. */
-export interface MakerTalk extends HandTalk {
+export interface MakerTalk extends ChangeTalk {
   readonly catalogue: { readonly ask: object; readonly reply: Reply<Catalogue> };
   readonly show: {
     readonly ask: {
@@ -130,6 +139,11 @@ export interface MakerTalk extends HandTalk {
   readonly notch: {
     readonly ask: { readonly entries: Entries; readonly direction: Direction };
     readonly reply: Reply<Entries>;
+  };
+  /** The sheets of a pack file, each to be opened by its code. */
+  readonly openFile: {
+    readonly ask: { readonly text: string };
+    readonly reply: Reply<readonly FiledSheetShown[]>;
   };
   readonly open: { readonly ask: { readonly code: string }; readonly reply: Reply<Entries> };
   /** What the 50 mm line measured, as it was typed, for printing on the paper. */
@@ -165,8 +179,8 @@ export type PressWhat =
   | { readonly report: Report; readonly name: string }
   | { readonly rulerFor: string; readonly name: string };
 
-/** One file, pages for the browser's own printing, or a ZIP of one file for each child of a group. */
-export type PressAs = 'pdf' | 'pages' | 'zip';
+/** One file, pages for the browser's own printing, or a ZIP of one file for each child of a group; or the pack file. */
+export type PressAs = 'pdf' | 'pages' | 'zip' | 'pack';
 
 export type PressOrder = PressWhat & {
   readonly as: PressAs;
@@ -183,6 +197,7 @@ export type PressNews =
   | { readonly kind: 'making'; readonly done: number; readonly total: number }
   | { readonly kind: 'writing'; readonly done: number; readonly total: number }
   | { readonly kind: 'pdf' | 'zip'; readonly bytes: Uint8Array<ArrayBuffer> }
+  | { readonly kind: 'pack'; readonly bytes: Uint8Array<ArrayBuffer> }
   | { readonly kind: 'pages'; readonly pages: readonly PrintPage[] }
   | { readonly kind: 'refused'; readonly objections: readonly Objection[] }
   | { readonly kind: 'broken'; readonly detail: string };

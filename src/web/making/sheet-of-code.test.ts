@@ -20,7 +20,7 @@ test('pictures of two sheets have no id in common', () => {
   expect(one.filter((id) => other.includes(id))).toEqual([]);
 });
 
-test('a sheet that was changed by hand is shown and can be recorded as it was changed', () => {
+test('a sheet that was changed is shown and can be recorded as it was changed', () => {
   const asked = { step: 3, values: {}, seed: 5, page: DEFAULT_PAGE, print: 'colour' } as const;
   const edit = { task: 0, shape: [], figures: [[0, { colour: 'pink' }]], facts: [] } as const;
   const made = makeSheet({ activity: 'in-every-box', ...asked, edits: [edit] });

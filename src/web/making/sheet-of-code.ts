@@ -1,30 +1,19 @@
 // The sheet that a code stands for: as a recipe of its own, and as it is to be shown.
+import { type ActivityId, activityOf } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
-import { readCode } from '../../sheets/index.ts';
+import { readCode, sheetsInPackText } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import { changedText } from './changed-texts.ts';
-import type { Shown } from './protocol.ts';
+import type { FiledSheetShown, Shown } from './protocol.ts';
 import { show } from './show.ts';
 
 /** A pack of the one sheet that the code stands for. Refuses a code that cannot be read. */
 export function entriesOfCode(code: string): Result<Entries> {
   const read = readCode(code);
   if (!read.ok) return read;
-  const {
-    activity,
-    step,
-    values,
-    seed,
-    tasks,
-    page,
-    print,
-    colours,
-    pictures,
-    hand,
-    size,
-    ink,
-    edits,
-  } = read.value;
+  const { activity, step, values, seed, tasks, page, print, ...extras } = read.value;
+  const { colours, pictures, letters, hand, size, ink, edits } = extras;
   return accept({
     activity,
     step,
@@ -40,11 +29,20 @@ export function entriesOfCode(code: string): Result<Entries> {
     ...(colours === undefined ? {} : { colours }),
     ...(pictures === undefined ? {} : { pictures: pictures.ids }),
     ...(pictures?.alone ? { onlyOwn: true } : {}),
+    ...(letters === undefined ? {} : { letters }),
     ...(hand === undefined ? {} : { hand }),
     ...(size === undefined ? {} : { size }),
     ...(ink === undefined ? {} : { ink }),
     ...(page.margin === undefined ? {} : { margin: page.margin }),
   });
+}
+
+/** The sheets of a pack file's text, with the names of their activities. */
+export function filedSheets(text: string): Result<readonly FiledSheetShown[]> {
+  const read = sheetsInPackText(text);
+  if (!read.ok) return read;
+  const named = (id: ActivityId) => activityOf(id).words[languageNow()].name;
+  return accept(read.value.map((sheet) => ({ ...sheet, name: named(sheet.activity) })));
 }
 
 /** Several such pictures can stand in one document. */

@@ -2,6 +2,13 @@
 import { activityOf } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
 import { type MadeWishes, type PagesOf, pagesOf } from '../../by-hand/index.ts';
+import {
+  CONTENT_IDS,
+  type ContentId,
+  isOfLetters,
+  nameNotes,
+  shownNotes,
+} from '../../figures/index.ts';
 import { difficultyFrom, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
 import type { Page } from '../../page/index.ts';
 import { type ColourName, mergingPairs } from '../../palette/index.ts';
@@ -9,6 +16,7 @@ import { coverageOf, type SvgOptions, svgOf } from '../../press/index.ts';
 import {
   cutPagesOf,
   featuresToDo,
+  lettersShown,
   MADE,
   notToBeCut,
   type Pack,
@@ -65,6 +73,7 @@ export function show(
     sheets: entries.sheets,
     tasks: tasks.length,
     code,
+    nameNotes: notesOfName(sheet, entries),
     activity: spec.activity,
     step: spec.step,
     values: { ...activity.ladder[spec.step - 1]?.values, ...spec.values },
@@ -80,6 +89,17 @@ export function show(
       doubts.map(({ task, reason }) => ({ sheet: index + 1, task: task + 1, reason })),
     ),
   });
+}
+
+function notesOfName({ spec, tasks }: Sheet, { letters }: Entries): readonly string[] {
+  const content =
+    spec.values.content ?? activityOf(spec.activity).ladder[spec.step - 1]?.values.content;
+  if (letters === undefined || !isOfLetters(String(content), CONTENT_IDS)) return [];
+  const own = spec.letters ?? '';
+  return [
+    ...nameNotes(content as ContentId, letters, languageNow()),
+    ...(own === '' ? [] : shownNotes(own, lettersShown(tasks, own), languageNow())),
+  ];
 }
 
 function inkedIn(sheet: Sheet): Shown['inked'] {

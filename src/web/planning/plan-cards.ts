@@ -1,6 +1,6 @@
 // Makes the cards of plans with the core.
 import { type ActivityId, activityOf, isActivityId } from '../../activities/index.ts';
-import { accept, type Refusal, type Result, refuse } from '../../base/index.ts';
+import { accept, type Refusal, type Result, refuse, told } from '../../base/index.ts';
 import {
   type Known,
   knownOf,
@@ -35,12 +35,25 @@ import type {
 } from './cards.ts';
 import { stockLeft, stockWithout, wantingOf } from './stock-view.ts';
 
+/** What is recorded of a child; one whose languages nobody said is taken to read that of the screen. */
+function knownHere(view: Parameters<typeof knownOf>[0], id: Id): Known | undefined {
+  const known = knownOf(view, id);
+  const language = languageNow();
+  if (known === undefined || known.child.languages?.length || language === 'en') return known;
+  return { ...known, child: { ...known.child, languages: [language] } };
+}
+
 /** What is recorded of a child in view. Refuses one that is not. */
 export function knownIn({ entries, shelf }: RecordsAsked, child: Id): Result<Known> {
-  const known = knownOf(viewOf(entries, shelf), child);
+  const known = knownHere(viewOf(entries, shelf), child);
   return known
     ? accept(known)
-    : refuse({ code: 'unreadable', at: 'child', got: child, expected: 'a child of the records' });
+    : refuse({
+        code: 'unreadable',
+        at: 'child',
+        got: child,
+        expected: told('reasons', 'expected.child'),
+      });
 }
 
 /** A count goes before what was wished: there is one truth of what is in the house. */
@@ -78,7 +91,7 @@ export function standingCards(
 ): Result<readonly WeekCards[]> {
   const view = viewOf(records.entries, records.shelf);
   const weeks = children.flatMap((child) => {
-    const known = knownOf(view, child);
+    const known = knownHere(view, child);
     return known
       ? [{ child, days: days.map((day) => standingDay(planner, known, day, today, wishes)) }]
       : [];
@@ -113,7 +126,7 @@ export function weekCards(
   const stock = stockWithout(wishes.stock, taken);
   const view = viewOf(records.entries, records.shelf);
   const weeks = children.flatMap((child) => {
-    const known = knownOf(view, child);
+    const known = knownHere(view, child);
     if (!known) return [];
     const week = planWeek(planner, known, {
       ...wishesOf(wishes, stock),
@@ -164,7 +177,7 @@ export function anewCards(
 const NOTHING_SUITS: Refusal = {
   code: 'missing',
   at: 'plan',
-  expected: 'another sheet that suits this child',
+  expected: told('reasons', 'expected.suiting'),
 };
 
 function activitiesOf(names: readonly string[]): ReadonlySet<ActivityId> {

@@ -53,7 +53,7 @@ export function readAddress(hash: string, seed: number): Entries {
     ...(query.get('onlyOwn') === 'true' ? { onlyOwn: true } : {}),
     ...(query.has('toCut') ? { toCut: (query.get('toCut') ?? '').split(',') } : {}),
     ...Object.fromEntries(
-      [...LAYOUT_CHOICES, 'made', 'quick'].flatMap((name) => {
+      [...LAYOUT_CHOICES, 'letters', 'ownLetters', 'made', 'quick'].flatMap((name) => {
         const value = query.get(name);
         return value ? [[name, value]] : [];
       }),

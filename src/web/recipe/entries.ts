@@ -22,6 +22,10 @@ export interface Entries {
   readonly pictures?: readonly string[];
   /** These pictures alone. */
   readonly onlyOwn?: true;
+  /** The letters that contents of letters are about, each once and in order, so that they tell no name; absent: all. */
+  readonly letters?: string;
+  /** Whether each child of a group has the letters of its own name (`yes`); absent: not. */
+  readonly ownLetters?: string;
   /** How the page is laid out and drawn, where it is not the usual way. */
   readonly hand?: string;
   readonly size?: string;
@@ -31,7 +35,7 @@ export interface Entries {
   readonly made?: string;
   /** By hand, in the layout that is quickest by hand (`yes`); absent: as asked for. */
   readonly quick?: string;
-  /** Sheets that were changed by hand, each as `2:CODE`, its number and its code; absent: none. */
+  /** Sheets that were changed, each as `2:CODE`, its number and its code; absent: none. */
   readonly changed?: readonly string[];
   /** Curricula whose goals the adult's page names; absent: none. */
   readonly goals?: readonly string[];
@@ -124,6 +128,25 @@ export function withPictures(
   const { pictures: _pictures, onlyOwn: _onlyOwn, ...others } = withoutTasks(entries);
   if (pictures.length === 0) return others;
   return { ...others, pictures, ...(onlyOwn ? { onlyOwn } : {}) };
+}
+
+/** About these letters of a name, told without their order; about all for a name of none. */
+export function withName(entries: Entries, name: string): Entries {
+  const { letters: _letters, ...others } = withoutTasks(entries);
+  const letters = lettersIn(name);
+  return letters === '' ? others : { ...others, letters };
+}
+
+/** What is kept of a name: its letters, each once, as capitals and in the order of their code points. */
+export function lettersIn(name: string): string {
+  const characters = name.normalize('NFC').toUpperCase().replace(/\s/gu, '');
+  return [...new Set(characters)].sort().join('');
+}
+
+/** Each child of a group about the letters of its own name, or all alike. */
+export function withOwnLetters(entries: Entries, isOwn: boolean): Entries {
+  const { ownLetters: _ownLetters, ...others } = entries;
+  return isOwn ? { ...others, ownLetters: 'yes' } : others;
 }
 
 /** The same sheets, with the goals of these curricula on the adult's page. */

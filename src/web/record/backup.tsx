@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { FileTrigger } from 'react-aria-components/FileTrigger';
-import { type Result, refuse } from '../../base/index.ts';
+import { type Result, refuse, told } from '../../base/index.ts';
 import { BACKUP_CHARACTERS, backupText, type Entry, readBackup } from '../../records/index.ts';
 import { saveFile } from '../actions/save-file.ts';
 import { today } from '../children/today.ts';
@@ -82,7 +82,7 @@ async function entriesIn(file: File): Promise<Result<readonly Entry[]>> {
       at: 'backup',
       got: file.size,
       max: MOST_BYTES,
-      unit: 'bytes',
+      unit: told('reasons', 'amount.bytes'),
     });
   }
   return readBackup(await file.text());

@@ -1,6 +1,7 @@
 // The code of a sheet, typed or scanned.
 import { useState } from 'react';
 import { Form } from 'react-aria-components/Form';
+import { LONGEST_CODE } from '../../sheets/index.ts';
 import { TextField } from '../children/text-field.tsx';
 import type { Planner } from '../planning/planner.ts';
 import { ScanCode } from '../scanning/scan-code.tsx';
@@ -30,7 +31,7 @@ export function CodeField({ planner, code, objection, isWhole, onChange }: CodeF
         label={words.code}
         help={words.codeHelp}
         value={code}
-        most={100}
+        most={LONGEST_CODE}
         isCode
         objection={isWhole || finished === code ? objection : ''}
         onChange={onChange}

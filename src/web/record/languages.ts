@@ -1,5 +1,5 @@
 // Languages between a person's words and tags: `Polish, pt-BR` and `['pl', 'pt-BR']`.
-import { accept, asGot, type Result, refuse } from '../../base/index.ts';
+import { accept, asGot, type Result, refuse, told } from '../../base/index.ts';
 import { inEachLanguage, type Language } from '../../languages/index.ts';
 import { languageNow } from '../speaking/language-now.ts';
 
@@ -23,7 +23,7 @@ export function readLanguages(text: string): Result<readonly string[]> {
       return refuse({
         code: 'unreadable',
         at: 'languages',
-        expected: 'a language',
+        expected: told('reasons', 'expected.language'),
         got: asGot(written),
       });
     }

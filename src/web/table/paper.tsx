@@ -24,7 +24,7 @@ export function Paper({ shown, isMaking, children }: PaperProps) {
       aria-busy={isMaking}
     >
       {shown === undefined ? (
-        <p className="blank-page">{words.blankPage}</p>
+        <p className="blank-page">{isMaking ? words.blankPage : words.noPage}</p>
       ) : (
         <div
           key={`${shown.code} ${shown.title}`}

@@ -1,5 +1,5 @@
 // The proof line: what was checked, how hard the sheet is and why, and what to look out for.
-import { words as handWords } from '../hand/words.ts';
+import { words as changingWords } from '../changing/words.ts';
 import type { ActivityCard, ParameterCard, Shown, View } from '../making/protocol.ts';
 import { words } from '../words.ts';
 
@@ -19,10 +19,10 @@ export function Proof({ shown, card, view, isRefused }: ProofProps) {
           {isRefused ? <p className="last-good">{words.lastGood}</p> : null}
           <p className="checked">
             {unsure.length > 0
-              ? handWords.sure(shown.tasks, unsure.length)
+              ? changingWords.sure(shown.tasks, unsure.length)
               : words.checked(shown.tasks)}
           </p>
-          {unsure.length > 0 ? <p className="warning">{handWords.notSure(unsure)}</p> : null}
+          {unsure.length > 0 ? <p className="warning">{changingWords.notSure(unsure)}</p> : null}
           <p>{words.checkedHow(shown.tasks)}</p>
           <Hardness shown={shown} card={card} />
           {shown.alike.length > 0 ? <p className="warning">{words.alike(shown.alike)}</p> : null}

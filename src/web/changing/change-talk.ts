@@ -1,28 +1,36 @@
-// What the screen asks the maker while a sheet is changed by hand, and what comes back.
+// What the screen asks the maker while a sheet is changed by changing, and what comes back.
 import type {
   Deed,
   Editable,
-  Handwork,
+  EmptyCell,
   Problem,
   ShapeChange,
+  SheetEdits,
   Spot,
   Verdict,
+  Whole,
 } from '../../editing/index.ts';
 import type { Figure } from '../../figures/index.ts';
 import type { Reply } from '../making/reply-form.ts';
 import type { Entries } from '../recipe/entries.ts';
 
-/** Which sheet lies under the hands: number `sheet` (1 upward) of the pack, with what was done to it so far. */
-export interface UnderHands {
+/** Which sheet is being changed: number `sheet` (1 upward) of the pack, with what was done to it so far. */
+export interface UnderChange {
   readonly entries: Entries;
   readonly sheet: number;
-  readonly work: Handwork;
+  readonly work: SheetEdits;
 }
 
 export interface HeldPlace {
   /** Its number among the places of its task. */
   readonly place: number;
   /** Such as "box 2, figure 1: blue circle". */
+  readonly name: string;
+  readonly isLocked: boolean;
+}
+
+/** A box or the like, which can be chosen as one. */
+export interface HeldWhole extends Whole {
   readonly name: string;
   readonly isLocked: boolean;
 }
@@ -36,6 +44,9 @@ export interface HeldTask {
   readonly places: readonly HeldPlace[];
   /** Those at which nothing stands. */
   readonly empty: readonly HeldPlace[];
+  readonly wholes: readonly HeldWhole[];
+  /** Where those lie at which nothing stands, as far as the page shows it. */
+  readonly cells: readonly EmptyCell[];
 }
 
 /** The sheet as it now is. */
@@ -49,51 +60,56 @@ export interface Held {
 }
 
 /** A figure to choose, with its picture. */
-export interface HandOffer {
+export interface ChangeOffer {
   readonly label: string;
   readonly figure: Figure;
   readonly isNow: boolean;
   readonly svg: string;
 }
 
-export interface HandOffers {
+export interface ChangeOffers {
   readonly name: string;
   readonly groups: readonly {
     readonly attribute: Editable;
     readonly label: string;
-    readonly offers: readonly HandOffer[];
+    readonly offers: readonly ChangeOffer[];
   }[];
   /** Figures to put where nothing stands: those of the task. */
-  readonly put: readonly HandOffer[];
+  readonly put: readonly ChangeOffer[];
   /** Whether its place can be left empty. */
   readonly canLeave: boolean;
   /** What the key asks for beside this figure, where it does. */
   readonly facts: readonly {
     readonly fact: number;
     readonly value: string;
-    readonly choices: readonly string[];
+    readonly choices: readonly { readonly value: string; readonly label: string }[];
   }[];
-  readonly shapes: readonly { readonly label: string; readonly change: ShapeChange }[];
+  readonly shapes: readonly {
+    readonly label: string;
+    readonly change: ShapeChange;
+    /** Of how many steps of its path the list is: a box’s own list is of fewer than that of its figures. */
+    readonly depth: number;
+  }[];
 }
 
-export interface HandTalk {
+export interface ChangeTalk {
   /** What was done to the sheet before, as its code in the recipe says. */
   readonly take: {
     readonly ask: { readonly entries: Entries; readonly sheet: number };
-    readonly reply: Reply<Handwork>;
+    readonly reply: Reply<SheetEdits>;
   };
-  readonly hold: { readonly ask: UnderHands; readonly reply: Reply<Held> };
+  readonly hold: { readonly ask: UnderChange; readonly reply: Reply<Held> };
   readonly deed: {
-    readonly ask: UnderHands & { readonly deed: Deed };
-    readonly reply: Reply<Handwork>;
+    readonly ask: UnderChange & { readonly deed: Deed };
+    readonly reply: Reply<SheetEdits>;
   };
   readonly offers: {
-    readonly ask: UnderHands & { readonly at: Spot };
-    readonly reply: Reply<HandOffers>;
+    readonly ask: UnderChange & { readonly at: Spot };
+    readonly reply: Reply<ChangeOffers>;
   };
   /** The smallest repair of a task in words; empty where none was found. */
   readonly mend: {
-    readonly ask: UnderHands & { readonly task: number };
+    readonly ask: UnderChange & { readonly task: number };
     readonly reply: Reply<string>;
   };
 }

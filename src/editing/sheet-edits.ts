@@ -4,7 +4,7 @@ import { accept, type Result, refuse } from '../base/index.ts';
 import { type Figure, placeOf } from '../figures/index.ts';
 import { keyFor } from './edited-tasks.ts';
 import { baseTask, type Ground } from './ground.ts';
-import { factsIn, placesIn, tracedTask, withValue } from './places.ts';
+import { factsIn, type Path, placesIn, tracedTask, valueAt, withValue } from './places.ts';
 import { redraw } from './redraw.ts';
 import { smallestRepair } from './repair.ts';
 import { type ShapeChange, withShape } from './shape-change.ts';
@@ -25,14 +25,14 @@ export interface Spot {
   readonly place: number;
 }
 
-export interface Handwork {
+export interface SheetEdits {
   readonly edits: readonly TaskEdit[];
   readonly locks: readonly Spot[];
   /** The last change: what a repair leaves alone, and near which it looks first. */
   readonly last?: { readonly task: number; readonly places: readonly number[] };
 }
 
-export const NO_HANDWORK: Handwork = { edits: [], locks: [] };
+export const NO_EDITS: SheetEdits = { edits: [], locks: [] };
 
 export type Deed =
   | { readonly kind: 'become'; readonly at: Spot; readonly figure: Figure | null }
@@ -45,6 +45,14 @@ export type Deed =
   | { readonly kind: 'swap'; readonly at: Spot; readonly with: number }
   | { readonly kind: 'shape'; readonly at: Spot; readonly change: ShapeChange }
   | { readonly kind: 'lock'; readonly at: Spot }
+  /** Two items of lists, such as two boxes, with all that belongs to each. */
+  | { readonly kind: 'exchange'; readonly task: number; readonly one: Path; readonly other: Path }
+  | {
+      readonly kind: 'lock-all';
+      readonly task: number;
+      readonly places: readonly number[];
+      readonly isLocked: boolean;
+    }
   | { readonly kind: 'repair'; readonly task: number }
   | { readonly kind: 'redraw'; readonly task: number; readonly seed: number };
 
@@ -59,7 +67,7 @@ export interface Lying {
 export function lyingTask(
   ground: Ground,
   own: readonly Task[],
-  { edits }: Pick<Handwork, 'edits'>,
+  { edits }: Pick<SheetEdits, 'edits'>,
   task: number,
 ): Lying {
   const made = own[task];
@@ -80,9 +88,9 @@ export function lyingTask(
 export function doDeed(
   ground: Ground,
   own: readonly Task[],
-  work: Handwork,
+  work: SheetEdits,
   deed: Deed,
-): Result<Handwork> {
+): Result<SheetEdits> {
   const task = 'at' in deed ? deed.at.task : deed.task;
   if (own[task] === undefined) return refuseDeed(ground, task, 'a task of this sheet');
   const lying = lyingTask(ground, own, work, task);
@@ -105,6 +113,10 @@ export function doDeed(
     }
     case 'shape':
       return shapedTo(ground, work, lying, deed.at.place, deed.change);
+    case 'exchange':
+      return exchanged(ground, work, lying, deed.one, deed.other);
+    case 'lock-all':
+      return accept({ ...work, locks: withLocks(work.locks, deed) });
     case 'lock':
       return accept({ ...work, locks: toggled(work.locks, deed.at) });
     case 'repair':
@@ -115,16 +127,16 @@ export function doDeed(
 }
 
 /** Places of the task that are locked. */
-export function lockedIn({ locks }: Pick<Handwork, 'locks'>, task: number): readonly number[] {
+export function lockedIn({ locks }: Pick<SheetEdits, 'locks'>, task: number): readonly number[] {
   return locks.filter((lock) => lock.task === task).map(({ place }) => place);
 }
 
 function changedAt(
   ground: Ground,
-  work: Handwork,
+  work: SheetEdits,
   lying: Lying,
   changes: readonly (readonly [place: number, figure: Figure | null])[],
-): Result<Handwork> {
+): Result<SheetEdits> {
   const places = placesIn(lying.printed);
   if (changes.some(([place]) => places[place] === undefined)) {
     return refuseDeed(ground, lying.edit.task, 'one of its places');
@@ -140,11 +152,11 @@ function changedAt(
 /** The task as the facts now are, if the activity takes them and can draw them. */
 function changedTo(
   ground: Ground,
-  work: Handwork,
+  work: SheetEdits,
   { before, edit }: Lying,
   facts: unknown,
   places: readonly number[],
-): Result<Handwork> {
+): Result<SheetEdits> {
   const printed = readPrinted(ground.activity, facts);
   if (printed === undefined) return refuseDeed(ground, edit.task, 'what the activity can print');
   const answer = keyFor(ground, printed, before);
@@ -167,11 +179,11 @@ function withTask(edits: readonly TaskEdit[], next: TaskEdit): readonly TaskEdit
 
 function shapedTo(
   ground: Ground,
-  work: Handwork,
+  work: SheetEdits,
   lying: Lying,
   place: number,
   change: ShapeChange,
-): Result<Handwork> {
+): Result<SheetEdits> {
   const { before, printed, edit } = lying;
   const offer = shapeOffersAt(ground, printed, before, place).find(
     (each) => JSON.stringify(keyOf(each.change)) === JSON.stringify(keyOf(change)),
@@ -209,12 +221,44 @@ function movedLocks(
   });
 }
 
+/** What stands in one for what stands in the other; refused where the two are not of one form. */
+function exchanged(
+  ground: Ground,
+  work: SheetEdits,
+  lying: Lying,
+  one: Path,
+  other: Path,
+): Result<SheetEdits> {
+  const { printed, edit } = lying;
+  const [first, second] = [valueAt(printed, one), valueAt(printed, other)];
+  const isThere = first !== undefined && second !== undefined;
+  const both = isThere ? withValue(withValue(printed, one, second), other, first) : undefined;
+  const [was, is] = [placesIn(printed), placesIn(both)];
+  const isAlike =
+    isThere &&
+    was.length === is.length &&
+    was.every(({ path }, index) => path.join() === is[index]?.path.join());
+  if (!isAlike) return refuseDeed(ground, edit.task, 'two of the same form');
+  const touched = was.flatMap(({ path }, place) =>
+    [one, other].some((outer) => outer.every((step, index) => step === path[index])) ? [place] : [],
+  );
+  return changedTo(ground, work, lying, both, touched);
+}
+
+function withLocks(
+  locks: readonly Spot[],
+  { task, places, isLocked }: Extract<Deed, { readonly kind: 'lock-all' }>,
+): readonly Spot[] {
+  const others = locks.filter((lock) => lock.task !== task || !places.includes(lock.place));
+  return isLocked ? [...others, ...places.map((place) => ({ task, place }))] : others;
+}
+
 function toggled(locks: readonly Spot[], spot: Spot): readonly Spot[] {
   const isSpot = ({ task, place }: Spot) => task === spot.task && place === spot.place;
   return locks.some(isSpot) ? locks.filter((lock) => !isSpot(lock)) : [...locks, spot];
 }
 
-function repaired(ground: Ground, work: Handwork, lying: Lying): Result<Handwork> {
+function repaired(ground: Ground, work: SheetEdits, lying: Lying): Result<SheetEdits> {
   const { task } = lying.edit;
   const repair = smallestRepair(ground, lying.printed, {
     before: lying.before,
@@ -225,7 +269,7 @@ function repaired(ground: Ground, work: Handwork, lying: Lying): Result<Handwork
 }
 
 /** What a repair leaves alone, and where it looks first. */
-export function repairAsked(work: Handwork, task: number) {
+export function repairAsked(work: SheetEdits, task: number) {
   const touched = work.last?.task === task ? work.last.places : [];
   const [near] = touched;
   return {
@@ -234,7 +278,7 @@ export function repairAsked(work: Handwork, task: number) {
   };
 }
 
-function redrawn(ground: Ground, work: Handwork, lying: Lying, seed: number): Result<Handwork> {
+function redrawn(ground: Ground, work: SheetEdits, lying: Lying, seed: number): Result<SheetEdits> {
   const { printed, edit } = lying;
   const found = redraw(ground, printed, edit.shape, lockedIn(work, edit.task), seed);
   if (!found)

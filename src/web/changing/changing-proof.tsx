@@ -1,36 +1,37 @@
-// Beside the sheet that is changed by hand: the proof of each task as it now is, the repair, undo and redo.
+// Beside the sheet that is changed by changing: the proof of each task as it now is, the repair, undo and redo.
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Heading } from 'react-aria-components/Heading';
 import type { Maker } from '../making/maker.ts';
 import { capital } from '../words.ts';
-import type { HeldTask } from './hand-talk.ts';
-import type { Hand } from './use-hand.ts';
+import type { HeldTask } from './change-talk.ts';
+import type { Changing } from './use-changing.ts';
 import { words } from './words.ts';
 
-export interface HandProofProps {
+export interface ChangingProofProps {
   readonly maker: Maker;
-  readonly hand: Hand;
+  readonly changing: Changing;
 }
 
-export function HandProof({ maker, hand }: HandProofProps) {
-  const { held, objection } = hand;
+export function ChangingProof({ maker, changing }: ChangingProofProps) {
+  const { held, objection } = changing;
   return (
-    <section className="proof hand-proof" aria-label={words.tools}>
+    <section className="proof change-proof" aria-label={words.tools}>
       <p>{words.help}</p>
       <div className="row">
-        <Button className="plain" isDisabled={!hand.canUndo} onPress={hand.undo}>
+        <Button className="plain" isDisabled={!changing.canUndo} onPress={changing.undo}>
           {words.undo}
         </Button>
-        <Button className="plain" isDisabled={!hand.canRedo} onPress={hand.redo}>
+        <Button className="plain" isDisabled={!changing.canRedo} onPress={changing.redo}>
           {words.redo}
         </Button>
       </div>
-      <div className="hand-verdicts" aria-live="polite">
+      <div className="change-verdicts" aria-live="polite">
         {objection === '' ? null : <p className="warning">{capital(objection)}</p>}
+        {changing.isKept ? null : <p className="warning">{words.notKept}</p>}
         {held.tasks.map((task, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: tasks have no name but their place
-          <TaskProof key={index} maker={maker} hand={hand} task={task} number={index} />
+          <TaskProof key={index} maker={maker} changing={changing} task={task} number={index} />
         ))}
       </div>
       <p>{held.hardness}</p>
@@ -39,16 +40,16 @@ export function HandProof({ maker, hand }: HandProofProps) {
   );
 }
 
-interface TaskProofProps extends HandProofProps {
+interface TaskProofProps extends ChangingProofProps {
   readonly task: HeldTask;
   /** From 0. */
   readonly number: number;
 }
 
-function TaskProof({ maker, hand, task, number }: TaskProofProps) {
+function TaskProof({ maker, changing, task, number }: TaskProofProps) {
   const locked = task.places.filter(({ isLocked }) => isLocked).length;
   return (
-    <div className="hand-task" data-state={task.state}>
+    <div className="change-task" data-state={task.state}>
       <Heading level={3} className="field-label">
         {words.task(number + 1)}
       </Heading>
@@ -60,15 +61,15 @@ function TaskProof({ maker, hand, task, number }: TaskProofProps) {
           {sentence}
         </p>
       ))}
-      {task.state === 'certain' ? null : <Mend maker={maker} hand={hand} task={number} />}
+      {task.state === 'certain' ? null : <Mend maker={maker} changing={changing} task={number} />}
       <Button
-        className="quiet hand-redraw"
+        className="quiet change-redraw"
         aria-label={words.redrawTask(number + 1)}
-        onPress={() => hand.act({ kind: 'redraw', task: number, seed: newSeed() })}
+        onPress={() => changing.act({ kind: 'redraw', task: number, seed: newSeed() })}
       >
         {words.redraw}
       </Button>
-      {locked > 0 ? <span className="hand-locked">{words.redrawHelp(locked)}</span> : null}
+      {locked > 0 ? <span className="change-locked">{words.lockedStay(locked)}</span> : null}
     </div>
   );
 }
@@ -80,9 +81,9 @@ function newSeed(): number {
 }
 
 /** The smallest repair, once it is found. */
-function Mend({ maker, hand, task }: HandProofProps & { readonly task: number }) {
+function Mend({ maker, changing, task }: ChangingProofProps & { readonly task: number }) {
   const [sentence, setSentence] = useState<string>();
-  const { under } = hand;
+  const { under } = changing;
   const done = JSON.stringify(under.work);
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked for again after each deed
   useEffect(() => {
@@ -96,16 +97,16 @@ function Mend({ maker, hand, task }: HandProofProps & { readonly task: number })
     };
   }, [maker, task, done]);
   // An answer that is another one than before may be just what was wanted.
-  const isNeeded = hand.held.tasks[task]?.state === 'uncertain';
+  const isNeeded = changing.held.tasks[task]?.state === 'uncertain';
   if (sentence === undefined) return isNeeded ? <p>{words.looking}</p> : null;
   if (sentence === '') return isNeeded ? <p>{words.noRepair}</p> : null;
   return (
-    <div className="hand-mend">
+    <div className="change-mend">
       <p>{sentence}</p>
       <Button
         className="plain"
         aria-label={words.repairTask(task + 1, sentence)}
-        onPress={() => hand.act({ kind: 'repair', task })}
+        onPress={() => changing.act({ kind: 'repair', task })}
       >
         {words.repair}
       </Button>

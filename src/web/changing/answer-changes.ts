@@ -1,24 +1,30 @@
-// Answers what is asked while a sheet is changed by hand: the proof runs here, so that the screen never waits.
+// Answers what is asked while a sheet is changed by changing: the proof runs here, so that the screen never waits.
 import { activityOf } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
 import {
   choicesFor,
   doDeed,
+  EDITING_WORDS,
+  emptyCellsIn,
+  factName,
   factsIn,
   type Ground,
-  type Handwork,
   judge,
+  listsIn,
   lockedIn,
   lyingTask,
-  NO_HANDWORK,
+  NO_EDITS,
   offersAt,
+  type Place,
   placeName,
   placesIn,
   repairAsked,
+  type SheetEdits,
   type Spot,
   shapeOffersAt,
   smallestRepair,
   tracedTask,
+  wholesIn,
 } from '../../editing/index.ts';
 import { type Figure, figureName, sameFigure } from '../../figures/index.ts';
 import { difficultyOf, sheetDifficulty } from '../../learner/index.ts';
@@ -31,25 +37,28 @@ import { packOf } from '../making/pack-of.ts';
 import { replyOf } from '../making/reply.ts';
 import { hardnessOf } from '../making/show.ts';
 import type { Entries } from '../recipe/entries.ts';
-import type { HandOffers, HandTalk, Held, HeldTask, UnderHands } from './hand-talk.ts';
+import { languageNow } from '../speaking/language-now.ts';
+import type { ChangeOffers, ChangeTalk, Held, HeldTask, UnderChange } from './change-talk.ts';
 
 /** Side of the picture of a figure to choose, in mm. */
 const PICTURE_MM = 12;
 
-export function answerHand(question: Question<HandTalk>): HandTalk[keyof HandTalk]['reply'] {
+export function answerChanges(
+  question: Question<ChangeTalk>,
+): ChangeTalk[keyof ChangeTalk]['reply'] {
   const { activity } = question.entries;
   switch (question.kind) {
     case 'take':
-      return replyOf<Handwork>(taken(question.entries, question.sheet), activity);
+      return replyOf<SheetEdits>(taken(question.entries, question.sheet), activity);
     case 'hold':
       return replyOf(held(question), activity);
     case 'deed': {
       const base = baseSheet(question.entries, question.sheet);
-      if (!base.ok) return replyOf<Handwork>(base, activity);
+      if (!base.ok) return replyOf<SheetEdits>(base, activity);
       const done = doDeed(groundOf(base.value), base.value.tasks, question.work, question.deed);
       // What has no room on the page, or in the code, is not done.
       const made = done.ok ? makeSheet({ ...base.value.spec, edits: done.value.edits }) : done;
-      return made.ok ? replyOf<Handwork>(done, activity) : replyOf<Handwork>(made, activity);
+      return made.ok ? replyOf<SheetEdits>(done, activity) : replyOf<SheetEdits>(made, activity);
     }
     case 'offers':
       return replyOf(offered(question, question.at), activity);
@@ -76,18 +85,22 @@ function baseSheet(entries: Entries, sheet: number): Result<Sheet> {
 function groundOf({ spec }: Sheet): Ground {
   const values = valuesOf(spec);
   if (!values.ok) throw new Error(`sheet: ${JSON.stringify(values.refusals)}`);
-  return { activity: activityOf(spec.activity), values: values.value, style: styleOf(spec) };
+  return {
+    activity: activityOf(spec.activity),
+    values: values.value,
+    style: styleOf(spec, languageNow()),
+  };
 }
 
-function taken(entries: Entries, sheet: number): Result<Handwork> {
+function taken(entries: Entries, sheet: number): Result<SheetEdits> {
   const own = entries.changed?.filter((text) => !changedBut([text], sheet).includes(text)) ?? [];
   const pack = packOf({ ...entries, changed: own }, sheet);
   if (!pack.ok) return pack;
   const edits = pack.value.sheets[sheet - 1]?.spec.edits ?? [];
-  return accept({ ...NO_HANDWORK, edits });
+  return accept({ ...NO_EDITS, edits });
 }
 
-function held({ entries, sheet, work }: UnderHands): Result<Held> {
+function held({ entries, sheet, work }: UnderChange): Result<Held> {
   const base = baseSheet(entries, sheet);
   if (!base.ok) return base;
   const made = makeSheet({ ...base.value.spec, edits: work.edits });
@@ -95,7 +108,9 @@ function held({ entries, sheet, work }: UnderHands): Result<Held> {
   const ground = groundOf(base.value);
   const traced = made.value.tasks.map((task) => ({ ...task, printed: tracedTask(task.printed) }));
   return accept({
-    svg: svgOf(sheetPage({ ...made.value, tasks: traced }), { idPrefix: 'hand' }),
+    svg: svgOf(sheetPage({ ...made.value, tasks: traced }, languageNow()), {
+      idPrefix: 'changing',
+    }),
     code: made.value.code,
     hardness: hardnessOf(made.value),
     logits: { before: logitsOf(ground, base.value), now: logitsOf(ground, made.value) },
@@ -107,14 +122,14 @@ function logitsOf({ activity }: Ground, { tasks }: Sheet): number {
   return sheetDifficulty(tasks.map(({ printed }) => difficultyOf(activity, printed))).logits;
 }
 
-function heldTask(ground: Ground, base: Sheet, work: Handwork, task: number): HeldTask {
+function heldTask(ground: Ground, base: Sheet, work: SheetEdits, task: number): HeldTask {
   const { before, printed } = lyingTask(ground, base.tasks, work, task);
   const touched = work.last?.task === task ? work.last.places : [];
-  const { state, answers, problems } = judge(ground.activity, printed, before, touched);
+  const { state, answers, problems } = judge(ground, printed, before, touched);
   const locked = lockedIn(work, task);
   const named = placesIn(printed).map(({ path, figure }, place) => ({
     place,
-    name: figure ? nameOf(path, figure) : placeName({ path }),
+    name: placeNameOf({ path, figure }),
     isLocked: locked.includes(place),
     isEmpty: figure === null,
   }));
@@ -125,14 +140,23 @@ function heldTask(ground: Ground, base: Sheet, work: Handwork, task: number): He
     problems,
     places: named.filter(({ isEmpty }) => !isEmpty),
     empty: named.filter(({ isEmpty }) => isEmpty),
+    wholes: wholesIn(printed).map((whole) => ({
+      ...whole,
+      name: placeName(whole, languageNow()),
+      isLocked: whole.places.every((place) => locked.includes(place)),
+    })),
+    cells: emptyCellsIn(printed),
   };
 }
 
-function nameOf(path: readonly (string | number)[], figure: Figure): string {
-  return `${placeName({ path })}: ${figureName(figure)}`;
+function placeNameOf({ path, figure }: Place): string {
+  const language = languageNow();
+  const place = placeName({ path }, language);
+  if (figure === null) return place;
+  return EDITING_WORDS[language].standing(place, figureName(figure, language));
 }
 
-function offered({ entries, sheet, work }: UnderHands, at: Spot): Result<HandOffers> {
+function offered({ entries, sheet, work }: UnderChange, at: Spot): Result<ChangeOffers> {
   const base = baseSheet(entries, sheet);
   if (!base.ok) return base;
   const ground = groundOf(base.value);
@@ -146,7 +170,7 @@ function offered({ entries, sheet, work }: UnderHands, at: Spot): Result<HandOff
   const isBeside = (other: readonly (string | number)[]) =>
     around.length > 1 && around.every((step, index) => step === other[index]);
   return accept({
-    name: figure ? nameOf(path, figure) : placeName({ path }),
+    name: placeNameOf({ path, figure }),
     groups: offersAt(ground, printed, at.place).map(({ attribute, label, offers }) => ({
       attribute,
       label,
@@ -159,24 +183,34 @@ function offered({ entries, sheet, work }: UnderHands, at: Spot): Result<HandOff
     canLeave: figure !== null && isFit(null),
     facts: factsIn(printed).flatMap(({ path: own, value }, fact) =>
       typeof value === 'string' && isBeside(own)
-        ? [{ fact, value, choices: choicesFor(value) }]
+        ? [
+            {
+              fact,
+              value,
+              choices: choicesFor(value).map((choice) => ({
+                value: choice,
+                label: factName(choice, languageNow()),
+              })),
+            },
+          ]
         : [],
     ),
     shapes: shapeOffersAt(ground, printed, before, at.place).map(({ label, change }) => ({
       label,
       change,
+      depth: listsIn(printed)[change.list]?.path.length ?? 0,
     })),
   });
 }
 
 /** The different figures of the task. */
-function putsFor({ style }: Ground, printed: unknown): HandOffers['put'] {
+function putsFor({ style }: Ground, printed: unknown): ChangeOffers['put'] {
   const shown = placesIn(printed).flatMap(({ figure }) => figure ?? []);
   const kinds = shown.filter(
     (figure, index) => !shown.slice(0, index).some((other) => sameFigure(other, figure)),
   );
   return kinds.map((figure, index) => ({
-    label: figureName(figure),
+    label: figureName(figure, languageNow()),
     figure,
     isNow: false,
     svg: pictureOf(figure, style, `put-${index}`),
@@ -190,7 +224,7 @@ function pictureOf(figure: Figure, style: PrintStyle, idPrefix: string): string 
   return svgOf(page, { idPrefix: `offer-${idPrefix}` });
 }
 
-function mended({ entries, sheet, work }: UnderHands, task: number): Result<string> {
+function mended({ entries, sheet, work }: UnderChange, task: number): Result<string> {
   const base = baseSheet(entries, sheet);
   if (!base.ok) return base;
   const ground = groundOf(base.value);

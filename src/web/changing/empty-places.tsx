@@ -2,7 +2,7 @@
 import { Button } from 'react-aria-components/Button';
 import type { Spot } from '../../editing/index.ts';
 import { Fold } from '../fold.tsx';
-import type { HeldTask } from './hand-talk.ts';
+import type { HeldTask } from './change-talk.ts';
 import { words } from './words.ts';
 
 export interface EmptyPlacesProps {
@@ -14,7 +14,7 @@ export interface EmptyPlacesProps {
 export function EmptyPlaces({ tasks, onChoose }: EmptyPlacesProps) {
   if (tasks.every(({ empty }) => empty.length === 0)) return null;
   return (
-    <Fold level={3} title={words.emptyPlaces} className="hand-empty">
+    <Fold level={3} title={words.emptyPlaces} className="change-empty">
       <div className="chips">
         {tasks.flatMap(({ empty }, task) =>
           empty.map(({ place, name }) => (
@@ -26,7 +26,7 @@ export function EmptyPlaces({ tasks, onChoose }: EmptyPlacesProps) {
                 onChoose({ task, place }, target instanceof HTMLElement ? target : null)
               }
             >
-              {words.emptyPlace(task + 1, name)}
+              {words.target(task + 1, name)}
             </Button>
           )),
         )}

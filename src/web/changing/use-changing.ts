@@ -1,24 +1,27 @@
-// The state of changing a sheet by hand: its history, the sheet as it now lies, and the recipe kept in step with it.
+// The state of changing a sheet by changing: its history, the sheet as it now lies, and the recipe kept in step with it.
 import { useCallback, useEffect, useRef, useState } from 'react';
 import {
   changed,
   type Deed,
-  type Handwork,
   type History,
   historyOf,
   redone,
+  type SheetEdits,
   undone,
 } from '../../editing/index.ts';
 import { changedBut, changedText } from '../making/changed-texts.ts';
 import type { Maker } from '../making/maker.ts';
 import type { Entries } from '../recipe/entries.ts';
-import type { Held, UnderHands } from './hand-talk.ts';
+import type { Held, UnderChange } from './change-talk.ts';
+import { recallHistory, rememberHistory } from './kept-history.ts';
 
-export interface Hand {
+export interface Changing {
   readonly held: Held;
-  readonly under: UnderHands;
+  readonly under: UnderChange;
   /** Why the last deed was not done, in words; empty where it was. */
   readonly objection: string;
+  /** Whether undo and redo last beyond this page. */
+  readonly isKept: boolean;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   readonly act: (deed: Deed) => void;
@@ -29,19 +32,20 @@ export interface Hand {
 interface State {
   /** Which sheet of which recipe this is about. */
   readonly key: string;
-  readonly history: History<Handwork>;
+  readonly history: History<SheetEdits>;
   readonly held: Held;
   readonly objection: string;
+  readonly isKept: boolean;
 }
 
 /** `undefined` where it is off, or the sheet is still on its way. Another recipe begins anew. */
-export function useHand(
+export function useChanging(
   maker: Maker,
   entries: Entries,
   sheet: number,
   isOn: boolean,
   edit: (entries: Entries) => void,
-): Hand | undefined {
+): Changing | undefined {
   const [state, setState] = useState<State>();
   const key = isOn ? keyOf(entries, sheet) : '';
   const latest = useRef<{ entries: Entries; state: State | undefined }>({ entries, state });
@@ -67,9 +71,10 @@ export function useHand(
     const begin = async () => {
       const taken = await maker.ask('take', { entries, sheet });
       if (!taken.ok) return;
-      const held = await maker.ask('hold', { entries, sheet, work: taken.value });
+      const history = recallHistory(key, taken.value) ?? historyOf(taken.value);
+      const held = await maker.ask('hold', { entries, sheet, work: history.now });
       if (!held.ok || !isWanted) return;
-      put({ key, history: historyOf(taken.value), held: held.value, objection: '' });
+      put({ key, history, held: held.value, objection: '', isKept: true });
     };
     void begin();
     return () => {
@@ -78,12 +83,13 @@ export function useHand(
   }, [maker, key, put]);
 
   const goTo = useCallback(
-    async (before: State, history: History<Handwork>) => {
+    async (before: State, history: History<SheetEdits>) => {
       const { entries: now } = latest.current;
       if (history === before.history) return;
       const held = await maker.ask('hold', { entries: now, sheet, work: history.now });
       if (!held.ok || latest.current.state?.key !== before.key) return;
-      put({ key: before.key, history, held: held.value, objection: '' });
+      const isKept = rememberHistory(before.key, history);
+      put({ key: before.key, history, held: held.value, objection: '', isKept });
       const next = withCode(now, sheet, history.now, held.value.code);
       latest.current.entries = next;
       edit(next);
@@ -117,11 +123,12 @@ export function useHand(
   useKeys(state !== undefined, undo, redo);
 
   if (state === undefined || state.key !== key) return undefined;
-  const { history, held, objection } = state;
+  const { history, held, objection, isKept } = state;
   return {
     held,
     under: { entries, sheet, work: history.now },
     objection,
+    isKept,
     canUndo: history.past.length > 0,
     canRedo: history.future.length > 0,
     act,
@@ -130,12 +137,12 @@ export function useHand(
   };
 }
 
-/** All of the recipe but for what is changed by hand. */
+/** All of the recipe but for what is changed by changing. */
 function keyOf({ changed: _changed, ...recipe }: Entries, sheet: number): string {
   return JSON.stringify([recipe, sheet]);
 }
 
-function withCode(entries: Entries, sheet: number, { edits }: Handwork, code: string): Entries {
+function withCode(entries: Entries, sheet: number, { edits }: SheetEdits, code: string): Entries {
   const { changed: before, ...recipe } = entries;
   const others = changedBut(before, sheet);
   const all = edits.length === 0 ? others : [...others, changedText(sheet, code)];

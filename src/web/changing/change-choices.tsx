@@ -7,31 +7,76 @@ import { Popover } from 'react-aria-components/Popover';
 import type { Deed, Spot } from '../../editing/index.ts';
 import type { Maker } from '../making/maker.ts';
 import { capital } from '../words.ts';
-import type { HandOffer, HandOffers } from './hand-talk.ts';
-import type { Hand } from './use-hand.ts';
+import type { ChangeOffer, ChangeOffers } from './change-talk.ts';
+import type { Changing } from './use-changing.ts';
 import { words } from './words.ts';
 
-export interface HandChoicesProps {
+export interface ChangeChoicesProps {
   readonly maker: Maker;
-  readonly hand: Hand;
+  readonly changing: Changing;
   readonly at: Spot;
   readonly trigger: RefObject<HTMLElement | null>;
   readonly onSwap: () => void;
   readonly onClose: () => void;
 }
 
-export function HandChoices({ maker, hand, at, trigger, onSwap, onClose }: HandChoicesProps) {
-  const offers = useOffers(maker, hand, at);
-  const task = hand.held.tasks[at.task];
+export function ChangeChoices({
+  maker,
+  changing,
+  at,
+  trigger,
+  onSwap,
+  onClose,
+}: ChangeChoicesProps) {
+  const offers = useOffers(maker, changing, at);
+  const task = changing.held.tasks[at.task];
   const standing = task?.places.find(({ place }) => place === at.place);
   const held = standing ?? task?.empty.find(({ place }) => place === at.place);
   const act = (deed: Deed) => {
     onClose();
-    hand.act(deed);
+    changing.act(deed);
   };
   return (
+    <Drawer title={held?.name ?? ''} trigger={trigger} onClose={onClose}>
+      <div className="chips">
+        <Button className="chip" onPress={() => act({ kind: 'lock', at })}>
+          {held?.isLocked ? words.unlock : words.lock}
+        </Button>
+        <Button
+          className="chip"
+          onPress={() => {
+            onClose();
+            onSwap();
+          }}
+        >
+          {words.swap}
+        </Button>
+        {offers?.canLeave ? (
+          <Button className="chip" onPress={() => act({ kind: 'become', at, figure: null })}>
+            {words.leave}
+          </Button>
+        ) : null}
+      </div>
+      {offers === undefined ? (
+        <p className="help">{words.loading}</p>
+      ) : (
+        <Offers offers={offers} at={at} act={act} />
+      )}
+    </Drawer>
+  );
+}
+
+interface DrawerProps {
+  readonly title: string;
+  readonly trigger: RefObject<HTMLElement | null>;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+}
+
+export function Drawer({ title, trigger, onClose, children }: DrawerProps) {
+  return (
     <Popover
-      className="drawer hand-drawer"
+      className="drawer change-drawer"
       isOpen
       triggerRef={trigger}
       placement="bottom"
@@ -39,46 +84,23 @@ export function HandChoices({ maker, hand, at, trigger, onSwap, onClose }: HandC
         if (!isOpen) onClose();
       }}
     >
-      <Dialog className="hand-choices">
-        <div className="hand-head">
+      <Dialog className="change-choices">
+        <div className="change-head">
           <Heading slot="title" className="drawer-title">
-            {capital(held?.name ?? '')}
+            {capital(title)}
           </Heading>
           <Button className="quiet" onPress={onClose}>
             {words.close}
           </Button>
         </div>
-        <div className="chips">
-          <Button className="chip" onPress={() => act({ kind: 'lock', at })}>
-            {held?.isLocked ? words.unlock : words.lock}
-          </Button>
-          <Button
-            className="chip"
-            onPress={() => {
-              onClose();
-              onSwap();
-            }}
-          >
-            {words.swap}
-          </Button>
-          {offers?.canLeave ? (
-            <Button className="chip" onPress={() => act({ kind: 'become', at, figure: null })}>
-              {words.leave}
-            </Button>
-          ) : null}
-        </div>
-        {offers === undefined ? (
-          <p className="help">{words.loading}</p>
-        ) : (
-          <Offers offers={offers} at={at} act={act} />
-        )}
+        {children}
       </Dialog>
     </Popover>
   );
 }
 
 interface OffersProps {
-  readonly offers: HandOffers;
+  readonly offers: ChangeOffers;
   readonly at: Spot;
   readonly act: (deed: Deed) => void;
 }
@@ -110,22 +132,9 @@ function Offers({ offers, at, act }: OffersProps) {
           ))}
         </Named>
       )}
-      {offers.facts.map(({ fact, value, choices }) => (
-        <Named key={fact} label={words.asksFor}>
-          {choices.map((choice) => (
-            <Button
-              key={choice}
-              className="chip"
-              aria-pressed={choice === value}
-              onPress={() => act({ kind: 'tell', task: at.task, fact, value: choice })}
-            >
-              {choice.replace(/^sign-/, '').replaceAll('-', ' ')}
-            </Button>
-          ))}
-        </Named>
-      ))}
+      <Facts offers={offers} at={at} act={act} />
       {offers.shapes.length === 0 ? null : (
-        <div className="chips hand-shapes">
+        <div className="chips change-shapes">
           {offers.shapes.map(({ label, change }) => (
             <Button key={label} className="chip" onPress={() => act({ kind: 'shape', at, change })}>
               {label}
@@ -137,17 +146,41 @@ function Offers({ offers, at, act }: OffersProps) {
   );
 }
 
-function Named({ label, children }: { readonly label: string; readonly children: ReactNode }) {
+/** What the key asks for beside the figure, where it does. */
+export function Facts({ offers, at, act }: OffersProps) {
+  return offers.facts.map(({ fact, value, choices }) => (
+    <Named key={fact} label={words.asksFor}>
+      {choices.map((choice) => (
+        <Button
+          key={choice.value}
+          className="chip"
+          aria-pressed={choice.value === value}
+          onPress={() => act({ kind: 'tell', task: at.task, fact, value: choice.value })}
+        >
+          {choice.label}
+        </Button>
+      ))}
+    </Named>
+  ));
+}
+
+export function Named({
+  label,
+  children,
+}: {
+  readonly label: string;
+  readonly children: ReactNode;
+}) {
   return (
-    <fieldset className="hand-group">
+    <fieldset className="change-group">
       <legend className="field-label">{label}</legend>
-      <div className="hand-offers">{children}</div>
+      <div className="change-offers">{children}</div>
     </fieldset>
   );
 }
 
 interface PictureProps {
-  readonly offer: HandOffer;
+  readonly offer: ChangeOffer;
   readonly group: string;
   readonly onPress: () => void;
 }
@@ -155,25 +188,25 @@ interface PictureProps {
 function Picture({ offer, group, onPress }: PictureProps) {
   return (
     <Button
-      className="hand-offer"
-      aria-label={`${group}: ${offer.label}`}
+      className="change-offer"
+      aria-label={words.offer(group, offer.label)}
       aria-pressed={offer.isNow}
       onPress={onPress}
     >
       <span
         aria-hidden="true"
-        className="hand-picture"
+        className="change-picture"
         // biome-ignore lint/security/noDangerouslySetInnerHtml: drawn by this program's own press
         dangerouslySetInnerHTML={{ __html: offer.svg }}
       />
-      <span className="hand-label">{offer.label}</span>
+      <span className="change-label">{offer.label}</span>
     </Button>
   );
 }
 
-function useOffers(maker: Maker, hand: Hand, at: Spot): HandOffers | undefined {
-  const [offers, setOffers] = useState<HandOffers>();
-  const { under } = hand;
+export function useOffers(maker: Maker, changing: Changing, at: Spot): ChangeOffers | undefined {
+  const [offers, setOffers] = useState<ChangeOffers>();
+  const { under } = changing;
   const { task, place } = at;
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked once, for the figure as it was chosen
   useEffect(() => {

@@ -12,10 +12,10 @@ export interface PrintDoubtsProps {
 export function PrintDoubts({ doubts, isSure, onChange }: PrintDoubtsProps) {
   if (doubts.length === 0) return null;
   return (
-    <div className="hand-doubts">
+    <div className="change-doubts">
       <p className="warning">{words.notSure(doubts)}</p>
-      <Checkbox className="hand-yes" isSelected={isSure} onChange={onChange}>
-        <span className="hand-tick" aria-hidden="true" />
+      <Checkbox className="change-yes" isSelected={isSure} onChange={onChange}>
+        <span className="change-tick" aria-hidden="true" />
         {words.printAnyway}
       </Checkbox>
     </div>

@@ -1,0 +1,45 @@
+// The option that makes contents of letters be about a name, and what is told of names.
+import { activityOf } from '../activities/index.ts';
+import { CONTENT_IDS, isOfLetters, nameNotes } from '../figures/index.ts';
+import { LONGEST_NAME, type Recipe } from '../sheets/index.ts';
+import { Refused } from './failure.ts';
+
+/** A name that is there and no longer than any name. */
+export function nameOf(written: string, at: string): string {
+  const name = written.trim();
+  if (name === '') throw new Refused({ code: 'missing', at, expected: 'a name' });
+  if (name.length > LONGEST_NAME) {
+    const [got, max] = [name.length, LONGEST_NAME];
+    throw new Refused({ code: 'too-big', at, got, max, unit: 'characters of a name' });
+  }
+  return name;
+}
+
+/** What becomes of letters that cannot be drawn, and of names for contents without letters; each sentence once. */
+export function nameLines({
+  letters,
+  ownLetters,
+  children = [],
+  parts,
+}: Recipe): readonly string[] {
+  const names = ownLetters
+    ? children.map(({ name }) => name)
+    : letters === undefined
+      ? []
+      : [letters];
+  if (names.length === 0) return [];
+  const contents = parts.flatMap(({ activity, step, values }) => {
+    const content = values.content ?? activityOf(activity).ladder[step - 1]?.values.content;
+    return isOfLetters(String(content), CONTENT_IDS)
+      ? [content as (typeof CONTENT_IDS)[number]]
+      : [];
+  });
+  if (contents.length === 0) return [NO_LETTERS];
+  const lines = contents.flatMap((content) =>
+    names.flatMap((name) => nameNotes(content, name).map((note) => `${name}: ${note}`)),
+  );
+  return [...new Set(lines)];
+}
+
+const NO_LETTERS =
+  'These sheets are not about letters, so the name changes nothing. Ask for letters: --set content=capitals';

@@ -1,0 +1,16 @@
+// Over the paper: begins changing the sheet, and ends it.
+import { ToggleButton } from 'react-aria-components/ToggleButton';
+import { words } from './words.ts';
+
+export interface ChangeToggleProps {
+  readonly isOn: boolean;
+  readonly onChange: (isOn: boolean) => void;
+}
+
+export function ChangeToggle({ isOn, onChange }: ChangeToggleProps) {
+  return (
+    <ToggleButton className="plain change-toggle" isSelected={isOn} onChange={onChange}>
+      {isOn ? words.done : words.change}
+    </ToggleButton>
+  );
+}
