@@ -30,6 +30,10 @@ export interface Wording {
   readonly ordinal: (place: number, agreeing?: Values) => string;
   /** Such as "red, blue and green". */
   readonly list: (names: readonly string[]) => string;
+  /** One after another, such as "red, blue, green". */
+  readonly inRow: (names: readonly string[]) => string;
+  /** What is longer, one after another: such as "1 red, blue; 2 green". */
+  readonly inParts: (phrases: readonly string[]) => string;
   /** What a size is called among sizes, by its rank: such as "small", "biggest". */
   readonly size: (sizes: readonly number[], size: number) => string;
   /** The figure's name; `the`: as the one that is meant, such as "the red circle". */
@@ -64,6 +68,8 @@ function wordingIn(language: Language): Wording {
     },
     ordinal,
     list: (names) => listed(say, names),
+    inRow: (names) => joined(say, 'row.comma', names),
+    inParts: (phrases) => joined(say, 'row.semicolon', phrases),
     size: (sizes, size) => {
       const { key, rank } = rankedIn(sizes, size);
       return say(`size.${key}`, { ordinal: ordinal(rank) });
@@ -82,10 +88,11 @@ function wordingIn(language: Language): Wording {
 function listed(say: Say, names: readonly string[]): string {
   const last = names.at(-1) ?? '';
   if (names.length < 2) return last;
-  const before = names
-    .slice(0, -1)
-    .reduce((sofar, next) => say('list.comma', { before: sofar, next }));
-  return say('list.last', { before, last });
+  return say('list.last', { before: joined(say, 'list.comma', names.slice(0, -1)), last });
+}
+
+function joined(say: Say, key: string, phrases: readonly string[]): string {
+  return phrases.length === 0 ? '' : phrases.reduce((before, next) => say(key, { before, next }));
 }
 
 function amongText(

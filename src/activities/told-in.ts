@@ -18,7 +18,7 @@ export function sayTold(language: Language, { key, values = {} }: Told, say: Say
     typeof part === 'object' ? sayTold(language, part, say) : String(part);
   const filled = Object.entries(values).map(([name, value]) =>
     typeof value === 'object' && 'commas' in value
-      ? { [name]: value.commas.map(sayPart).join(', ') }
+      ? { [name]: WORDINGS[language].inRow(value.commas.map(sayPart)) }
       : filledIn(language, name, value),
   );
   return say(key, Object.assign({}, ...filled));

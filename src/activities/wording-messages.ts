@@ -35,6 +35,9 @@ export const MESSAGES = {
   'ordinal.more': 'number {place}',
   'list.comma': '{before}, {next}',
   'list.last': '{before} and {last}',
+  // What stands one after another, as it is printed; and what is said of one after another, longer.
+  'row.comma': '{before}, {next}',
+  'row.semicolon': '{before}; {next}',
   mm: '{mm} mm',
   // A size by itself, among others.
   'size.small': 'small',

@@ -1,5 +1,10 @@
 // Which responses and which idle changes each content can take, and how many entries its key can hold.
-import { type Attribute, attributesOf, MOST_UNMIRRORED_DIRECTIONS } from '../../figures/index.ts';
+import {
+  type Attribute,
+  attributesOf,
+  MOST_UNMIRRORED_DIRECTIONS,
+  mostValues,
+} from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import {
   type ColourName,
@@ -31,7 +36,9 @@ export function isOfDots(content: Content): boolean {
 
 /** Whether the figures are letters or numerals, which the marks of colours are too. */
 export function isOfCharacters(content: Content): boolean {
-  return /^(capitals|small-letters|numerals|cyrillic|greek|devanagari|arabic)/.test(content);
+  return /^(capitals|small-letters|numerals|spanish|cyrillic|greek|devanagari|arabic)/.test(
+    content,
+  );
 }
 
 /** Responses to figures without a colour of their own, the easiest for the hand first. */
@@ -77,7 +84,14 @@ const MOST_OF_FEW: Readonly<Partial<Record<Content, number>>> = {
 };
 
 export function mostEntries(content: Content): number {
-  return MOST_OF_FEW[content] ?? MOST_ENTRIES;
+  return MOST_OF_FEW[content] ?? Math.min(MOST_ENTRIES, mostAlone(content));
+}
+
+/** A small pool, such as numerals that children mix up, may hold fewer forms than a key has room for. */
+function mostAlone(content: Content): number {
+  if (content === 'dot-layouts' || content === 'shapes-and-directions') return MOST_ENTRIES;
+  const isOfForms = attributesOf(content).join() === 'form';
+  return isOfForms ? mostValues(content, 'form', { print: 'colour' }) : MOST_ENTRIES;
 }
 
 /** Black is the ink of the page and grey the pencil's: as responses they would look printed or unfinished. */

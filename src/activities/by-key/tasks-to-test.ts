@@ -48,7 +48,7 @@ export function goodValues(
   style: PrintStyle,
   wanted: (values: Parameters) => boolean = () => true,
 ): readonly (readonly [seed: number, values: Parameters])[] {
-  const tried = seeds(400 + 200 * count).map(
+  const tried = seeds(1200 + 200 * count).map(
     (seed) => [seed, anyValues(randomFrom(seed))] as const,
   );
   const good = tried.filter(([, values]) => wanted(values) && limits(values, style).length === 0);

@@ -41,7 +41,7 @@ function spoken(say: SayKey, wording: Wording): Spoken<Printed> {
           response: responseName(entry.response, wording.language),
         }),
       );
-      return say('answer', { entries: entries.join('; ') });
+      return say('answer', { entries: wording.inParts(entries) });
     },
   };
 }

@@ -29,13 +29,13 @@ function spoken(say: SayRow, wording: Wording): Spoken<Printed> {
 
 function description(say: SayRow, wording: Wording, { row, offered = [] }: Printed): string {
   const places = row.map((figure) => (figure ? wording.figure(figure) : say('describe.empty')));
-  const shown = say('describe.row', { places: places.join(', ') });
+  const shown = say('describe.row', { places: wording.inRow(places) });
   if (offered.length === 0) return shown;
   return `${shown} ${say('describe.choices', { names: namesOf(wording, offered) })}`;
 }
 
 function namesOf(wording: Wording, figures: readonly Figure[]): string {
-  return figures.map((figure) => wording.figure(figure)).join(', ');
+  return wording.inRow(figures.map((figure) => wording.figure(figure)));
 }
 
 /** Whether the row is to be gone on with; else it has gaps. */

@@ -76,9 +76,9 @@ function cellsInWords(
       .map((figure) =>
         figure ? elementName(say, wording, figure, content) : say('describe.empty'),
       );
-    return say('describe.row', { place: row + 1, names: names.join(', ') });
+    return say('describe.row', { place: row + 1, names: wording.inRow(names) });
   });
-  return lines.join('; ');
+  return wording.inParts(lines);
 }
 
 function elementName(say: SayCopy, wording: Wording, figure: Figure, content: Content): string {
@@ -94,12 +94,12 @@ function elementName(say: SayCopy, wording: Wording, figure: Figure, content: Co
 }
 
 /** Points are counted as a row is read; the lines themselves lie the same on every page. */
-function linesInWords(say: SayCopy, { language }: Wording, cells: Cells, model: Model): string {
+function linesInWords(say: SayCopy, wording: Wording, cells: Cells, model: Model): string {
   const { columns } = model;
   const rowOf = (point: number) => Math.floor(point / columns) + 1;
   const pointOf = (point: number) =>
-    isMirrored(language) ? columns - (point % columns) : (point % columns) + 1;
-  return placesOf('lattice', model)
+    isMirrored(wording.language) ? columns - (point % columns) : (point % columns) + 1;
+  const lines = placesOf('lattice', model)
     .filter((_, place) => cells[place])
     .map(({ from, to }) =>
       say('describe.line', {
@@ -108,6 +108,6 @@ function linesInWords(say: SayCopy, { language }: Wording, cells: Cells, model: 
         toRow: rowOf(to),
         toPoint: pointOf(to),
       }),
-    )
-    .join('; ');
+    );
+  return wording.inParts(lines);
 }

@@ -37,8 +37,10 @@ function description(say: SayTable, wording: Wording, printed: Printed): string 
     columns,
     across: wording.number(columns),
   };
-  const heads = columnHeads?.map((head) => headPhrase(wording, head, printed)).join('; ');
-  const below = loose?.map((figure) => wording.among(figuresOf(printed), figure)).join('; ');
+  const heads =
+    columnHeads && wording.inParts(columnHeads.map((head) => headPhrase(wording, head, printed)));
+  const below =
+    loose && wording.inParts(loose.map((figure) => wording.among(figuresOf(printed), figure)));
   return [
     say('describe.table', size),
     ...(heads === undefined ? [] : [say('describe.heads', { heads })]),
@@ -49,9 +51,11 @@ function description(say: SayTable, wording: Wording, printed: Printed): string 
 
 function rowText(say: SayTable, wording: Wording, printed: Printed, row: number): string {
   const all = figuresOf(printed);
-  const names = (printed.rows[row] ?? [])
-    .map((figure) => (figure ? wording.among(all, figure) : say('describe.empty')))
-    .join(', ');
+  const names = wording.inRow(
+    (printed.rows[row] ?? []).map((figure) =>
+      figure ? wording.among(all, figure) : say('describe.empty'),
+    ),
+  );
   const head = printed.rowHeads?.[row];
   const place = row + 1;
   return head

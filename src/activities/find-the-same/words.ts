@@ -22,7 +22,7 @@ function description(say: SaySame, wording: Wording, printed: Printed): string {
     say('describe.choice', { place: place + 1, name: wording.among(allIn(printed), figure) }),
   );
   const model = wording.among(allIn(printed), printed.model);
-  return say('describe', { model, choices: choices.join('; ') });
+  return say('describe', { model, choices: wording.inParts(choices) });
 }
 
 /** The key is one of the places: a task is read before it is spoken of. */

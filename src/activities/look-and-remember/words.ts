@@ -51,7 +51,7 @@ function answerText(say: SaySeen, wording: Wording, printed: Printed, key: unkno
       name: wording.among(allIn(printed), printed.choices[place] ?? {}),
     }),
   );
-  return say('answer', { count, number: wording.number(count), found: found.join('; ') });
+  return say('answer', { count, number: wording.number(count), found: wording.inParts(found) });
 }
 
 function allIn({ set, choices }: Printed): readonly Figure[] {

@@ -71,9 +71,9 @@ function rowsInWords(
       .map((figure) => (figure ? wording.among(all, figure) : say('describe.empty')));
     // The picture keeps its look on a mirrored page, whose rows are read from the right.
     const read = isMirrored(wording.language) ? names.reverse() : names;
-    return say('describe.row', { place: row + 1, names: read.join(', ') });
+    return say('describe.row', { place: row + 1, names: wording.inRow(read) });
   });
-  return rows.join('; ');
+  return wording.inParts(rows);
 }
 
 function answerText(say: SayHalf, wording: Wording, printed: Printed, key: unknown): string {

@@ -34,21 +34,22 @@ function description(say: SayPart, wording: Wording, printed: Printed): string {
   const { field, columns, offered = [] } = printed;
   const count = Math.ceil(field.length / columns);
   const rows = Array.from({ length: count }, (_, row) =>
-    field
-      .slice(row * columns, (row + 1) * columns)
-      .map((figure) => (figure ? nameIn(wording, printed, [figure]) : say('describe.hole')))
-      .join(', '),
+    wording.inRow(
+      field
+        .slice(row * columns, (row + 1) * columns)
+        .map((figure) => (figure ? nameIn(wording, printed, [figure]) : say('describe.hole'))),
+    ),
   );
   const shown = say('describe.field', {
     count,
     number: wording.number(count),
-    rows: rows.join('; '),
+    rows: wording.inParts(rows),
   });
   if (offered.length === 0) return shown;
   const pieces = offered.map((piece, place) =>
     say('describe.piece', { place: place + 1, names: nameIn(wording, printed, piece) }),
   );
-  return `${shown} ${say('describe.choices', { pieces: pieces.join('; ') })}`;
+  return `${shown} ${say('describe.choices', { pieces: wording.inParts(pieces) })}`;
 }
 
 function answerText(say: SayPart, wording: Wording, printed: Printed, key: unknown): string {

@@ -41,7 +41,7 @@ export function isRead(content: Content): boolean {
 }
 
 function isOfScript(content: Content): boolean {
-  return /^(cyrillic|greek|devanagari|arabic)-/.test(content);
+  return /^(spanish|cyrillic|greek|devanagari|arabic)-/.test(content);
 }
 
 /** The content as `figures` knows it; none for kinds of pictures. */

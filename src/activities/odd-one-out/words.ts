@@ -40,7 +40,7 @@ function isOfLooks(figures: readonly Figure[]): boolean {
 function description(say: SayOdd, wording: Wording, printed: Printed): string {
   const { figures, columns = figures.length } = printed;
   const count = figures.length;
-  const names = figures.map((figure) => wording.among(figures, figure)).join(', ');
+  const names = wording.inRow(figures.map((figure) => wording.among(figures, figure)));
   const stand = columns < count ? 'describe.rows' : 'describe.row';
   return capitalised(say(stand, { count, number: wording.number(count), names }));
 }

@@ -42,7 +42,7 @@ function description(say: SayEach, wording: Wording, printed: Printed): string {
     const names = row.map((figure) =>
       figure ? wording.among(figures, figure) : say('describe.empty'),
     );
-    const line = { place: place + 1, ordinal: wording.ordinal(place), names: names.join(', ') };
+    const line = { place: place + 1, ordinal: wording.ordinal(place), names: wording.inRow(names) };
     return capitalised(say('describe.row', line));
   });
   const names = figures.map((figure) => wording.among(figures, figure));
@@ -63,5 +63,5 @@ function answerText(say: SayEach, wording: Wording, { rows, figures }: Printed, 
     const names = wording.list(filled.map((figure) => wording.among(figures, figure)));
     return [say('answer.row', { place: place + 1, ordinal: wording.ordinal(place), names })];
   });
-  return say('answer', { reading: wording.reading, rows: lines.join('; ') });
+  return say('answer', { reading: wording.reading, rows: wording.inParts(lines) });
 }

@@ -28,7 +28,7 @@ function description(say: SayPair, wording: Wording, { pairs }: Printed): string
     }),
   );
   const number = wording.number(count);
-  return capitalised(say('describe', { count, number, boxes: boxes.join('; ') }));
+  return capitalised(say('describe', { count, number, boxes: wording.inParts(boxes) }));
 }
 
 function answerText(say: SayPair, wording: Wording, { pairs }: Printed, key: unknown): string {

@@ -30,12 +30,12 @@ function question(say: SayShadow, { models, shadows, response = 'point' }: Print
 }
 
 function description(say: SayShadow, wording: Wording, { models, shadows }: Printed): string {
-  const framed = models.map((figure) => nameOf(wording, figure, 'name')).join(', ');
+  const framed = wording.inRow(models.map((figure) => nameOf(wording, figure, 'name')));
   const count = shadows.length;
   const names = shadows.map((figure, place) =>
     say('describe.shadow', { place: place + 1, name: nameOf(wording, figure, 'name') }),
   );
-  const dark = { count, number: wording.number(count), names: names.join('; ') };
+  const dark = { count, number: wording.number(count), names: wording.inParts(names) };
   return [
     say('describe.models', { count: models.length, names: framed }),
     capitalised(say('describe.shadows', dark)),

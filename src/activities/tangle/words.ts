@@ -16,7 +16,7 @@ function spoken(say: Say<typeof MESSAGES>, wording: Wording): Spoken<Printed> {
       const names = candidates.map((figure, place) =>
         say('describe.choice', { place: place + 1, name: wording.figure(figure) }),
       );
-      return `${capitalised(lie)} ${say('describe.choices', { names: names.join('; ') })}`;
+      return `${capitalised(lie)} ${say('describe.choices', { names: wording.inParts(names) })}`;
     },
     answer: ({ candidates }, key) => {
       const names = answerSchema.parse(key).flatMap((place) => {

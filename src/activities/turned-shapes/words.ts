@@ -32,7 +32,7 @@ function description(say: SayTurned, wording: Wording, { model, choices }: Print
   const names = choices.map((figure, place) =>
     say('describe.choice', { place: place + 1, name: wording.among(all, figure) }),
   );
-  return say('describe', { model: wording.among(all, model), choices: names.join('; ') });
+  return say('describe', { model: wording.among(all, model), choices: wording.inParts(names) });
 }
 
 function answerText(say: SayTurned, wording: Wording, printed: Printed, key: unknown): string {

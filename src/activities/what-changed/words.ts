@@ -32,7 +32,7 @@ function question(say: SayChange, wording: Wording, printed: Printed): readonly 
 
 function description(say: SayChange, wording: Wording, printed: Printed): string {
   const named = (scene: Scene) =>
-    scene.map((figure) => nameIn(wording, printed, figure) ?? say('describe.empty')).join(', ');
+    wording.inRow(scene.map((figure) => nameIn(wording, printed, figure) ?? say('describe.empty')));
   return say('describe', { first: named(printed.first), second: named(printed.second) });
 }
 
