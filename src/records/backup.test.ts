@@ -61,6 +61,17 @@ describe('a file of an earlier version', () => {
     expect(readBackup(text)).toEqual({ ok: true, value: written });
   });
 
+  it('2, with plans and a stock beside them, is read whole', () => {
+    const path = new URL('../../tests/stored/records-version-2.json', import.meta.url);
+    const text = readFileSync(path, 'utf8');
+    expect(text).toContain('"version":2,');
+    const written = JSON.parse(text).entries;
+    expect(written.map(({ kind }: Entry) => kind)).toEqual([
+      ...['child', 'child', 'result', 'result', 'undone', 'child', 'child-gone', 'plan', 'stock'],
+    ]);
+    expect(readBackup(text)).toEqual({ ok: true, value: written });
+  });
+
   /** Two invented earlier forms: the first said `name`, the second `nick`; today's is the real one. */
   const steps: readonly Step[] = [renamed('name', 'nick'), renamed('nick', 'nickname')];
   const { nickname, ...unnamed } = FERN;
