@@ -9,6 +9,7 @@ import {
   type Told,
   told,
 } from '../base/index.ts';
+import { isOwnKnown, withPictures } from '../figures/index.ts';
 import type { Language, Messages } from '../languages/index.ts';
 import type { Group, PrintStyle } from '../page/index.ts';
 import type { ColourName } from '../palette/index.ts';
@@ -224,12 +225,17 @@ export function defineActivity<const Id extends string, const S extends Paramete
       }
       const values = readValues(parts.parameters, changes, rung.values, parts.id);
       if (!values.ok) return values;
+      const notHere = picturesRefusal(parts.id, style);
+      if (notHere) return refuse(notHere);
       const limits: Limits = (some, printed) => parts.limits(typed(some), printed);
       const all = values.value as Values;
-      const refusals = refusalsWithColours(parts.id, parts.parameters, limits, all, style);
+      const refusals = withPictures(style.pictures, () =>
+        refusalsWithColours(parts.id, parts.parameters, limits, all, style),
+      );
       return refusals.length > 0 ? refuse(...refusals) : accept(all);
     },
-    generate: (values, random, style) => parts.generate(typed(values), random, style),
+    generate: (values, random, style) =>
+      withPictures(style.pictures, () => parts.generate(typed(values), random, style)),
     solve: (printed) => parts.solve(parts.printed.parse(printed)),
     prove: (task) =>
       prove(parts, parts.printed.parse(task.printed), parts.answer.parse(task.answer)),
@@ -255,6 +261,13 @@ export function defineActivity<const Id extends string, const S extends Paramete
       );
     },
   };
+}
+
+/** Pictures of a family's own that the sheet names and that are not known here. */
+function picturesRefusal(id: string, { pictures }: PrintStyle): Refusal | undefined {
+  const lacking = (pictures?.ids ?? []).filter((one) => !isOwnKnown(one));
+  if (lacking.length === 0) return undefined;
+  return { code: 'pictures-not-here', at: `${id} › own pictures`, got: lacking.join(', ') };
 }
 
 function prove<Id extends string, S extends ParameterSpecs, P, A>(

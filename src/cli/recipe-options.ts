@@ -1,6 +1,7 @@
 // The options of `samewise pack`, or a recipe file, as a recipe.
 import { activityOf } from '../activities/index.ts';
 import { MAX_SEED } from '../base/index.ts';
+import { picturesField } from '../figures/index.ts';
 import { aimAt } from '../learner/index.ts';
 import {
   HANDS,
@@ -105,7 +106,7 @@ function choicesOf(options: RecipeOptions, base: Recipe | undefined): PrintChoic
   const colours = options.colours === undefined ? base?.colours : coloursIn(options.colours);
   const letters =
     options.lettersOf === undefined ? base?.letters : nameOf(options.lettersOf, '--letters-of');
-  return writtenChoices({
+  const written = writtenChoices({
     page: {
       paper: choiceOf(paper, '--paper', PAPER_NAMES),
       orientation: choiceOf(orientation, '--orientation', ORIENTATIONS),
@@ -118,6 +119,8 @@ function choicesOf(options: RecipeOptions, base: Recipe | undefined): PrintChoic
     ...(colours === undefined ? {} : { colours: [...colours] }),
     ...(letters === undefined ? {} : { letters }),
   });
+  // Own pictures come with a recipe file; no option names any.
+  return { ...written, ...picturesField(base?.pictures) };
 }
 
 /** Curricula by their names, with commas between. */

@@ -16,6 +16,7 @@ import {
   layoutOf,
   MOST_DOTS,
   sameFigure,
+  withPictures,
 } from '../figures/index.ts';
 import { coloursOf } from '../palette/index.ts';
 import { type Ground, languageOf } from './ground.ts';
@@ -124,12 +125,15 @@ export function attributesIn({ values }: Ground, printed: unknown): readonly Edi
   );
 }
 
-function formsFor({ values }: Ground, all: readonly Figure[]): readonly FormId[] {
+function formsFor({ values, style }: Ground, all: readonly Figure[]): readonly FormId[] {
   const content = CONTENT_IDS.find((id) => id === values.content);
   const shown = all.map(formOf).filter((form) => form !== 'dots');
-  return [...new Set([...shown, ...(content ? formsOf(content) : [])])].filter(
-    (form) => form !== 'dots',
-  );
+  return [
+    ...new Set([
+      ...shown,
+      ...(content ? withPictures(style.pictures, () => formsOf(content)) : []),
+    ]),
+  ].filter((form) => form !== 'dots');
 }
 
 /** A figure that states no form is a circle; it states none afterwards either where it becomes one. */

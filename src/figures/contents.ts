@@ -16,6 +16,7 @@ import {
   SPANISH_SMALL_LETTERS,
 } from './form-names.ts';
 import { mostForms } from './likeness.ts';
+import { picturesInForce, picturesKey } from './own-forms.ts';
 import { TURNABLE } from './pools.ts';
 
 /** What can differ from figure to figure while all else stays. */
@@ -111,9 +112,17 @@ export function attributesOf(content: ContentId): readonly Attribute[] {
   return CONTENTS[content].attributes;
 }
 
-/** The forms that the figures of a content take: all it draws from, or those of which all share one. */
+/**
+ * The forms that the figures of a content take: all it draws from, or those of which all share one. Of pictures, those
+ * that are always there and those of `withPictures`.
+ */
 export function formsOf(content: ContentId): readonly FormId[] {
-  return CONTENTS[content].forms;
+  return content === 'pictures' ? picturesInForce(PICTURES) : CONTENTS[content].forms;
+}
+
+/** Tells the forms of a content, and all that is measured of them, from any others. */
+export function formsKey(content: string): string {
+  return content === 'pictures' ? content + picturesKey() : content;
 }
 
 /** How many sizes one form is printed in at most, the next always `SIZE_RATIO_FLOOR` or more bigger. */
@@ -150,11 +159,12 @@ export function mostValues(content: ContentId, attribute: Attribute, stock: Colo
   }
 }
 
-const mostKnown = new Map<ContentId, number>();
+const mostKnown = new Map<string, number>();
 
 function mostFormsOf(content: ContentId): number {
-  const most = mostKnown.get(content) ?? mostForms(formsOf(content));
-  mostKnown.set(content, most);
+  const key = formsKey(content);
+  const most = mostKnown.get(key) ?? mostForms(formsOf(content));
+  mostKnown.set(key, most);
   return most;
 }
 

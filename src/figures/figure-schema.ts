@@ -3,15 +3,33 @@ import { z } from 'zod';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import { LEAST_DOT_SIZE, MOST_DOTS, mostDotSize } from './dots.ts';
 import { DOT_LAYOUTS, FILLS, type Figure, formOf, layoutOf } from './figure.ts';
-import { FORMS, isSign } from './form-names.ts';
+import { FORMS, type FormId, isSign } from './form-names.ts';
+import { idOfOwn, isOwnPicture } from './own-forms.ts';
+import { isOwnKnown } from './own-pictures.ts';
 
 /** The least size that prints clearly in a cell of 12 mm and up; share of the full size, by eye. */
 export const LEAST_SIZE = 0.2;
 
+/** Those that are always there, and pictures of a family's own that are known here. */
+function isForm(form: string): form is FormId {
+  if ((FORMS as readonly string[]).includes(form)) return true;
+  const own = form as FormId;
+  return isOwnPicture(own) && isOwnKnown(idOfOwn(own));
+}
+
+/** Says of any other what an enumeration says, so that a slip is answered with what is known. */
+const formSchema = z
+  .custom<FormId>()
+  .superRefine((form, context) => {
+    if (typeof form === 'string' && isForm(form)) return;
+    context.addIssue({ code: 'invalid_value', values: [...FORMS], input: form });
+  })
+  .meta({ anyOf: [{ enum: FORMS }, { pattern: '^picture-own-[2-9A-Y]{7}$' }], type: 'string' });
+
 /** One figure; refuses unknown fields and forms, and fields that do not apply to its form. */
 export const figureSchema: z.ZodType<Figure> = z
   .strictObject({
-    form: z.enum(FORMS).optional(),
+    form: formSchema.optional(),
     colour: z.enum(COLOUR_NAMES).optional(),
     size: z.number().min(LEAST_SIZE).max(1).optional(),
     turn: z.int().min(0).max(359).optional(),

@@ -29,6 +29,8 @@ export {
   outlineShare,
   turnedOutlineShare,
 } from './outline-distance.ts';
+export * from './own-forms.ts';
+export * from './own-pictures.ts';
 export { isOwnColoured, type Paint as FigurePaint, paintOf } from './paint.ts';
 export { pathFromText } from './path-text.ts';
 export {

@@ -13,6 +13,7 @@ import {
 import { characterOf } from './letter-outlines.ts';
 import { areMixedUp } from './mixed-up.ts';
 import { turnedOutlineShare } from './outline-distance.ts';
+import { isOwnPicture } from './own-forms.ts';
 import { plainest } from './symmetry.ts';
 import { wantedFirst } from './wanted-forms.ts';
 
@@ -78,7 +79,7 @@ export function drawForms<F extends FormId>(
   const drawn: F[] = [];
   while (drawn.length < count) {
     const needed = count - drawn.length - 1;
-    const order = wantedFirst(random.shuffle(left), letters, (form) => form);
+    const order = wantedFirst(ownSooner(random, random.shuffle(left)), letters, (form) => form);
     const next = order.find((form) => holds(unlike(form, left), needed));
     if (next === undefined) {
       throw new Error(`figures › forms: expected 0 to ${mostForms(forms)}, got ${count}`);
@@ -87,6 +88,13 @@ export function drawForms<F extends FormId>(
     left = unlike(next, left);
   }
   return drawn;
+}
+
+/** Half the time the pictures of a family's own first: among many others they would hardly ever be seen. */
+function ownSooner<F extends FormId>(random: Random, forms: readonly F[]): readonly F[] {
+  const own = forms.filter((form) => isOwnPicture(form));
+  if (own.length === 0 || own.length === forms.length || random.int(0, 1) === 1) return forms;
+  return [...own, ...forms.filter((form) => !isOwnPicture(form))];
 }
 
 /** The most forms of a pool that can stand in one task, no two of them look-alikes. */

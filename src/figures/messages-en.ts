@@ -30,6 +30,8 @@ export const MESSAGES = {
   'form.sign-square': 'open square',
   'form.sign-triangle': 'open triangle',
   'form.dots': '{count, plural, one {dot} other {dots}}',
+  // A picture that a family made of a photo or a drawing and gave no name.
+  'form.own-picture': 'own picture',
   'form.picture-cat': 'cat',
   'form.picture-dog': 'dog',
   'form.picture-rabbit': 'rabbit',

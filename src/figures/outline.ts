@@ -1,7 +1,6 @@
 // The outline of any figure in a cell of side 1: form, size, turn and mirroring applied.
 import {
   compose,
-  type Path,
   type PathStep,
   scaleBy,
   type Transform,
@@ -12,17 +11,12 @@ import { dotsOutline } from './dots.ts';
 import { type Figure, formOf, layoutOf } from './figure.ts';
 import { type FormId, isPicture, isShape, isSign } from './form-names.ts';
 import { letterOutline } from './letter-outlines.ts';
+import type { Outline } from './outline-data.ts';
 import { type PicturePart, pictureOutline, pictureParts } from './pictures.ts';
 import { shapeOutline } from './shape-outlines.ts';
 import { SIGN_WIDTH_SHARE, signPath } from './sign-lines.ts';
 
-export interface Outline {
-  /** In a cell of side 1 about (0, 0): all that is inked lies within −0.5 to 0.5 both ways. */
-  readonly path: Path;
-  readonly rule: 'nonzero' | 'evenodd';
-  /** The path is a line to be drawn with round ends, this wide in cell sides; absent: an area. */
-  readonly drawn?: { readonly widthShare: number };
-}
+export type { Outline } from './outline-data.ts';
 
 const uprights = new Map<string, Outline>();
 

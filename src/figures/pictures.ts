@@ -2,6 +2,8 @@
 import type { Path } from '../base/index.ts';
 import type { Hex } from '../palette/index.ts';
 import { type FormId, isPicture, PICTURES, type Picture } from './form-names.ts';
+import { isOwnPicture } from './own-forms.ts';
+import { ownDrawing } from './own-pictures.ts';
 import { pathFromText } from './path-text.ts';
 import table from './pictures.generated.json' with { type: 'json' };
 
@@ -30,6 +32,7 @@ const ENTRIES = table.pictures as unknown as Readonly<Record<string, Entry>>;
 
 /** The parts in a cell of side 1 about (0, 0), the hindmost first. */
 export function pictureParts(picture: Picture): readonly PicturePart[] {
+  if (isOwnPicture(picture)) return ownDrawing(picture).parts;
   return entryOf(picture).parts.map(([fill, path, isEvenOdd]) => ({
     fill,
     path: pathFromText(path, table.units, table.units),
@@ -39,17 +42,22 @@ export function pictureParts(picture: Picture): readonly PicturePart[] {
 
 /** The outline round all parts, in the same cell; fill it with the rule `nonzero`. */
 export function pictureOutline(picture: Picture): Path {
+  if (isOwnPicture(picture)) return ownDrawing(picture).outline;
   return pathFromText(entryOf(picture).outline, table.units, table.units);
 }
 
-/** The quarter turn in degrees that makes the mirrored picture look as before; none where none does. */
+/**
+ * The quarter turn in degrees that makes the mirrored picture look as before; none where none does. A picture of a
+ * family's own counts as one that none does: nothing is asked that would rest on its halves being alike.
+ */
 export function pictureMirrorTurnDeg(picture: Picture): number | undefined {
+  if (isOwnPicture(picture)) return undefined;
   return entryOf(picture).mirrorTurn;
 }
 
-/** What kind of thing a picture shows; none for other forms. */
+/** What kind of thing a picture shows; none for other forms and for pictures of a family's own. */
 export function categoryOf(form: FormId): PictureCategory | undefined {
-  return isPicture(form) ? entryOf(form).category : undefined;
+  return isPicture(form) && !isOwnPicture(form) ? entryOf(form).category : undefined;
 }
 
 /** The pictures of one category, in a fixed order. */

@@ -1,6 +1,6 @@
 // Outlines as black cells on a small fixed grid, so that how much of two outlines overlaps can be counted.
 import { flattenPath, type Path, type Point } from '../base/index.ts';
-import type { Outline } from './outline.ts';
+import type { Outline } from './outline-data.ts';
 
 /** Cells along each side of the grid. */
 export const GRID = 64;

@@ -5,6 +5,8 @@ import type { ContentId } from './contents.ts';
 import type { DotLayout, Fill } from './figure.ts';
 import { type FormId, isPicture, isShape, isSign, type Shape, type Sign } from './form-names.ts';
 import { MESSAGES } from './messages-en.ts';
+import { isOwnPicture } from './own-forms.ts';
+import { ownName } from './own-pictures.ts';
 import { NUMERAL_SCRIPTS, type NumeralPool, SCRIPTS, type ScriptPool } from './script-letters.ts';
 
 /** What is said of a figure; what is absent is left unsaid. */
@@ -106,6 +108,7 @@ function sizeKey(size: number): 'size.big' | 'size.middle' | 'size.little' {
 }
 
 function formText(say: SayFigure, form: FormId, values: Values): string {
+  if (isOwnPicture(form)) return ownPictureText(say, ownName(form), values);
   const own = `form.${form}`;
   if (isOwn(own)) return say(own, values);
   if (form.startsWith('numeral-')) return numeralText(say, form.slice('numeral-'.length), values);
@@ -116,6 +119,12 @@ function formText(say: SayFigure, form: FormId, values: Values): string {
   }
   const [height, letter = ''] = form.split('-');
   return say(height === 'capital' ? 'form.capital' : 'form.small', { ...values, letter });
+}
+
+/** What it was called; only the gender is that of any picture, since a name tells none. */
+function ownPictureText(say: SayFigure, name: string | undefined, values: Values): string {
+  const said = say('form.own-picture', values);
+  return name === undefined || values.case === 'gender' ? said : name;
 }
 
 function isOwn(key: string): key is keyof typeof MESSAGES {

@@ -6,6 +6,7 @@ import { SIGHTS } from '../palette/index.ts';
 import {
   CODE_ALPHABET,
   closedObject,
+  OWN_PICTURE_FIELDS,
   refusalsOf,
   STOCK_FIELDS,
   wholeNumber,
@@ -92,6 +93,7 @@ const stockSchema = closedObject({
   ...STOCK_FIELDS,
 });
 
+const pictureSchema = closedObject({ ...base, kind: z.literal('picture'), ...OWN_PICTURE_FIELDS });
 const undoneSchema = closedObject({ ...base, kind: z.literal('undone'), entry: id });
 const childGoneSchema = closedObject({ ...base, kind: z.literal('child-gone'), child: id });
 
@@ -100,6 +102,7 @@ export const entrySchema: z.ZodType<Entry> = z.discriminatedUnion('kind', [
   resultSchema,
   planSchema,
   stockSchema,
+  pictureSchema,
   undoneSchema,
   childGoneSchema,
 ]);

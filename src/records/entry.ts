@@ -1,5 +1,6 @@
 // What is kept: entries that never change, each a child, a result, a plan, a stock, or the taking back of one of them.
 import type { Deed } from '../activities/index.ts';
+import type { OwnPicture } from '../figures/index.ts';
 import type { Sight } from '../palette/index.ts';
 import type { Stock } from '../sheets/index.ts';
 import type { Id } from './ids.ts';
@@ -125,6 +126,11 @@ export interface StockEntry extends EntryBase, Stock {
   readonly kind: 'stock';
 }
 
+/** A picture of the family's own, or a new name for it: what stands here replaces what earlier ones of its number said. */
+export interface PictureEntry extends EntryBase, OwnPicture {
+  readonly kind: 'picture';
+}
+
 /** Takes back another entry, which may itself be of this kind. */
 export interface UndoneEntry extends EntryBase {
   readonly kind: 'undone';
@@ -142,6 +148,7 @@ export type Entry =
   | ResultEntry
   | PlanEntry
   | StockEntry
+  | PictureEntry
   | UndoneEntry
   | ChildGoneEntry;
 

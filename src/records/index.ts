@@ -5,6 +5,7 @@ export { readEntry } from './entry-schema.ts';
 export { byId, ID_RANDOM_BYTES, type Id, type IdSource, newId, timeOfId } from './ids.ts';
 export { changedSince, idsOfChild, idsOfDemo, merged } from './merge.ts';
 export { migrated, STEPS, type Step, versionAfter } from './migrate.ts';
+export { idsOfPicture, type KeptPicture, keptPictures } from './pictures.ts';
 export {
   type Child,
   type ResultInView,

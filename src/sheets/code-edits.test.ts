@@ -95,7 +95,10 @@ describe('a code with changes', () => {
     const figures = Array.from({ length: 64 }, (_, place) => [place, { colour: 'pink' }] as const);
     const edits = [{ ...NONE, figures }];
     const activity = activityOf('mirror-half');
-    expect(changesRefusal(activity, edits)).toMatchObject({ code: 'does-not-fit', got: 64 });
+    expect(changesRefusal(activity, edits, undefined)).toMatchObject({
+      code: 'does-not-fit',
+      got: 64,
+    });
   });
 
   it('is never longer than what is read', () => {

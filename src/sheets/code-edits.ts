@@ -15,7 +15,12 @@ import {
   FILLS,
   type Figure,
   FORMS,
+  formOf,
+  idOfOwn,
+  isOwnPicture,
   MOST_DOTS,
+  ownFormOf,
+  type PictureChoice,
   SIGNS,
   TEXTURES,
 } from '../figures/index.ts';
@@ -44,6 +49,8 @@ const RADIX = {
 const SEED_RADIX = MAX_SEED + 1;
 /** Sizes are told in thousandths, in which generators draw them. */
 const THOUSANDTHS = 4096;
+/** Digits that the number of an own picture takes, and those that say which there are. */
+const PICTURE_DIGITS = { each: 7, all: 3 };
 /** Digits of a code that are left for changes: a sheet's own take 30 at most, and each fifth character is a hyphen. */
 const MOST_DIGITS = Math.floor((LONGEST_CODE * 4) / 5) - 32;
 
@@ -51,8 +58,9 @@ const MOST_DIGITS = Math.floor((LONGEST_CODE * 4) / 5) - 32;
 interface AttributeCode {
   readonly name: keyof Figure;
   readonly radix: number;
-  readonly write: (figure: Figure) => number;
-  readonly read: (number: number) => Partial<Figure> | undefined;
+  /** `own`: the numbers of the own pictures that the sheet names. */
+  readonly write: (figure: Figure, own: readonly string[]) => number;
+  readonly read: (number: number, own: readonly string[]) => Partial<Figure> | undefined;
 }
 
 function named<K extends keyof Figure>(
@@ -84,9 +92,25 @@ function numbered(
   };
 }
 
+const FORM_RADIX = 1024;
+/** A form that is always there by its place; an own picture by its place among those of the sheet, from the end. */
+const FORM: AttributeCode = {
+  name: 'form',
+  radix: FORM_RADIX,
+  write: (figure, own) => {
+    const form = formOf(figure);
+    return isOwnPicture(form) ? FORM_RADIX - 1 - own.indexOf(idOfOwn(form)) : FORMS.indexOf(form);
+  },
+  read: (number, own) => {
+    const id = own[FORM_RADIX - 1 - number];
+    const form = id === undefined ? FORMS[number] : ownFormOf(id);
+    return form === undefined ? undefined : { form };
+  },
+};
+
 /** In the order of the bits that say which of them a figure has; the next bit says that nothing stands there. */
 const ATTRIBUTES: readonly AttributeCode[] = [
-  named('form', 1024, FORMS),
+  FORM,
   named('colour', 16, COLOUR_NAMES),
   numbered('size', THOUSANDTHS, 1000),
   numbered('turn', 360, 1),
@@ -99,33 +123,48 @@ const ATTRIBUTES: readonly AttributeCode[] = [
 const NOTHING = 2 ** ATTRIBUTES.length;
 const FACT_KINDS: readonly (readonly string[])[] = [COLOUR_NAMES, SIGNS, TEXTURES];
 
-export function editFields(edits: readonly TaskEdit[]): readonly Packed[] {
-  return [{ value: edits.length, radix: RADIX.edits }, ...edits.flatMap(fieldsOfEdit)];
+export function editFields(
+  edits: readonly TaskEdit[],
+  pictures: PictureChoice | undefined,
+): readonly Packed[] {
+  const own = pictures?.ids ?? [];
+  return [
+    { value: edits.length, radix: RADIX.edits },
+    ...edits.flatMap((edit) => fieldsOfEdit(edit, own)),
+  ];
 }
 
 /** Why a code has no room for these changes; `undefined` where it has. */
 export function changesRefusal(
   activity: Activity,
   edits: readonly TaskEdit[] | undefined,
+  pictures: PictureChoice | undefined,
 ): Refusal | undefined {
   if (edits === undefined) return undefined;
   const figures = Math.max(...edits.map((edit) => edit.figures.length));
   const facts = Math.max(...edits.map((edit) => edit.facts.length));
   const isCounted = figures < RADIX.figures && facts < RADIX.facts;
-  const digits = isCounted ? digitsNeeded(editFields(edits).map(({ radix }) => radix)) : Infinity;
-  if (digits <= MOST_DIGITS) return undefined;
+  const digits = isCounted
+    ? digitsNeeded(editFields(edits, pictures).map(({ radix }) => radix))
+    : Infinity;
+  const taken = pictures ? PICTURE_DIGITS.all + PICTURE_DIGITS.each * pictures.ids.length : 0;
+  const most = MOST_DIGITS - taken;
+  if (digits <= most) return undefined;
   const changes = edits.reduce((sum, edit) => sum + edit.figures.length + edit.facts.length, 0);
   return {
     code: 'does-not-fit',
     at: `${activity.id} › changes`,
     got: changes,
-    max: Math.min(changes - 1, Math.floor((changes * MOST_DIGITS) / digits)),
+    max: Math.min(changes - 1, Math.floor((changes * most) / digits)),
     unit: told('reasons', 'amount.changes'),
     advice: told('reasons', 'do.take-back'),
   };
 }
 
-function fieldsOfEdit({ task, seed, shape, figures, facts }: TaskEdit): readonly Packed[] {
+function fieldsOfEdit(
+  { task, seed, shape, figures, facts }: TaskEdit,
+  own: readonly string[],
+): readonly Packed[] {
   return [
     { value: task, radix: RADIX.task },
     { value: seed === undefined ? 0 : 1, radix: RADIX.has },
@@ -139,7 +178,7 @@ function fieldsOfEdit({ task, seed, shape, figures, facts }: TaskEdit): readonly
     { value: figures.length, radix: RADIX.figures },
     ...figures.flatMap(([place, figure]) => [
       { value: place, radix: RADIX.place },
-      ...fieldsOfFigure(figure),
+      ...fieldsOfFigure(figure, own),
     ]),
     { value: facts.length, radix: RADIX.facts },
     ...facts.flatMap(([fact, value]) => [
@@ -149,14 +188,14 @@ function fieldsOfEdit({ task, seed, shape, figures, facts }: TaskEdit): readonly
   ];
 }
 
-function fieldsOfFigure(figure: Figure | null): readonly Packed[] {
+function fieldsOfFigure(figure: Figure | null, own: readonly string[]): readonly Packed[] {
   if (figure === null) return [{ value: NOTHING, radix: RADIX.attributes }];
   const stated = ATTRIBUTES.map(({ name }) => figure[name] !== undefined);
   const mask = stated.reduce((sum, is, bit) => sum + (is ? 2 ** bit : 0), 0);
   return [
     { value: mask, radix: RADIX.attributes },
     ...ATTRIBUTES.filter((_, bit) => stated[bit]).map(({ write, radix }) => ({
-      value: write(figure),
+      value: write(figure, own),
       radix,
     })),
   ];
@@ -180,9 +219,11 @@ function fieldsOfFact(value: number | string): readonly Packed[] {
 export function takeEdits(
   fields: Unpacking,
   tasks: number,
+  pictures: PictureChoice | undefined,
 ): Result<{ readonly edits: readonly TaskEdit[] }> {
   const count = fields.take(RADIX.edits);
-  const edits = Array.from({ length: Math.min(count, tasks) }, () => takeEdit(fields));
+  const own = pictures?.ids ?? [];
+  const edits = Array.from({ length: Math.min(count, tasks) }, () => takeEdit(fields, own));
   const read = edits.flatMap((edit) => edit ?? []);
   const isInOrder = read.every(
     ({ task }, index) => index === 0 || task > (read[index - 1]?.task ?? 0),
@@ -199,13 +240,13 @@ export function takeEdits(
   return accept({ edits: read });
 }
 
-function takeEdit(fields: Unpacking): TaskEdit | undefined {
+function takeEdit(fields: Unpacking, own: readonly string[]): TaskEdit | undefined {
   const task = fields.take(RADIX.task);
   const seed = fields.take(RADIX.has) === 1 ? fields.take(SEED_RADIX) : undefined;
   const shape = repeated(fields.take(RADIX.shapes), () => takeShape(fields));
   const figures = repeated(fields.take(RADIX.figures), () => {
     const place = fields.take(RADIX.place);
-    return [place, takeFigure(fields)] as const;
+    return [place, takeFigure(fields, own)] as const;
   });
   const facts = repeated(fields.take(RADIX.facts), () => {
     const fact = fields.take(RADIX.fact);
@@ -235,11 +276,11 @@ function takeShape(fields: Unpacking): ShapeChange {
   };
 }
 
-function takeFigure(fields: Unpacking): Figure | null | undefined {
+function takeFigure(fields: Unpacking, own: readonly string[]): Figure | null | undefined {
   const mask = fields.take(RADIX.attributes);
   if (mask === NOTHING) return null;
   const parts = ATTRIBUTES.filter((_, bit) => mask & (2 ** bit)).map(({ radix, read }) =>
-    read(fields.take(radix)),
+    read(fields.take(radix), own),
   );
   return parts.some((part) => part === undefined) ? undefined : Object.assign({}, ...parts);
 }

@@ -1,7 +1,15 @@
 // What a sheet code carries, field by field; written and read from the same list of radices.
 import type { Activity, ActivityId, Parameter, Value, Values } from '../activities/index.ts';
 import { accept, MAX_SEED, type Result, refuse, told } from '../base/index.ts';
-import { LATER_CONTENT_IDS } from '../figures/index.ts';
+import {
+  idText,
+  LATER_CONTENT_IDS,
+  MOST_OWN_ON_SHEET,
+  OWN_IDS,
+  ownIdNumber,
+  type PictureChoice,
+  picturesField,
+} from '../figures/index.ts';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../page/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import { editFields, takeEdits } from './code-edits.ts';
@@ -14,13 +22,16 @@ const RADIX = { activity: 64, step: 32, tasks: 16, paper: 4, orientation: 2, pri
 const SEED_RADIX = MAX_SEED + 1;
 /** From version 2 on: whether there are extras, and where there are, colours as a mask and how the page is laid out. */
 const EXTRAS_RADIX = { has: 2, colours: 2 ** COLOUR_NAMES.length, layout: 64 };
-/** Parts of the layout's number. Two more are free for what is to come. */
-const LAYOUT_BITS = { hand: 1, size: 2, ink: 4, margin: 8 };
-const LAYOUTS = 16;
+/** Parts of the layout's number. One more is free for what is to come. */
+const LAYOUT_BITS = { hand: 1, size: 2, ink: 4, margin: 8, pictures: 32 };
+const LAYOUT_KNOWN = Object.values(LAYOUT_BITS).reduce((sum, bit) => sum + bit, 0);
+/** Where the layout says that there are own pictures: whether they alone, how many, and the number of each. */
+const PICTURES_RADIX = { alone: 2, count: 16, id: OWN_IDS };
 
 /**
  * Versions of what a code carries. The first says nothing of extras, and is what a sheet without them has; the third
  * also says what was changed; the fourth knows the later contents and the letters of a name, and says what the third says.
+ * Own pictures are among the extras, so that versions 2 and 3 name them; a sheet of letters, whose version is 4, has none.
  */
 export type CodeVersion = 1 | 2 | 3 | 4;
 
@@ -74,7 +85,7 @@ export function fieldsOf(activity: Activity, spec: SheetSpec, changed?: Values):
     ...(changed ? valueFields(activity, changed, versionFor(spec)) : []),
     { value: spec.seed, radix: SEED_RADIX },
     ...(versionFor(spec) === 4 ? fourthFields(spec) : []),
-    ...(spec.edits === undefined ? [] : editFields(spec.edits)),
+    ...(spec.edits === undefined ? [] : editFields(spec.edits, spec.pictures)),
   ];
 }
 
@@ -88,12 +99,13 @@ function fourthFields(spec: SheetSpec): readonly Packed[] {
   ];
 }
 
-function layoutNumber({ hand, size, ink, page }: SheetSpec): number {
+function layoutNumber({ hand, size, ink, page, pictures }: SheetSpec): number {
   return (
     (hand === undefined ? 0 : LAYOUT_BITS.hand) +
     (size === undefined ? 0 : LAYOUT_BITS.size) +
     (ink === undefined ? 0 : LAYOUT_BITS.ink) +
-    (page.margin === undefined ? 0 : LAYOUT_BITS.margin)
+    (page.margin === undefined ? 0 : LAYOUT_BITS.margin) +
+    (pictures === undefined ? 0 : LAYOUT_BITS.pictures)
   );
 }
 
@@ -106,7 +118,35 @@ function extraFields(spec: SheetSpec): readonly Packed[] {
     { value: 1, radix: EXTRAS_RADIX.has },
     { value: mask, radix: EXTRAS_RADIX.colours },
     { value: layoutNumber(spec), radix: EXTRAS_RADIX.layout },
+    ...pictureFields(spec.pictures),
   ];
+}
+
+/** The numbers of own pictures; none where there are none. */
+export function pictureFields(pictures: PictureChoice | undefined): readonly Packed[] {
+  if (pictures === undefined) return [];
+  const { ids, alone } = pictures;
+  return [
+    { value: alone ? 1 : 0, radix: PICTURES_RADIX.alone },
+    { value: ids.length, radix: PICTURES_RADIX.count },
+    ...ids.map((id) => ({ value: ownIdNumber(id), radix: PICTURES_RADIX.id })),
+  ];
+}
+
+/** Refuses none at all, more than a sheet has, and numbers that are not in order. */
+function takePictures(fields: Unpacking): Result<Pick<SheetSpec, 'pictures'>> {
+  const alone = fields.take(PICTURES_RADIX.alone) === 1;
+  const count = fields.take(PICTURES_RADIX.count);
+  const numbers = Array.from({ length: count }, () => fields.take(PICTURES_RADIX.id));
+  const ids = numbers.map(idText);
+  const read = picturesField({ ids, ...(alone ? { alone } : {}) });
+  if (count <= MOST_OWN_ON_SHEET && read.pictures?.ids.join() === ids.join()) return accept(read);
+  return refuse({
+    code: 'unreadable',
+    at: `${AT} › own pictures`,
+    got: count,
+    expected: told('reasons', 'expected.pictures.order', { most: MOST_OWN_ON_SHEET }),
+  });
 }
 
 /** Takes the extras out; refuses any that only a later maker writes. */
@@ -114,14 +154,17 @@ function takeExtras(fields: Unpacking): Result<Extras> {
   const has = fields.take(EXTRAS_RADIX.has) === 1;
   const mask = has ? fields.take(EXTRAS_RADIX.colours) : 0;
   const layout = has ? fields.take(EXTRAS_RADIX.layout) : 0;
-  if (layout >= LAYOUTS) {
+  if ((layout | LAYOUT_KNOWN) !== LAYOUT_KNOWN) {
     const because = told('reasons', 'code.newer');
     const got = `number ${layout}`;
-    const choices = [`0 to ${LAYOUTS - 1}`];
+    const choices = [`sums of ${Object.values(LAYOUT_BITS).join(', ')}`];
     return refuse({ code: 'not-a-choice', at: `${AT} › layout`, got, choices, because });
   }
   const colours = COLOUR_NAMES.filter((_, place) => mask & (2 ** place));
+  const pictures = layout & LAYOUT_BITS.pictures ? takePictures(fields) : accept({});
+  if (!pictures.ok) return pictures;
   return accept({
+    ...pictures.value,
     ...(colours.length > 0 ? { colours } : {}),
     ...(layout & LAYOUT_BITS.hand ? { hand: 'left' } : {}),
     ...(layout & LAYOUT_BITS.size ? { size: 'large' } : {}),
@@ -130,7 +173,7 @@ function takeExtras(fields: Unpacking): Result<Extras> {
   });
 }
 
-interface Extras extends Pick<SheetSpec, 'colours' | 'hand' | 'size' | 'ink'> {
+interface Extras extends Pick<SheetSpec, 'colours' | 'pictures' | 'hand' | 'size' | 'ink'> {
   readonly margin?: 'pocket';
 }
 
@@ -217,7 +260,10 @@ export function readFields(
   const asked = { activity: id, step, values };
   const letters = version === 4 && hasMore(fields) ? takeLetters(fields, asked) : {};
   const hasEdits = version === 4 ? hasMore(fields) : version === 3;
-  const edits: Result<Pick<SheetSpec, 'edits'>> = hasEdits ? takeEdits(fields, tasks) : accept({});
+  const { pictures } = extras.value;
+  const edits: Result<Pick<SheetSpec, 'edits'>> = hasEdits
+    ? takeEdits(fields, tasks, pictures)
+    : accept({});
   if (!edits.ok) return edits;
   const spec = { ...asked, seed, tasks, ...choices, ...letters, ...edits.value };
   return accept({ activity, spec });

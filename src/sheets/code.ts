@@ -4,7 +4,7 @@ import { accept, type Result, refuse, told } from '../base/index.ts';
 import { checkDigitOf, digitsOf, groupedText, isChecked } from './code-characters.ts';
 import { type CodeVersion, fieldsOf, readFields, versionFor } from './code-fields.ts';
 import { packFields, unpack } from './code-packing.ts';
-import type { SheetSpec } from './sheet-spec.ts';
+import { isAboutPictures, type SheetSpec } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
 
 /**
@@ -79,8 +79,12 @@ function readVersion(version: CodeVersion, digits: readonly number[]): Result<Sh
   const changes = changesOf(spec, values.value);
   // Each sheet has one code: one that carries values which are the step's own, or no extras, was never printed.
   const hasOwn = Object.keys(spec.values).length > 0 && Object.keys(changes).length === 0;
+  const isIdle = spec.pictures !== undefined && !isAboutPictures(spec.activity, values.value);
   const isCanonical =
-    !hasOwn && versionFor(spec) === version && (version < 3 || isAsWritten(spec, version, digits));
+    !hasOwn &&
+    !isIdle &&
+    versionFor(spec) === version &&
+    (version < 3 || isAsWritten(spec, version, digits));
   return isCanonical ? accept({ ...spec, values: changes }) : refuseUnwritten(version, digits);
 }
 

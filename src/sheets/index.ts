@@ -28,6 +28,7 @@ export {
 } from './materials.ts';
 export { minutesFor } from './minutes.ts';
 export { lettersShown } from './name-tasks.ts';
+export { OWN_PICTURE_FIELDS } from './own-pictures.ts';
 export { makePartSheet, type OnProgress, type Pack, type SeededRecipe } from './pack.ts';
 export {
   type Check,
@@ -76,6 +77,7 @@ export {
   SIZES,
   stepForAge,
   styleOf,
+  takesOwnPictures,
 } from './sheet-spec.ts';
 export { changesOf, valuesOf } from './sheet-values.ts';
 export { shownOn } from './shown-on.ts';

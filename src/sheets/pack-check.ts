@@ -4,6 +4,7 @@ import { accept, type Refusal, type Result, refuse, type Told } from '../base/in
 import { readCode } from './code.ts';
 import { telling } from './defect.ts';
 import { readJson } from './json-text.ts';
+import { knowPictures } from './own-pictures.ts';
 import { type DifficultyFacts, difficultyFacts, PACK_CHARACTERS, taskText } from './pack-file.ts';
 import { difficultySchema, type PackFile, packSchema, type SheetFile } from './pack-schema.ts';
 import { pathText } from './path-text.ts';
@@ -52,6 +53,8 @@ export function checkPackText(text: string, onChecked: OnChecked = () => {}): Re
   if (version) return refuse(version);
   const read = packSchema.safeParse(json.value);
   if (!read.success) return refuse(...refusalsOf(read.error, json.value, 'pack'));
+  const unknown = knowPictures(read.data.pictures, 'pack');
+  if (unknown.length > 0) return refuse(...unknown);
   const sheets = readSheets(read.data);
   return sheets.ok ? accept(checkSheets(sheets.value, onChecked)) : sheets;
 }

@@ -1,5 +1,6 @@
 // The pack file: what stands on a pack's sheets as JSON, so that anyone can prove it again.
 import { type Activity, activityOf, type Task } from '../activities/index.ts';
+import { ownPictureOf } from '../figures/index.ts';
 import { difficultyOf } from '../learner/index.ts';
 import type { Pack } from './pack.ts';
 import type { Sheet } from './sheet.ts';
@@ -11,7 +12,14 @@ export const PACK_CHARACTERS = 40_000_000;
 export function packFileText(pack: Pack): string {
   const sheets = pack.sheets.map(sheetText).join(',\n');
   const chosen = pack.toCut ? `"toCut":${JSON.stringify(pack.toCut)},` : '';
-  return `{"format":"samewise.pack","version":1,${chosen}"sheets":[\n${sheets}\n]}\n`;
+  return `{"format":"samewise.pack","version":1,${chosen}${picturesText(pack)}"sheets":[\n${sheets}\n]}\n`;
+}
+
+/** The own pictures that the sheets name, so that the file stands alone. */
+function picturesText({ sheets }: Pack): string {
+  const named = sheets.flatMap(({ spec }) => spec.pictures?.ids ?? []);
+  const pictures = [...new Set(named)].sort().map((id) => JSON.stringify(ownPictureOf(id)));
+  return pictures.length === 0 ? '' : `"pictures":[\n${pictures.join(',\n')}\n],`;
 }
 
 function sheetText({ code, spec, tasks, child }: Sheet): string {

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { ACTIVITY_IDS, type ActivityId, activityOf, FEATURE_NAMES } from '../activities/index.ts';
 import { LONGEST_CODE } from './code-characters.ts';
+import { ownPicturesSchema } from './own-pictures.ts';
 import { LONGEST_NAME, MOST_CHILDREN, pageSchema } from './recipe.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
 import { MOST_SHEETS, MOST_TASKS } from './sheet-spec.ts';
@@ -41,6 +42,7 @@ export const packSchema = closedObject({
   format: z.literal('samewise.pack'),
   version: z.literal(1),
   toCut: z.array(z.enum(TO_CUT)).max(TO_CUT.length).optional(),
+  pictures: ownPicturesSchema.optional().describe('Own pictures that the sheets show.'),
   sheets: z.array(z.discriminatedUnion('activity', SHEET_SCHEMAS)).min(1).max(MOST_SHEETS),
 });
 

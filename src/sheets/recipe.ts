@@ -9,6 +9,7 @@ import {
   withNearestContent,
 } from '../activities/index.ts';
 import { accept, MAX_SEED, type Refusal, type Result, refuse, told } from '../base/index.ts';
+import { MOST_OWN_ON_SHEET, ownPictureId } from '../figures/index.ts';
 import { aimAt } from '../learner/index.ts';
 import {
   HANDS,
@@ -23,6 +24,7 @@ import { COLOUR_NAMES } from '../palette/index.ts';
 import { FRAMEWORKS, type Framework } from './goals.ts';
 import { readJson } from './json-text.ts';
 import { MADE, type Made } from './made.ts';
+import { knowPictures, ownPicturesSchema } from './own-pictures.ts';
 import { pathText } from './path-text.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
 import { refusalsOf } from './schema-refusals.ts';
@@ -145,6 +147,12 @@ export const recipeSchema = closedObject({
   page: pageSchema.optional(),
   print: z.enum(PRINT_CHOICES).optional(),
   colours: z.array(z.enum(COLOUR_NAMES)).min(1).max(COLOUR_NAMES.length).optional(),
+  pictures: ownPicturesSchema
+    .min(1)
+    .max(MOST_OWN_ON_SHEET)
+    .optional()
+    .describe('Own pictures, beside those that are always there.'),
+  onlyOwnPictures: z.boolean().optional(),
   hand: z.enum(HANDS).optional(),
   size: z.enum(SIZES).optional(),
   ink: z.enum(INKS).optional(),
@@ -183,6 +191,8 @@ export function readRecipe(given: unknown): Result<Recipe> {
     return refuse(...refusalsOf(read.error, given, 'recipe').map(withNearestContent));
   }
   const { seed, goals, ownLetters, children, sortedBy, onlyWith, made, quick } = read.data;
+  const unknown = knowPictures(read.data.pictures, 'recipe');
+  if (unknown.length > 0) return refuse(...unknown);
   const choices = writtenChoices(read.data);
   const style = styleOf(choices);
   const aimed = read.data.parts.map((part, index) => aimedPart(part, index, style));
@@ -211,6 +221,8 @@ export function writtenChoices({
   page = DEFAULT_PAGE,
   print = DEFAULT_PRINT,
   colours,
+  pictures,
+  onlyOwnPictures,
   hand,
   size,
   ink,
@@ -221,6 +233,14 @@ export function writtenChoices({
     page: { paper, orientation, ...(margin === 'pocket' ? { margin } : {}) },
     print,
     ...coloursField(colours),
+    ...(pictures === undefined
+      ? {}
+      : {
+          pictures: {
+            ids: pictures.map(ownPictureId),
+            ...(onlyOwnPictures ? { alone: true } : {}),
+          },
+        }),
     ...(hand === 'left' ? { hand } : {}),
     ...(size === 'large' ? { size } : {}),
     ...(ink === 'saving' ? { ink } : {}),
@@ -230,7 +250,15 @@ export function writtenChoices({
 
 export type WrittenChoices = Pick<
   z.infer<typeof recipeSchema>,
-  'page' | 'print' | 'colours' | 'hand' | 'size' | 'ink' | 'letters'
+  | 'page'
+  | 'print'
+  | 'colours'
+  | 'pictures'
+  | 'onlyOwnPictures'
+  | 'hand'
+  | 'size'
+  | 'ink'
+  | 'letters'
 >;
 
 type WrittenPart = z.infer<ReturnType<typeof partSchema>>;

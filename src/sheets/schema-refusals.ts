@@ -2,7 +2,7 @@
 import type { z } from 'zod';
 import { asGot, type Refusal, type Told, told } from '../base/index.ts';
 import { pathText } from './path-text.ts';
-import { fieldsIn, rangeIn } from './schema-parts.ts';
+import { fieldsIn, rangeIn, saidIn } from './schema-parts.ts';
 
 type Issue = z.core.$ZodIssue;
 type IssueOf<C extends Issue['code']> = Extract<Issue, { readonly code: C }>;
@@ -49,7 +49,14 @@ function refusalsOfIssue(
     case 'invalid_union':
       return unionRefusals(issue, value, what, [...path, ...issue.path]);
     default:
-      return [{ code: 'unreadable', at, got: asGot(value), expected: issue.message }];
+      return [
+        {
+          code: 'unreadable',
+          at,
+          got: asGot(value),
+          expected: saidIn(issue.message) ?? issue.message,
+        },
+      ];
   }
 }
 

@@ -1,6 +1,7 @@
 // What fixes a sheet: everything that its code carries and that makes the same sheet again.
 import { type ActivityId, activityOf, type Language, type Value } from '../activities/index.ts';
 import type { TaskEdit } from '../editing/index.ts';
+import { type PictureChoice, picturesField } from '../figures/index.ts';
 import { HOME_PAPERS, type PageChoice, type PrintStyle } from '../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
 
@@ -18,6 +19,8 @@ export interface SheetSpec {
   readonly print: PrintStyle['print'];
   /** The only colours of figures and responses, each once in the order of the colour names; absent: all. */
   readonly colours?: readonly ColourName[];
+  /** Pictures of a family's own that its tasks may show; absent: none. Only where pictures are what it is about. */
+  readonly pictures?: PictureChoice;
   /** The hand that writes, where it is not the right one. */
   readonly hand?: 'left';
   /** Tasks drawn larger, fewer of them on a page; absent: as usual. */
@@ -35,16 +38,23 @@ export const SIZES = ['usual', 'large'] as const;
 /** What is chosen for paper and print, apart from what is asked. */
 export type PrintChoices = Pick<
   SheetSpec,
-  'page' | 'print' | 'colours' | 'hand' | 'size' | 'ink' | 'letters'
+  'page' | 'print' | 'colours' | 'pictures' | 'hand' | 'size' | 'ink' | 'letters'
 >;
 
 /** These choices alone, each in the one form that a spec holds, so that a sheet has one code. */
-export function printChoicesOf({ page, print, colours, ...choices }: PrintChoices): PrintChoices {
+export function printChoicesOf({
+  page,
+  print,
+  colours,
+  pictures,
+  ...choices
+}: PrintChoices): PrintChoices {
   const { paper, orientation, margin } = page;
   return {
     page: { paper, orientation, ...(margin === undefined ? {} : { margin }) },
     print,
     ...coloursField(colours),
+    ...picturesField(pictures),
     ...(choices.hand === undefined ? {} : { hand: choices.hand }),
     ...(choices.size === undefined ? {} : { size: choices.size }),
     ...(choices.ink === undefined ? {} : { ink: choices.ink }),
@@ -52,20 +62,41 @@ export function printChoicesOf({ page, print, colours, ...choices }: PrintChoice
   };
 }
 
+/**
+ * Activities whose pictures were chosen by hand: of a tangle none is found in another, and those of halves are the
+ * same on both sides.
+ */
+const WITHOUT_OWN_PICTURES: readonly ActivityId[] = ['tangle', 'mirror-half'];
+
+/** Whether an activity can show pictures of a family's own, where pictures are what it is about. */
+export function takesOwnPictures(activity: ActivityId): boolean {
+  return !WITHOUT_OWN_PICTURES.includes(activity);
+}
+
+/** Whether own pictures could stand on a sheet. */
+export function isAboutPictures(
+  activity: ActivityId,
+  values: Readonly<Record<string, Value>>,
+): boolean {
+  return values.content === 'pictures' && takesOwnPictures(activity);
+}
+
 /** How a sheet is printed and in which colours, as its tasks must know it; to draw them, in which language, too. */
 export function styleOf(
   {
     print,
     colours,
+    pictures,
     hand,
     ink,
     letters,
-  }: Pick<SheetSpec, 'print' | 'colours' | 'hand' | 'ink' | 'letters'>,
+  }: Pick<SheetSpec, 'print' | 'colours' | 'pictures' | 'hand' | 'ink' | 'letters'>,
   language?: Language,
 ): PrintStyle {
   return {
     print,
     ...coloursField(colours),
+    ...picturesField(pictures),
     ...(hand === undefined ? {} : { hand }),
     ...(ink === undefined ? {} : { ink }),
     ...(letters === undefined ? {} : { letters }),

@@ -5,7 +5,7 @@ import { type SheetSpec, styleOf } from './sheet-spec.ts';
 
 /** All values of a sheet; refuses what the activity refuses. */
 export function valuesOf(
-  spec: Pick<SheetSpec, 'activity' | 'step' | 'values' | 'print' | 'colours'>,
+  spec: Pick<SheetSpec, 'activity' | 'step' | 'values' | 'print' | 'colours' | 'pictures'>,
 ): Result<Values> {
   return activityOf(spec.activity).read(spec.step, spec.values, styleOf(spec));
 }

@@ -7,7 +7,14 @@ import { writeCode } from './code.ts';
 import { changesRefusal } from './code-edits.ts';
 import { telling } from './defect.ts';
 import { mostOnPage, roomRefusal, stickerRefusal } from './sheet-room.ts';
-import { MOST_TASKS, printChoicesOf, type SheetSpec, styleOf } from './sheet-spec.ts';
+import {
+  isAboutPictures,
+  MOST_TASKS,
+  type PrintChoices,
+  printChoicesOf,
+  type SheetSpec,
+  styleOf,
+} from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
 import { differentTasks } from './tasks.ts';
 
@@ -63,7 +70,7 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
     stickerRefusal(activity, tasks, request) ??
     roomRefusal(activity, tasks, request) ??
     differenceRefusal(activity, tasks.length, request.tasks ?? tasks.length) ??
-    changesRefusal(activity, edits.edits);
+    changesRefusal(activity, edits.edits, request.pictures);
   if (refusal) return refuse(refusal);
   const spec = {
     activity: request.activity,
@@ -71,13 +78,23 @@ export function makeSheet(request: SheetRequest): Result<Sheet> {
     seed: request.seed,
     tasks: tasks.length,
     values: changesOf(request, values.value),
-    ...choices,
+    ...printChoicesOf(withUsedPictures(choices, request.activity, values.value)),
     ...edits,
   };
   const code = writeCode(spec);
   const sure = tasks.filter((_, index) => !doubts.some(({ task }) => task === index));
   proveTasks(activity, sure, code, spec.seed);
   return accept({ spec, code, tasks, ...(doubts.length > 0 ? { doubts } : {}) });
+}
+
+/** A sheet that is not about pictures names none, so that it can be made again where they are not. */
+function withUsedPictures(
+  choices: PrintChoices,
+  activity: SheetSpec['activity'],
+  values: Values,
+): PrintChoices {
+  const { pictures: _pictures, ...others } = choices;
+  return isAboutPictures(activity, values) ? choices : others;
 }
 
 /** Of the letters asked for, those that the content draws; none where it is not of letters or draws none of them. */

@@ -15,6 +15,7 @@ import type { House } from './house/house.ts';
 import { MakeUses } from './house/make-uses.tsx';
 import type { Maker } from './making/maker.ts';
 import type { ActivityCard, Catalogue, Objection, Shown } from './making/protocol.ts';
+import { FoldPictures } from './pictures/fold-pictures.tsx';
 import type { Planner } from './planning/planner.ts';
 import type { Entries } from './recipe/entries.ts';
 import type { Edit } from './recipe/use-recipe.ts';
@@ -76,6 +77,7 @@ export function Desk(props: DeskProps) {
         house={house}
         ink={shown && !isRefused ? { maker, entries: made, sheet: shown.sheet } : undefined}
       />
+      <FoldPictures {...controls} />
       <GroupNames group={written} onChange={write} />
       <HowMade made={entries.made} quick={entries.quick} edit={edit} house={house} />
       <PrintDoubts

@@ -64,6 +64,16 @@ export const MESSAGES = {
   'expected.language': 'a language',
   'expected.stock': 'a count of what is in the house',
   'expected.group': 'a group to show',
+  // What a picture of a family's own must be; {most} is a count, {end} half the side of its cell in its own units.
+  'expected.picture.number': 'a picture whose number no other picture has',
+  'expected.picture.outline': 'an outline round all parts, and more than a speck',
+  'expected.picture.length': 'at most {most} characters of outline and parts together',
+  'expected.picture.name': 'a name of 1 to {most} characters, or none',
+  'expected.picture.parts': '1 to {most} parts',
+  'expected.picture.colour': 'a colour such as #33aa55',
+  'expected.picture.path': 'closed paths of M, L, Q, C and Z with whole numbers',
+  'expected.picture.inside': 'coordinates from -{end} to {end}',
+  'expected.pictures.order': '1 to {most} pictures in order',
   // How much.
   'amount.characters': '{count} characters',
   'amount.characters.name': '{count} characters of a name',

@@ -58,6 +58,10 @@ function sentencesOf(refusal: Refusal, language: Language): readonly string[] {
       return [correctionSentence(say, refusal)];
     case 'unwritable':
       return [say('unwritable', { at, reason: own(refusal.reason) })];
+    case 'pictures-not-here': {
+      const count = refusal.got.split(', ').length;
+      return [say('pictures', { at, count, ids: refusal.got })];
+    }
     case 'storage':
       return [say(`storage.${refusal.fault}`, { at })];
   }

@@ -4,6 +4,7 @@ import {
   type Attribute,
   attributesOf,
   type Figure,
+  formsKey,
   formsOf,
   MOST_UNMIRRORED_DIRECTIONS,
   mostForms,
@@ -33,7 +34,7 @@ const pools = new Map<string, number>();
 
 /** How many different figures of the content can stand in one task, every two fairly different. */
 export function poolSize(content: Content, style: PrintStyle): number {
-  const key = `${content} ${coloursOf(style)}`;
+  const key = `${formsKey(content)} ${coloursOf(style)}`;
   const known = pools.get(key) ?? measurePool(content, style);
   pools.set(key, known);
   return known;

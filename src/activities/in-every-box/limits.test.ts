@@ -11,7 +11,13 @@ const COLOUR = { print: 'colour' } as const;
 const GREY = { print: 'grey' } as const;
 const CONTENTS = PARAMETERS.content.values;
 /** Contents with six different figures or fewer, which do not fill every step. */
-const SMALL_POOLS: readonly string[] = ['dot-quantities', 'sizes', 'directions'];
+const SMALL_POOLS: readonly string[] = [
+  'dot-quantities',
+  'sizes',
+  'directions',
+  'devanagari-numerals',
+  'arabic-indic-numerals',
+];
 /** By measuring pages: of more boxes some task is wider than an upright sheet. */
 const MOST_BOXES: Readonly<Record<string, number>> = { sizes: 4, directions: 5 };
 const [FIRST] = LADDER.map((step) => step.values);

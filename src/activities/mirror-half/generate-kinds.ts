@@ -8,6 +8,7 @@ import {
   drawSizes,
   type Figure,
   type FormId,
+  formsKey,
   formsOf,
   mirrorTurnDeg,
   mostForms,
@@ -54,7 +55,7 @@ const symmetric = new Map<string, readonly FormId[]>();
 
 /** The forms of a content that the mirrors of the task leave as they look. */
 export function symmetricForms(content: MirrorContent, axis: Axis): readonly FormId[] {
-  const key = `${content} ${axis}`;
+  const key = `${formsKey(content)} ${axis}`;
   const known = symmetric.get(key);
   if (known) return known;
   const forms = formsOf(content).filter((form) =>
@@ -68,7 +69,7 @@ const known = new Map<string, number>();
 
 /** How many different figures a task can have at most; 0 where none look the same in the mirror. */
 export function mostKinds(content: MirrorContent, axis: Axis, style: PrintStyle): number {
-  const key = `${content} ${axis} ${coloursOf(style)}`;
+  const key = `${formsKey(content)} ${axis} ${coloursOf(style)}`;
   const most = known.get(key) ?? countKinds(content, axis, style);
   known.set(key, most);
   return most;

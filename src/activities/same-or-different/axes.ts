@@ -9,6 +9,7 @@ import {
   type Figure,
   fairForAge,
   formOf,
+  formsKey,
   formsOf,
   MOST_DOTS,
   outlineShare,
@@ -73,7 +74,8 @@ export function checkedAxes(
 
 function axisOf(attribute: Attribute, wanted: Wanted, style: PrintStyle): CheckedAxis {
   const { content, likeness, mirrors } = wanted;
-  const key = [attribute, content, likeness, mirrors, style.print, ...coloursOf(style)].join(' ');
+  const forms = formsKey(content);
+  const key = [attribute, forms, likeness, mirrors, style.print, ...coloursOf(style)].join(' ');
   const before = known.get(key);
   if (before) return before;
   const candidates = bandOf(attribute, candidatesOf(attribute, wanted, style), likeness);

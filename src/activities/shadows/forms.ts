@@ -4,6 +4,7 @@ import {
   areLookAlikes,
   type ContentId,
   type FormId,
+  formsKey,
   formsOf,
   isPicture,
   isWantedForm,
@@ -36,11 +37,12 @@ interface Table {
   readonly surest: readonly number[];
 }
 
-const known = new Map<ContentId, Table>();
+const known = new Map<string, Table>();
 
 function tableOf(content: ContentId): Table {
-  const table = known.get(content) ?? measure(formsOf(content));
-  known.set(content, table);
+  const key = formsKey(content);
+  const table = known.get(key) ?? measure(formsOf(content));
+  known.set(key, table);
   return table;
 }
 

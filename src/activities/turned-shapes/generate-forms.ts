@@ -5,7 +5,9 @@ import {
   drawForms,
   type FormId,
   floorOf,
+  formsKey,
   formsOf,
+  isOwnPicture,
   isWantedForm,
   measureOutlineShare,
   mirrorTurnDeg,
@@ -56,7 +58,8 @@ const TURNED_CHARACTERS: Readonly<Partial<Record<TurnedContent, string>>> = {
   'arabic-letters': 'درسصطعكلمهو',
 };
 
-/** Pictures whose outline some turn changes by no more than 0.15, and the ball: they hardly look turned. */
+const EVEN_SHARE = 0.15;
+/** Pictures whose outline some turn changes by no more than `EVEN_SHARE`, and the ball: they hardly look turned. */
 const EVEN_PICTURES = ['frog', 'ball', 'clover', 'pencil', 'bus', 'strawberry'];
 
 /** Other forms are drawn from so many more than are needed, at the near or the far end. */
@@ -79,7 +82,7 @@ const models = new Map<string, readonly FormId[]>();
 
 /** The forms that a task can ask for: turned, they are seen to be, and are no other form. */
 export function modelForms(wanted: Wanted): readonly FormId[] {
-  const key = `${wanted.content} ${wanted.turn} ${wanted.mirrors}`;
+  const key = `${formsKey(wanted.content)} ${wanted.turn} ${wanted.mirrors}`;
   const known = models.get(key);
   if (known) return known;
   const forms = formsOf(wanted.content).filter((form) => canBeModel(form, wanted));
@@ -103,7 +106,13 @@ function canBeModel(form: FormId, { content, turn, mirrors }: Wanted): boolean {
   if (characters && ![...characters].some((one) => form.endsWith(`-${one}`))) return false;
   if (EVEN_PICTURES.some((name) => form === `picture-${name}`)) return false;
   const isNamed = NAMED_TURNED.includes(form) && turn !== 'half';
+  if (isOwnPicture(form) && TURNS[turn].some((degrees) => isEven(form, degrees))) return false;
   return !isNamed && TURNS[turn].every((degrees) => isSeen(form, degrees));
+}
+
+/** Whether a turn changes the outline of a picture so little that it hardly looks turned. */
+function isEven(form: FormId, turn: number): boolean {
+  return measureOutlineShare({ form }, { form, turn }) <= EVEN_SHARE;
 }
 
 /** Whether the form and its mirror image, however they are turned by quarters, differ enough to be seen. */
@@ -122,11 +131,12 @@ function isSeen(form: FormId, degrees: number): boolean {
   return Math.min(rest, period - rest) >= TURN_FLOOR_DEG;
 }
 
-const others = new Map<FormId, readonly FormId[]>();
+const others = new Map<string, readonly FormId[]>();
 
 /** The forms of a content that can stand beside a model, the likest first. */
 function otherForms(content: TurnedContent, model: FormId): readonly FormId[] {
-  const known = others.get(model);
+  const key = `${formsKey(content)} ${model}`;
+  const known = others.get(key);
   if (known) return known;
   const shares = new Map(
     formsOf(content)
@@ -134,7 +144,7 @@ function otherForms(content: TurnedContent, model: FormId): readonly FormId[] {
       .map((form) => [form, turnedOutlineShare({ form }, { form: model })]),
   );
   const sorted = [...shares.keys()].sort((a, b) => (shares.get(a) ?? 0) - (shares.get(b) ?? 0));
-  others.set(model, sorted);
+  others.set(key, sorted);
   return sorted;
 }
 
@@ -152,17 +162,18 @@ function parted(forms: readonly FormId[], isFirst: (pair: number) => boolean): r
   return left;
 }
 
-const fewest = new Map<FormId, number>();
+const fewest = new Map<string, number>();
 
 /** How many other forms can stand beside a model, whichever of each listed pair goes. */
 export function mostOthers(content: TurnedContent, model: FormId): number {
-  const known = fewest.get(model);
+  const key = `${formsKey(content)} ${model}`;
+  const known = fewest.get(key);
   if (known !== undefined) return known;
   const pool = otherForms(content, model);
   const ways = Array.from({ length: 2 ** ALIKE_TURNED.length }, (_, bits) => bits);
   const pools = ways.map((bits) => parted(pool, (pair) => Math.floor(bits / 2 ** pair) % 2 === 0));
   const most = Math.min(...[...new Set(pools.map((forms) => forms.join()))].map(mostIn));
-  fewest.set(model, most);
+  fewest.set(key, most);
   return most;
 }
 

@@ -3,6 +3,7 @@ import { useCallback, useEffect, useRef, useState } from 'react';
 import { startPress } from '../making/press.ts';
 import type { PressAs, PressNews, PressWhat } from '../making/protocol.ts';
 import { holdChangeOver } from '../offline/holds.ts';
+import { picturesNow } from '../pictures/pictures-now.ts';
 import { languageNow } from '../speaking/language-now.ts';
 import { words } from '../words.ts';
 import { fileName } from './file-name.ts';
@@ -43,6 +44,7 @@ export function usePressRun(): PressRunState {
       ...what,
       as,
       language: languageNow(),
+      ownPictures: picturesNow(),
       ...(measured === undefined ? {} : { measuredMm: measured }),
     };
     callOff.current = startPress(order, (news) => setRun(afterNews(news, what, measured)));

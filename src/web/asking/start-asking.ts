@@ -1,4 +1,5 @@
 // The screen's side of a talk with a worker, so that the screen never waits.
+import { followPictures, picturesNow } from '../pictures/pictures-now.ts';
 import { languageNow } from '../speaking/language-now.ts';
 import type { Answer, Asker, Talk } from './talk.ts';
 
@@ -8,6 +9,9 @@ export function startAsking<T extends Talk<T>>(worker: Worker): Asker<T> {
     waiting.get(event.data.id)?.(event.data.reply);
     waiting.delete(event.data.id);
   });
+  const tell = () => worker.postMessage({ ownPictures: picturesNow() });
+  if (picturesNow().length > 0) tell();
+  followPictures(tell);
   let asked = 0;
   return {
     ask: (kind, what) =>

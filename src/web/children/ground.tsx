@@ -11,6 +11,7 @@ import {
 } from '../../records/index.ts';
 import '../look/children.css';
 import { holdWhile } from '../offline/holds.ts';
+import { watchPictures } from '../pictures/watch-pictures.ts';
 import { askToKeep } from '../store/keeping.ts';
 import { childInView } from './child-in-view.ts';
 import { DemoBanner } from './demo-banner.tsx';
@@ -40,6 +41,7 @@ export default function GroundBelow({ place, onTryDemo, children }: GroundProps)
   useEffect(() => {
     if (view !== undefined) remember(`child.${shelf}`, child?.id);
   }, [view, shelf, child?.id]);
+  useEffect(() => void watchPictures(), []);
   const keepForGood = useAskingOnce(records);
   const ground: Ground = {
     ...records,

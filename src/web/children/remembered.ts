@@ -4,7 +4,8 @@ import type { Shelf } from '../../records/index.ts';
 const PREFIX = 'samewise.';
 
 /** The shelf in view, the chosen child of each shelf, what is wished of plans and of weeks, the names of a group,
- * what the 50 mm line measures on the printer, and the language that was chosen. */
+ * what the 50 mm line measures on the printer, the language that was chosen, and whether
+ * own pictures were kept. */
 export type Remembered =
   | 'shelf'
   | `child.${Shelf}`
@@ -12,6 +13,7 @@ export type Remembered =
   | 'group'
   | 'measured'
   | 'language'
+  | 'pictures'
   | `week.${'days' | 'favoured'}`;
 
 export function recall(name: Remembered): string | undefined {

@@ -15,7 +15,7 @@ import {
   PRINT_CHOICES,
 } from '../../page/index.ts';
 import { COLOUR_NAMES, hexOf } from '../../palette/index.ts';
-import { frameworkNames, SIZES } from '../../sheets/index.ts';
+import { frameworkNames, SIZES, takesOwnPictures } from '../../sheets/index.ts';
 import { languageNow } from '../speaking/language-now.ts';
 import type { ActivityCard, Catalogue } from './protocol.ts';
 
@@ -40,6 +40,7 @@ function cardOf(id: ActivityId): ActivityCard {
     id,
     name: said.name,
     about: said.about,
+    takesOwnPictures: takesOwnPictures(id),
     parameters: Object.entries(parameters).map(([name, spec]) => ({
       name,
       spec: name === 'content' && spec.kind === 'choice' ? offered(spec) : spec,

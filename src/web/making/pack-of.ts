@@ -1,6 +1,7 @@
 // From what was entered to proven sheets.
 import { accept, type Result, refuse, told } from '../../base/index.ts';
 import { quickRecipe } from '../../by-hand/index.ts';
+import { isOwnKnown, ownPictureOf } from '../../figures/index.ts';
 import {
   makeSheet,
   type OnProgress,
@@ -86,6 +87,11 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
   if (atHand && stock === undefined) {
     return refuse({ code: 'missing', at: 'onlyWith', expected: told('reasons', 'expected.stock') });
   }
+  const { pictures = [], onlyOwn } = entries;
+  const lacking = pictures.filter((id) => !isOwnKnown(id));
+  if (lacking.length > 0) {
+    return refuse({ code: 'pictures-not-here', at: 'own pictures', got: lacking.join(', ') });
+  }
   const values = fitValues(entries).changes;
   const recipe = readRecipe({
     format: 'samewise.recipe',
@@ -94,6 +100,8 @@ function recipeOf(entries: Entries): Result<SeededRecipe> {
     page: { paper, orientation, ...(margin === undefined ? {} : { margin }) },
     print,
     ...(colours === undefined ? {} : { colours }),
+    ...(pictures.length === 0 ? {} : { pictures: pictures.map(ownPictureOf) }),
+    ...(onlyOwn ? { onlyOwnPictures: true } : {}),
     ...(letters === undefined ? {} : { letters }),
     ...(ownLetters === 'yes' ? { ownLetters: true } : {}),
     ...(hand === undefined ? {} : { hand }),

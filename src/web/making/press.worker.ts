@@ -1,6 +1,7 @@
 // The worker that makes a whole pack and writes it as a PDF, or draws its pages for the browser to print.
 import boldUrl from '../../../assets/fonts/Andika-Bold.ttf?url';
 import regularUrl from '../../../assets/fonts/Andika-Regular.ttf?url';
+import { knowTold } from '../pictures/know-told.ts';
 import { loadFile } from './load-file.ts';
 import { pressPack } from './press-pack.ts';
 import { printIn } from './print-in.ts';
@@ -11,6 +12,7 @@ self.addEventListener('message', async (event: MessageEvent<PressOrder>) => {
   const tell = (news: PressNews) =>
     self.postMessage(news, 'bytes' in news ? { transfer: [news.bytes.buffer] } : {});
   try {
+    knowTold(event.data);
     await printIn(event.data.language);
     // Names and remarks may be in any script; all words of an order are plain data.
     await loadScriptsOf(JSON.stringify(event.data));

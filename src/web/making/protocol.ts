@@ -1,6 +1,7 @@
 // What the app and its workers say to each other: plain data, so that it can cross between threads.
 import type { AgeHint, Parameter, Values } from '../../activities/index.ts';
 import type { Doubt } from '../../editing/index.ts';
+import type { OwnPicture } from '../../figures/index.ts';
 import type { Language } from '../../languages/index.ts';
 import type { Ink } from '../../page/index.ts';
 import type { ColourName } from '../../palette/index.ts';
@@ -35,6 +36,8 @@ export interface ActivityCard {
   readonly name: string;
   readonly about: string;
   readonly parameters: readonly ParameterCard[];
+  /** Whether its sheets can show pictures of the family's own. */
+  readonly takesOwnPictures: boolean;
   readonly steps: readonly StepCard[];
 }
 
@@ -189,6 +192,8 @@ export type PressOrder = PressWhat & {
   readonly as: PressAs;
   /** What its pages and its news are written in. */
   readonly language: Language;
+  /** The family's own pictures, of which the pages may show some. */
+  readonly ownPictures: readonly OwnPicture[];
   /** What the 50 mm line measures on the printer of this device; absent: it prints true size. */
   readonly measuredMm?: number;
 };

@@ -13,7 +13,7 @@ export function entriesOfCode(code: string): Result<Entries> {
   const read = readCode(code);
   if (!read.ok) return read;
   const { activity, step, values, seed, tasks, page, print, ...extras } = read.value;
-  const { colours, letters, hand, size, ink, edits } = extras;
+  const { colours, pictures, letters, hand, size, ink, edits } = extras;
   return accept({
     activity,
     step,
@@ -27,6 +27,8 @@ export function entriesOfCode(code: string): Result<Entries> {
     print,
     ...(edits === undefined ? {} : { changed: [changedText(1, code.trim().toUpperCase())] }),
     ...(colours === undefined ? {} : { colours }),
+    ...(pictures === undefined ? {} : { pictures: pictures.ids }),
+    ...(pictures?.alone ? { onlyOwn: true } : {}),
     ...(letters === undefined ? {} : { letters }),
     ...(hand === undefined ? {} : { hand }),
     ...(size === undefined ? {} : { size }),

@@ -49,6 +49,8 @@ export function readAddress(hash: string, seed: number): Entries {
     orientation: word('orientation'),
     print: word('print'),
     ...(query.get('colours') ? { colours: query.get('colours')?.split(',') ?? [] } : {}),
+    ...(query.get('pictures') ? { pictures: query.get('pictures')?.split(',') ?? [] } : {}),
+    ...(query.get('onlyOwn') === 'true' ? { onlyOwn: true } : {}),
     ...(query.has('toCut') ? { toCut: (query.get('toCut') ?? '').split(',') } : {}),
     ...Object.fromEntries(
       [...LAYOUT_CHOICES, 'letters', 'ownLetters', 'made', 'quick'].flatMap((name) => {

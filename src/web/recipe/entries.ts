@@ -18,6 +18,10 @@ export interface Entries {
   readonly print: string;
   /** The only colours, by name; absent: all. */
   readonly colours?: readonly string[];
+  /** Numbers of the family's own pictures that the sheets may show; absent: none. */
+  readonly pictures?: readonly string[];
+  /** These pictures alone. */
+  readonly onlyOwn?: true;
   /** The letters that contents of letters are about, each once and in order, so that they tell no name; absent: all. */
   readonly letters?: string;
   /** Whether each child of a group has the letters of its own name (`yes`); absent: not. */
@@ -113,6 +117,17 @@ export function withChange(entries: Entries, name: string, value: Value): Entrie
 export function withColours(entries: Entries, colours: readonly string[]): Entries {
   const { colours: _colours, ...others } = entries;
   return colours.length === 0 ? others : { ...others, colours };
+}
+
+/** With these pictures of the family's own, beside the others or alone; the page advises how many tasks. */
+export function withPictures(
+  entries: Entries,
+  pictures: readonly string[],
+  onlyOwn: boolean,
+): Entries {
+  const { pictures: _pictures, onlyOwn: _onlyOwn, ...others } = withoutTasks(entries);
+  if (pictures.length === 0) return others;
+  return { ...others, pictures, ...(onlyOwn ? { onlyOwn } : {}) };
 }
 
 /** About these letters of a name, told without their order; about all for a name of none. */

@@ -9,6 +9,7 @@ import {
   type Id,
   idsOfChild,
   idsOfDemo,
+  idsOfPicture,
   merged,
   newId,
   readEntry,
@@ -31,6 +32,8 @@ export interface RecordStore {
   readonly merge: (entries: readonly Entry[]) => Promise<Result<number>>;
   /** Deletes for good all entries of a child; answers how many. A backup file that holds them still does. */
   readonly deleteChild: (child: Id) => Promise<Result<number>>;
+  /** Deletes for good a picture of the family's own, and answers its entries, with which `merge` brings it back. */
+  readonly deletePicture: (picture: string) => Promise<Result<readonly Entry[]>>;
   /** Deletes for good the invented group; answers how many entries that were. */
   readonly deleteDemo: () => Promise<Result<number>>;
   /** Calls back after each change, in this tab or another; the answer ends that. */
@@ -62,6 +65,7 @@ export function openRecordStore(options: StoreOptions = {}): RecordStore {
     merge: (coming) => change((entries) => mergeAll(entries, coming)),
     deleteChild: (child) =>
       change((entries) => deleteThose(entries, (all) => idsOfChild(all, child))),
+    deletePicture: (picture) => change((entries) => takePicture(entries, picture)),
     deleteDemo: () => change((entries) => deleteThose(entries, idsOfDemo)),
     onChange: changes.listen,
     close: () => {
@@ -104,4 +108,11 @@ async function deleteThose(
   const ids = idsOf(await entries.getAll());
   await Promise.all(ids.map((id) => entries.delete(id)));
   return accept(ids.length);
+}
+
+async function takePicture(entries: Entries, picture: string): Promise<Result<readonly Entry[]>> {
+  const all = await entries.getAll();
+  const ids = idsOfPicture(all, picture);
+  await Promise.all(ids.map((id) => entries.delete(id)));
+  return accept(all.filter(({ id }) => ids.includes(id)));
 }

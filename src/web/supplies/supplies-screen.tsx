@@ -12,6 +12,8 @@ import { objectionOf } from '../children/use-records.ts';
 import { useSaid } from '../children/use-said.ts';
 import type { Catalogue } from '../making/protocol.ts';
 import { useKept } from '../offline/kept.ts';
+import OwnPictures from '../pictures/own-pictures.tsx';
+import { words as pictures } from '../pictures/words.ts';
 import type { StockReply } from '../planning/cards.ts';
 import { words as planning } from '../planning/words.ts';
 import type { ScreenProps } from '../screen-props.ts';
@@ -41,6 +43,8 @@ export default function SuppliesScreen({ planner, catalogue }: ScreenProps) {
               onSaved={(id) => say({ text: words.saved, undo: id })}
             />
           )}
+          <h2>{pictures.title}</h2>
+          <OwnPictures />
         </>
       )}
     </RecordsMain>

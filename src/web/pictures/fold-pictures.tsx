@@ -1,0 +1,41 @@
+// Make's place for the family's own pictures, folded away and fetched when it is opened.
+import { lazy, Suspense, useState } from 'react';
+import { Fold } from '../fold.tsx';
+import { type Entries, withChange, withPictures } from '../recipe/entries.ts';
+import type { ControlsProps } from '../sentence/shell-controls.tsx';
+import { foldWords } from './fold-title.ts';
+
+const OwnPictures = lazy(() => import('./own-pictures.tsx'));
+
+/** Nothing where the activity takes no pictures. */
+export function FoldPictures({ card, entries, inForce, edit }: ControlsProps) {
+  const [isOpen, setOpen] = useState(false);
+  const content = card.parameters.find(({ name }) => name === 'content');
+  if (!(content && 'pictures' in content.choices)) return null;
+  const change = (chosen: readonly string[], alone: boolean) => {
+    const next: Entries = withPictures(entries, chosen, alone);
+    const isAbout = chosen.length === 0 || inForce.content === 'pictures';
+    edit(isAbout ? next : withChange(next, 'content', 'pictures'));
+  };
+  const sheets = {
+    chosen: entries.pictures ?? [],
+    alone: entries.onlyOwn === true,
+    onChange: change,
+  };
+  return (
+    <Fold
+      className="more"
+      title={foldWords.title}
+      level={2}
+      isExpanded={isOpen}
+      onExpandedChange={setOpen}
+    >
+      {isOpen ? (
+        <Suspense fallback={<p aria-busy="true">{foldWords.looking}</p>}>
+          {card.takesOwnPictures ? null : <p>{foldWords.notHere}</p>}
+          <OwnPictures {...(card.takesOwnPictures ? { sheets } : {})} />
+        </Suspense>
+      ) : null}
+    </Fold>
+  );
+}
