@@ -19,10 +19,13 @@ export const SCRIPTS: Readonly<Record<ScriptPool, string>> = {
   'arabic-letters-with-hamza': table.later['arabic-letters-with-hamza'],
 };
 
-/** The numerals 0 to 9 of other scripts. */
+/** The Arabic-Indic nought is a dot, too small to be pointed at among the others. */
+const NOUGHT = '٠';
+
+/** The numerals 0 to 9 of other scripts; of the Arabic-Indic ones those from 1 on. */
 export const NUMERAL_SCRIPTS: Readonly<Record<NumeralPool, string>> = {
   'devanagari-numerals': devanagari,
-  'arabic-indic-numerals': arabicIndic,
+  'arabic-indic-numerals': arabicIndic.replace(NOUGHT, ''),
 };
 
 const LETTERS: Readonly<Record<string, string>> = table.letters;

@@ -9,7 +9,7 @@ import { type Catalogue, LANGUAGES, loadAllCatalogues } from '../../src/language
 const ENGLISH: Catalogue = { ...englishMessages(), ...englishMessagesOfTheApp() };
 
 /** What a message may use beyond the places of its English one; the head of each file of messages tells which. */
-const GRAMMAR = ['gender', 'case', 'count'];
+const GRAMMAR = ['gender', 'case', 'count', 'reading'];
 
 beforeAll(loadAllCatalogues);
 
