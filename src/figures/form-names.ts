@@ -64,11 +64,14 @@ export const SCRIPT_LETTERS = Object.fromEntries(
   Object.entries(SCRIPTS).map(([pool, characters]) => [pool, lettersIn(characters)]),
 ) as unknown as Readonly<Record<ScriptPool, readonly Letter[]>>;
 
-/** The numerals of the other scripts, from 0 to 9, by pool. */
+/** The Arabic-Indic nought is a dot, too small to be pointed at among the others. */
+const MERE_DOT = '٠';
+
+/** The numerals of the other scripts, by pool. */
 export const SCRIPT_NUMERALS = Object.fromEntries(
   Object.entries(NUMERAL_SCRIPTS).map(([pool, characters]) => [
     pool,
-    [...characters].map((character): Numeral => `numeral-${character}`),
+    [...characters.replace(MERE_DOT, '')].map((character): Numeral => `numeral-${character}`),
   ]),
 ) as unknown as Readonly<Record<NumeralPool, readonly Numeral[]>>;
 

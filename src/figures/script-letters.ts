@@ -19,13 +19,10 @@ export const SCRIPTS: Readonly<Record<ScriptPool, string>> = {
   'arabic-letters-with-hamza': table.later['arabic-letters-with-hamza'],
 };
 
-/** The Arabic-Indic nought is a dot, too small to be pointed at among the others. */
-const NOUGHT = '٠';
-
-/** The numerals 0 to 9 of other scripts; of the Arabic-Indic ones those from 1 on. */
+/** The numerals 0 to 9 of other scripts. */
 export const NUMERAL_SCRIPTS: Readonly<Record<NumeralPool, string>> = {
   'devanagari-numerals': devanagari,
-  'arabic-indic-numerals': arabicIndic.replace(NOUGHT, ''),
+  'arabic-indic-numerals': arabicIndic,
 };
 
 const LETTERS: Readonly<Record<string, string>> = table.letters;
