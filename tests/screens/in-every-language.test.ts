@@ -57,9 +57,9 @@ test('a language is chosen at the foot, and app, page and description speak it a
   const page = await app.open('seed=7');
   const choice = page.locator('.language select');
   for (const [language, word] of [
-    ['es', 'colores'],
-    ['hi', 'डिब्ब'],
-    ['ar', 'مربع'],
+    ['es', 'recuadros'],
+    ['hi', 'डिब्बे'],
+    ['ar', 'صناديق'],
   ] as const) {
     await choice.selectOption(language);
     await page.locator(`html[lang="${language}"]`).waitFor();
