@@ -55,7 +55,9 @@ describe.each(LANGUAGES.filter((language) => language !== 'en'))('%s', (language
   test('has each plural form that counts up to two hundred need', () => {
     const rules = new Intl.PluralRules(language);
     const needed = new Set(Array.from({ length: 200 }, (_, less) => rules.select(less + 1)));
-    const faults = wrong((message) => {
+    const faults = wrong((message, english) => {
+      // Where not even English has forms, a number is told apart and nothing agrees with it.
+      if (pluralsOf(english, 'en').every((forms) => !forms.includes('one'))) return undefined;
       const missing = pluralsOf(message, language).flatMap((forms) =>
         [...needed].filter((form) => !forms.includes(form)),
       );
