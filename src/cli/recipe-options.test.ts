@@ -37,7 +37,10 @@ describe('the options of a pack', () => {
       { code: 'not-a-choice', at: '--colours', got: 'blu' },
     ]);
     expect(refusalsOf({ colours: 'red' })).toMatchObject([
-      { at: 'by-key › response', because: 'only 1 colour is at hand' },
+      {
+        at: 'by-key › response',
+        because: { space: 'reasons', key: 'colours.few', values: { count: 1 } },
+      },
     ]);
   });
 

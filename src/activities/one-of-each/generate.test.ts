@@ -10,7 +10,7 @@ import { PARAMETERS, type Printed } from './task.ts';
 import { makeTasks } from './tasks-to-test.ts';
 import { emptyRange } from './ways.ts';
 
-const MADE = makeTasks(250, testSeed('one-of-each, generated tasks'));
+const MADE = makeTasks(450, testSeed('one-of-each, generated tasks'));
 const keyOf = (figure: Figure | null) => JSON.stringify(figure);
 
 /** The rows, columns and blocks of a grid filled by its key. */
