@@ -99,7 +99,7 @@ function resultWords({ say, under, language }: Telt) {
     undoOf: (what: string) => say('undoOf', { what }),
     results: (child: string) => say('results', { child }),
     sheetName: (activity: string, step: number) => say('sheetName', { activity, step }),
-    sheetOfCode: (code: string) => say('sheetOfCode', { code: codeIn(languageNow(), code) }),
+    sheetOfCode: (code: string) => say('sheetOfCode', { code: codeIn(language, code) }),
     inCounts,
     insteadOf: (number: number, label: string) => say('insteadOf', { number, label }),
     helpWas: (help: HelpLevel) => say('helpWas', { help: helps[help] }),
