@@ -18,7 +18,7 @@ import { type Limits, refusalsWithColours } from './colours-at-hand.ts';
 import type { Decision } from './decision.ts';
 import type { Features } from './features.ts';
 import { styleForTask } from './ink-saving.ts';
-import { drawnFor, piecesFor } from './mirrored-task.ts';
+import { drawnFor, laidOutFor, piecesFor } from './mirrored-task.ts';
 import { type ParameterSpecs, readValues, type Values, type ValuesOf } from './parameters.ts';
 import type { Piece } from './pieces.ts';
 import type { Size } from './size.ts';
@@ -242,7 +242,7 @@ export function defineActivity<const Id extends string, const S extends Paramete
     features: (printed) => parts.features(printed as P),
     chance: (printed) => Math.min(MOST_CHANCE, parts.chance(printed as P)),
     decisions: (task) => parts.decisions?.(task.printed as P, task.answer as A) ?? [],
-    room: (printed, style) => parts.room(printed as P, style),
+    room: (printed, style) => parts.room(printed as P, style && laidOutFor(style)),
     draw: (task, size, style, withAnswer) => {
       const printed = task.printed as P;
       const inked = styleForTask(printed, style, parts.hangsOnFilling?.(printed));

@@ -11,6 +11,11 @@ import {
 import type { Piece } from './pieces.ts';
 import type { Size } from './size.ts';
 
+/** The style for which a task is laid out, before its places are mirrored where the language asks for that. */
+export function laidOutFor(style: PrintStyle): PrintStyle {
+  return isMirrored(style.language) ? beforeMirroring(style) : style;
+}
+
 /** The task as it is drawn for a language; on its page it is one whole that only moves. */
 export function drawnFor(
   style: PrintStyle,
@@ -18,7 +23,7 @@ export function drawnFor(
   draw: (style: PrintStyle) => Group,
 ): Group {
   if (!isMirrored(style.language)) return draw(style);
-  return kept(mirrored(draw(beforeMirroring(style)), widthMm / 2), widthMm / 2);
+  return kept(mirrored(draw(laidOutFor(style)), widthMm / 2), widthMm / 2);
 }
 
 /** The pieces with their places on the task as it is drawn for a language. */
@@ -28,7 +33,7 @@ export function piecesFor(
   pieces: (style: PrintStyle) => readonly Piece[],
 ): readonly Piece[] {
   if (!isMirrored(style.language)) return pieces(style);
-  return pieces(beforeMirroring(style)).map(({ isInKept = false, ...piece }) => {
+  return pieces(laidOutFor(style)).map(({ isInKept = false, ...piece }) => {
     const middle = piece.widthMm / 2;
     const { drawing, place } = piece;
     return {

@@ -119,7 +119,7 @@ function fullPage(plan: CardPlan | undefined): CardPlan {
 }
 
 function drawnAsOnSheet(sheet: Sheet, language: Language): readonly DrawnTask[] {
-  return placedTasks(sheet).map(({ task, size, times }) => {
+  return placedTasks(sheet, language).map(({ task, size, times }) => {
     const { drawing, ink } = drawnTask(sheet, task, size, language);
     return {
       drawing: times === 1 ? drawing : { ...drawing, transform: scaleBy(times) },
@@ -135,7 +135,7 @@ function drawnAsOnSheet(sheet: Sheet, language: Language): readonly DrawnTask[] 
 
 function drawnAtLeast(sheet: Sheet, language: Language): readonly DrawnTask[] {
   const { room } = activityOf(sheet.spec.activity);
-  const style = styleOf(sheet.spec);
+  const style = styleOf(sheet.spec, language);
   return sheet.tasks.map((task) => drawnTask(sheet, task, room(task.printed, style), language));
 }
 

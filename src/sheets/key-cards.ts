@@ -79,7 +79,7 @@ interface Key {
 /** For each task its key or model; undefined where it has none, or several things of that kind. */
 function keysOf(sheet: Sheet, language: Language): readonly (Key | undefined)[] {
   const { spec } = sheet;
-  return placedTasks(sheet).map(({ task, size, times }) => {
+  return placedTasks(sheet, language).map(({ task, size, times }) => {
     const drawn = activityOf(spec.activity).draw(task, size, styleOf(spec, language), false);
     const [found, ...others] = groupsWithRole(drawn, LOOKED_BACK_AT, scaleBy(times));
     return found && others.length === 0 ? keyOf(found) : undefined;

@@ -17,7 +17,7 @@ const NUMBER_EM_MM = 3.6;
 /** The pieces of each task, in the order of the answer, those that belong nowhere last; none: an empty list for it. */
 export function piecesOf(sheet: Sheet, language: Language = 'en'): readonly (readonly Piece[])[] {
   const { spec } = sheet;
-  return placedTasks(sheet).map(({ task, size, times }) =>
+  return placedTasks(sheet, language).map(({ task, size, times }) =>
     activityOf(spec.activity)
       .pieces(task, size, styleOf(spec, language))
       .map((piece) => (times === 1 ? piece : enlarged(piece, times))),

@@ -1,5 +1,5 @@
 // Where the tasks of a sheet stand on its page.
-import { activityOf, type Size, type Task } from '../activities/index.ts';
+import { activityOf, type Language, type Size, type Task } from '../activities/index.ts';
 import { type Area, sheetArea } from '../page/index.ts';
 import { arrangeTasks } from './arrange.ts';
 import { enlargedRooms, enlargementIn } from './large.ts';
@@ -15,19 +15,60 @@ export interface PlacedTask {
   readonly times: number;
 }
 
-/** In the order of the sheet; a defect where they have no room. */
-export function placedTasks({ spec, code, tasks }: Sheet): readonly PlacedTask[] {
-  const { activity, page, size } = spec;
-  const style = styleOf(spec);
-  const rooms = tasks.map((task) => activityOf(activity).room(task.printed, style));
-  const area = sheetArea(page.paper, page.orientation, page.margin);
-  const places = arrangeTasks(enlargedRooms(rooms, size), area);
-  if (!places) throw new Error(`sheet ${code}: its tasks have no room on its page`);
-  const times = enlargementIn(rooms, places, size);
+/** In the order of the sheet, as they are read in the language; a defect where they have no room. */
+export function placedTasks(sheet: Sheet, language?: Language): readonly PlacedTask[] {
+  const { spec, code, tasks } = sheet;
+  const area = sheetArea(spec.page.paper, spec.page.orientation, spec.page.margin);
+  const ground: Ground = { area, size: spec.size };
+  const usual = arranged(roomsIn(sheet), ground);
+  if (!usual) throw new Error(`sheet ${code}: its tasks have no room on its page`);
+  const rooms = roomsIn(sheet, language);
+  const places = isRoomFor(rooms, usual) ? usual : (rearranged(rooms, ground) ?? usual);
   return tasks.flatMap((task, index) => {
-    const place = places[index];
-    if (!place) return [];
-    const drawnAt = { widthMm: place.width / times, heightMm: place.height / times };
-    return [{ task, place, size: drawnAt, times }];
+    const placed = places[index];
+    return placed ? [{ task, ...placed }] : [];
+  });
+}
+
+type Placed = Omit<PlacedTask, 'task'>;
+
+interface Ground {
+  readonly area: Area;
+  readonly size: Sheet['spec']['size'];
+}
+
+function roomsIn({ spec, tasks }: Sheet, language?: Language): readonly Size[] {
+  const { room } = activityOf(spec.activity);
+  return tasks.map((task) => room(task.printed, styleOf(spec, language)));
+}
+
+function arranged(
+  rooms: readonly Size[],
+  { area, size }: Ground,
+  needed = enlargedRooms(rooms, size),
+): readonly Placed[] | undefined {
+  const places = arrangeTasks(needed, area);
+  if (!places) return undefined;
+  const times = enlargementIn(rooms, places, size);
+  return places.map((place) => {
+    return { place, times, size: { widthMm: place.width / times, heightMm: place.height / times } };
+  });
+}
+
+/**
+ * Which tasks a sheet has must not hang on its language. So where their layout in another language needs other places,
+ * they get them; and where these leave less room for large print, it is as large as it can be.
+ */
+function rearranged(rooms: readonly Size[], ground: Ground): readonly Placed[] | undefined {
+  return arranged(rooms, ground) ?? arranged(rooms, ground, rooms);
+}
+
+/** Places are sums, which may differ in their last digits. */
+const SLACK_MM = 0.001;
+
+function isRoomFor(rooms: readonly Size[], places: readonly Placed[]): boolean {
+  return rooms.every(({ widthMm, heightMm }, index) => {
+    const at = places[index]?.size ?? { widthMm: 0, heightMm: 0 };
+    return widthMm <= at.widthMm + SLACK_MM && heightMm <= at.heightMm + SLACK_MM;
   });
 }

@@ -66,7 +66,7 @@ export function taskGroups(
   language: Language = 'en',
 ): readonly Group[] {
   const { page } = sheet.spec;
-  const placed = placedTasks(sheet);
+  const placed = placedTasks(sheet, language);
   const tasks = placed.map((each, index) =>
     drawTask(sheet, each, withAnswers && !isInDoubt(sheet, index), language),
   );

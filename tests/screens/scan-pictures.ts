@@ -2,6 +2,7 @@
 import { writeFileSync } from 'node:fs';
 import { Resvg } from '@resvg/resvg-js';
 import { renderSVG } from 'uqr';
+import type { Language } from '../../src/languages/index.ts';
 import { svgOf } from '../../src/press/index.ts';
 import { makeSheet, readCode, sheetPage } from '../../src/sheets/index.ts';
 
@@ -21,11 +22,11 @@ export interface Lie {
 }
 
 /** The page of the sheet that a code stands for, as SVG at 150 dpi, and its size in pixels. */
-function pageOf(code: string): Size & { readonly svg: string } {
+function pageOf(code: string, language?: Language): Size & { readonly svg: string } {
   const spec = readCode(code);
   const made = spec.ok ? makeSheet(spec.value) : spec;
   if (!made.ok) throw new Error(JSON.stringify(made.refusals));
-  const page = sheetPage(made.value);
+  const page = sheetPage(made.value, language);
   const pixels = (mm: number) => Math.round((mm / 25.4) * PHOTO_DPI);
   const { width, height } = { width: pixels(page.widthMm), height: pixels(page.heightMm) };
   const svg = svgOf(page).replace(
@@ -44,9 +45,9 @@ export function scanOf(code: string): Buffer {
   return drawn(pageOf(code).svg).asPng();
 }
 
-/** The page on a table that is larger than it: turned, and in poor light. */
-export function photoOf(code: string, lie: Lie): Buffer {
-  const page = pageOf(code);
+/** The page on a table that is larger than it: turned, and in poor light; in a language whose catalogue is there. */
+export function photoOf(code: string, lie: Lie, language?: Language): Buffer {
+  const page = pageOf(code, language);
   const size = { width: 2000, height: 2800 };
   return drawn(onTable(size, centred(page.svg, page, size), lie)).asPng();
 }

@@ -27,8 +27,10 @@ export function leastSize(printed: Printed, hand?: Hand): Size {
 }
 
 /**
- * The two pictures in the middle of `size`, which is at least the least size for one of the hands. Where a mirrored page
- * has only the room of the other hand's layout, that is taken, the first picture away from the hand that writes.
+ * The two pictures in the middle of `size`, which is at least the least size for one of the hands. A mirrored page may
+ * have room for the other hand's layout alone. Where that puts the pictures beside each other for a hand that would lie
+ * on the first, a hand that rings or crosses has the first away from it; a finger that points lies on nothing, and finds
+ * the first where reading begins.
  */
 export function planPage(
   printed: Printed,
@@ -36,8 +38,9 @@ export function planPage(
   hand?: Hand,
 ): readonly [ScenePlan, ScenePlan] {
   if (fits(leastSize(printed, hand), size)) return plannedFor(printed, size, hand);
-  const [left, right] = plannedFor(printed, size, hand === 'left' ? undefined : 'left');
-  return isBeside(printed, hand) ? [left, right] : [right, left];
+  const [one, other] = plannedFor(printed, size, hand === 'left' ? undefined : 'left');
+  const isPointed = (printed.response ?? 'point') === 'point';
+  return isPointed || isBeside(printed, hand) ? [one, other] : [other, one];
 }
 
 /** Sizes that come from sums may differ in their last digits. */

@@ -1,5 +1,6 @@
 // What the Record screen says; fetched with it.
 import type { Deed } from '../../activities/index.ts';
+import { codeIn } from '../../page/index.ts';
 import type {
   ColourVision,
   HelpLevel,
@@ -98,7 +99,7 @@ function resultWords({ say, under, language }: Telt) {
     undoOf: (what: string) => say('undoOf', { what }),
     results: (child: string) => say('results', { child }),
     sheetName: (activity: string, step: number) => say('sheetName', { activity, step }),
-    sheetOfCode: (code: string) => say('sheetOfCode', { code }),
+    sheetOfCode: (code: string) => say('sheetOfCode', { code: codeIn(language, code) }),
     inCounts,
     insteadOf: (number: number, label: string) => say('insteadOf', { number, label }),
     helpWas: (help: HelpLevel) => say('helpWas', { help: helps[help] }),
