@@ -47,7 +47,11 @@ export function App({ maker, planner, newer }: AppProps) {
       <footer className="foot">
         <LanguageChoice language={language} />
         <p>{words.local}</p>
-        {catalogue === undefined ? null : <p>{catalogue.credit}.</p>}
+        {catalogue === undefined ? null : (
+          <p>
+            <bdi lang="en">{catalogue.credit}.</bdi>
+          </p>
+        )}
       </footer>
     </I18nProvider>
   );
