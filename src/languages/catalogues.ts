@@ -30,6 +30,11 @@ export async function loadCatalogue(language: Language): Promise<void> {
   registerCatalogue(language, (await fetch()).default);
 }
 
+/** Those whose catalogues are there: what was said in another language, and when, is not known here. */
+export function loadedLanguages(): readonly Language[] {
+  return LANGUAGES.filter((language) => registered.has(language));
+}
+
 /** For programs that may speak any language at any time. */
 export async function loadAllCatalogues(): Promise<void> {
   await Promise.all(LANGUAGES.map(loadCatalogue));

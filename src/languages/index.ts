@@ -3,6 +3,7 @@ export {
   type Catalogue,
   loadAllCatalogues,
   loadCatalogue,
+  loadedLanguages,
   registerCatalogue,
 } from './catalogues.ts';
 export { isLanguage, LANGUAGES, type Language } from './language.ts';

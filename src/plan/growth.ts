@@ -1,5 +1,7 @@
 // How a child is getting on: each skill over time with how sure that is, and what is mixed up with what.
 import { ACTIVITY_IDS, type ActivityId, SKILLS, type Skill } from '../activities/index.ts';
+import { colourName } from '../figures/index.ts';
+import type { Language } from '../languages/index.ts';
 import { abilityOf, type ConfusionRow, confusionsIn, riseOver } from '../learner/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import type { Day } from '../records/index.ts';
@@ -74,14 +76,20 @@ interface TrendFacts {
 }
 const UNKNOWN: TrendFacts = { trend: 'unknown', hasFallen: false };
 
-/** What the records of a child say on the evening of `day`. */
-export function growthOf(planner: Planner, known: Known, day: Day, wishes: Wishes): Growth {
+/** What the records of a child say on the evening of `day`, with pairs named in `language`. */
+export function growthOf(
+  planner: Planner,
+  known: Known,
+  day: Day,
+  wishes: Wishes,
+  language: Language = 'en',
+): Growth {
   const setting = settingFor(planner, known, addDays(day, 1), wishes);
   const { given, unread } = setting.standing;
   const believed = believedAfter(setting.standing, known.child.birthMonth);
   const skills = SKILLS.map((skill) => skillGrowth(skill, believed, setting));
   const recent = given.filter(({ result }) => result.day > addDays(day, -PAIRS_FOR_DAYS));
-  const pairs = confusionsIn(looksOf(recent)).filter(({ times }) => times > 0);
+  const pairs = confusionsIn(looksOf(recent, language)).filter(({ times }) => times > 0);
   const days = [...new Set(given.map(({ result }) => result.day))];
   const [from, to] = [days[0], days.at(-1)];
   return {
@@ -93,7 +101,7 @@ export function growthOf(planner: Planner, known: Known, day: Day, wishes: Wishe
     skills,
     trend: trendOf(given, setting.standing).trend,
     pairs,
-    watch: watchOf(skills, pairs),
+    watch: watchOf(skills, pairs, language),
   };
 }
 
@@ -154,8 +162,13 @@ function trendOf(own: readonly GivenSheet[], { belief }: Standing): TrendFacts {
  * Patterns of the kind that a professional should look at: two colours or another pair taken for each other more than
  * by chance, or a skill that has clearly fallen over weeks. None says why it is so.
  */
-function watchOf(skills: readonly SkillGrowth[], pairs: readonly ConfusionRow[]): readonly Watch[] {
-  const isColour = (name: string) => (COLOUR_NAMES as readonly string[]).includes(name);
+function watchOf(
+  skills: readonly SkillGrowth[],
+  pairs: readonly ConfusionRow[],
+  language: Language,
+): readonly Watch[] {
+  const colourNames = COLOUR_NAMES.map((colour) => colourName(colour, language));
+  const isColour = (name: string) => colourNames.includes(name);
   const shown = pairs.filter(({ isConfused }) => isConfused);
   const colours = shown.filter(({ pair }) => pair.every(isColour));
   return [

@@ -2,7 +2,8 @@
 import { describe, expect, test } from 'vitest';
 import { type ActivityId, activityOf, type Option } from '../activities/index.ts';
 import { type Figure, figureName } from '../figures/index.ts';
-import { confusionsIn } from '../learner/index.ts';
+import { loadCatalogue } from '../languages/index.ts';
+import { confusionsIn, type Look } from '../learner/index.ts';
 import type { Instead, ResultInView } from '../records/index.ts';
 import { DEFAULT_PAGE, DEFAULT_PRINT, makeSheet } from '../sheets/index.ts';
 import { looksOf } from './looks.ts';
@@ -72,6 +73,20 @@ describe('a wrong choice that was tapped', () => {
     });
     const rows = confusionsIn(looksOf([sheet])).filter(({ times }) => times > 0);
     expect(rows.map(({ times }) => times)).toEqual([1]);
+  });
+
+  test('counts by the name it was given in another language, and pairs are named in the one that reads', async () => {
+    await loadCatalogue('es');
+    const sheet = given('by-key', 'shapes', 5, (options, about) => {
+      const wrong = options.find(({ isRight }) => !isRight);
+      if (!wrong || about === undefined) return undefined;
+      return { place: about, label: figureName(wrong.figure, 'es') };
+    });
+    const chosen = (looks: readonly Look[]) => looks.flatMap((look) => look.chosen ?? []);
+    const [english, spanish] = [looksOf([sheet]), looksOf([sheet], 'es')].map(chosen);
+    expect(english).toHaveLength(1);
+    expect(spanish).toHaveLength(1);
+    expect(spanish).not.toEqual(english);
   });
 
   test('counts nothing where what was tapped is right, or is nowhere on the sheet', () => {

@@ -1,6 +1,7 @@
 // Answers the questions of the screens about children with the core; never throws.
 
 import { accept } from '../../base/index.ts';
+import { LANGUAGES, loadCatalogue } from '../../languages/index.ts';
 import { loadDemo, newPlanner } from '../../plan/index.ts';
 import type { Day } from '../../records/index.ts';
 import type { Question } from '../asking/talk.ts';
@@ -18,9 +19,15 @@ const planner = newPlanner();
 type PlanReply = PlanTalk[keyof PlanTalk]['reply'];
 
 export function answer(question: Question<PlanTalk>): PlanReply | Promise<PlanReply> {
-  return question.kind === 'demo'
-    ? demoGroup(question.day)
-    : replyOrBroken(() => answered(question));
+  if (question.kind === 'demo') return demoGroup(question.day);
+  if (question.kind === 'growth') return growth(question);
+  return replyOrBroken(() => answered(question));
+}
+
+/** What was noted by name may have been said in any language; one that cannot be fetched is not read. */
+async function growth(question: Extract<Question<PlanTalk>, { readonly kind: 'growth' }>) {
+  await Promise.allSettled(LANGUAGES.map(loadCatalogue));
+  return replyOrBroken(() => replyOf(growthView(planner, question), ''));
 }
 
 /** Fetched only here, since few look at it. */
@@ -29,7 +36,9 @@ async function demoGroup(day: Day): Promise<PlanReply> {
   return replyOrBroken(() => replyOf(accept(demoEntries(day)), ''));
 }
 
-function answered(question: Exclude<Question<PlanTalk>, { readonly kind: 'demo' }>): PlanReply {
+function answered(
+  question: Exclude<Question<PlanTalk>, { readonly kind: 'demo' | 'growth' }>,
+): PlanReply {
   switch (question.kind) {
     case 'sheet':
       return replyOf(sheetOfCode(question.code), '');
@@ -43,8 +52,6 @@ function answered(question: Exclude<Question<PlanTalk>, { readonly kind: 'demo' 
       return replyOf(weekCards(planner, question), '');
     case 'cards':
       return replyOf(standingCards(planner, question), '');
-    case 'growth':
-      return replyOf(growthView(planner, question), '');
     case 'stock':
       return replyOf(stockView(question), '');
     case 'uses':

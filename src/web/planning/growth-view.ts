@@ -12,7 +12,7 @@ export function growthView(
 ): Result<GrowthView> {
   const known = knownIn(records, child);
   if (!known.ok) return known;
-  const growth = growthOf(planner, known.value, day, wishesOf(wishes));
+  const growth = growthOf(planner, known.value, day, wishesOf(wishes), languageNow());
   return accept({ ...growth, skills: growth.skills.map(skillView) });
 }
 
