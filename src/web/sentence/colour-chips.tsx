@@ -5,6 +5,7 @@ import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
 import type { ColourCard } from '../making/protocol.ts';
 import { withColours } from '../recipe/entries.ts';
 import type { Edit } from '../recipe/use-recipe.ts';
+import { shared } from '../speaking/shared.ts';
 import { words } from '../words.ts';
 
 const NONE: readonly string[] = [];
@@ -43,7 +44,7 @@ export const ColourChips = memo(({ colours, chosen = NONE, edit }: ColourChipsPr
         {colours.map(({ name, hex }) => (
           <ToggleButton key={name} id={name} className="colour-chip">
             <span className="swatch" style={{ background: hex }} />
-            {name}
+            {shared.colour(name)}
           </ToggleButton>
         ))}
       </ToggleButtonGroup>

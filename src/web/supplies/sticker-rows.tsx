@@ -2,6 +2,7 @@
 import { Button } from 'react-aria-components/Button';
 import { TextField } from '../children/text-field.tsx';
 import type { Catalogue } from '../making/protocol.ts';
+import { shared } from '../speaking/shared.ts';
 import {
   changedRow,
   type StickerRow,
@@ -60,7 +61,9 @@ function Row({ row, number, colours, draft, change }: RowProps) {
           }}
         >
           {colours.map(({ name }) => (
-            <option key={name}>{name}</option>
+            <option key={name} value={name}>
+              {shared.colour(name)}
+            </option>
           ))}
         </select>
       </label>

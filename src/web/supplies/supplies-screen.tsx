@@ -17,6 +17,7 @@ import { words as pictures } from '../pictures/words.ts';
 import type { StockReply } from '../planning/cards.ts';
 import { words as planning } from '../planning/words.ts';
 import type { ScreenProps } from '../screen-props.ts';
+import { shared } from '../speaking/shared.ts';
 import { StickerRows } from './sticker-rows.tsx';
 import { readStockDraft, type StockDraft, stockEntryOf, wrongRow } from './stock-draft.ts';
 import { useStock } from './use-stock.ts';
@@ -101,7 +102,7 @@ function Things({
   readonly draft: StockDraft;
   readonly change: (draft: StockDraft) => void;
 }) {
-  const names = colours.map(({ name }) => [name, name] as const);
+  const names = colours.map(({ name }) => [name, shared.colour(name)] as const);
   return (
     <>
       <Chips
