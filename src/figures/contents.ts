@@ -33,6 +33,17 @@ export const LATER_CONTENT_IDS = [
   'arabic-indic-numerals',
 ] as const;
 
+/** Contents of letters and numerals of other scripts, and of Spanish, in the order in which codes count them. */
+export const SCRIPT_CONTENT_IDS = [
+  'cyrillic-capitals',
+  'cyrillic-small',
+  'greek-capitals',
+  'greek-small',
+  'devanagari-letters',
+  'arabic-letters',
+  ...LATER_CONTENT_IDS,
+] as const;
+
 export const CONTENT_IDS = [
   'colours',
   'shapes',
@@ -50,13 +61,7 @@ export const CONTENT_IDS = [
   'colours-and-sizes',
   'directions-and-colours',
   'shapes-colours-and-sizes',
-  'cyrillic-capitals',
-  'cyrillic-small',
-  'greek-capitals',
-  'greek-small',
-  'devanagari-letters',
-  'arabic-letters',
-  ...LATER_CONTENT_IDS,
+  ...SCRIPT_CONTENT_IDS,
 ] as const;
 export type ContentId = (typeof CONTENT_IDS)[number];
 

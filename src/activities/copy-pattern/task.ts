@@ -4,7 +4,7 @@ import {
   type ContentId,
   type Figure,
   figureSchema,
-  LATER_CONTENT_IDS,
+  SCRIPT_CONTENT_IDS,
 } from '../../figures/index.ts';
 
 /** What only a pattern has: dots of ink, cells filled to their edge, lines from point to point. */
@@ -25,13 +25,7 @@ export const CONTENTS = [
   'signs',
   'shapes-and-colours',
   'directions-and-colours',
-  'cyrillic-capitals',
-  'cyrillic-small',
-  'greek-capitals',
-  'greek-small',
-  'devanagari-letters',
-  'arabic-letters',
-  ...LATER_CONTENT_IDS,
+  ...SCRIPT_CONTENT_IDS,
 ] as const satisfies readonly ((typeof OWN_CONTENTS)[number] | ContentId)[];
 export type Content = (typeof CONTENTS)[number];
 

@@ -1,6 +1,6 @@
 // What a crossing-table task is: its parameters, what stands on paper, and the answer.
 import { z } from 'zod';
-import { type Figure, figureSchema, LATER_CONTENT_IDS } from '../../figures/index.ts';
+import { type Figure, figureSchema, SCRIPT_CONTENT_IDS } from '../../figures/index.ts';
 import { choice, type ValuesOf, whole } from '../parameters.ts';
 
 export const ID = 'crossing-table';
@@ -18,13 +18,7 @@ export const CONTENTS = [
   'signs',
   'dot-quantities',
   'textures',
-  'cyrillic-capitals',
-  'cyrillic-small',
-  'greek-capitals',
-  'greek-small',
-  'devanagari-letters',
-  'arabic-letters',
-  ...LATER_CONTENT_IDS,
+  ...SCRIPT_CONTENT_IDS,
 ] as const;
 
 export const FEWEST_LINES = 2;

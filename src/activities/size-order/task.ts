@@ -4,7 +4,7 @@ import {
   type ContentId,
   type Figure,
   figureSchema,
-  LATER_CONTENT_IDS,
+  SCRIPT_CONTENT_IDS,
 } from '../../figures/index.ts';
 import { choice, type ValuesOf, whole } from '../parameters.ts';
 
@@ -22,13 +22,7 @@ export const CONTENTS = [
   'small-letters',
   'numerals',
   'signs',
-  'cyrillic-capitals',
-  'cyrillic-small',
-  'greek-capitals',
-  'greek-small',
-  'devanagari-letters',
-  'arabic-letters',
-  ...LATER_CONTENT_IDS,
+  ...SCRIPT_CONTENT_IDS,
 ] as const satisfies readonly ContentId[];
 
 export const PARAMETERS = {
