@@ -3,14 +3,13 @@ import { type Activity, activityOf, type Task } from '../activities/index.ts';
 import { accept, type Refusal, type Result, refuse, type Told } from '../base/index.ts';
 import { readCode } from './code.ts';
 import { telling } from './defect.ts';
-import { readJson } from './json-text.ts';
 import { knowPictures } from './own-pictures.ts';
-import { type DifficultyFacts, difficultyFacts, PACK_CHARACTERS, taskText } from './pack-file.ts';
-import { difficultySchema, type PackFile, packSchema, type SheetFile } from './pack-schema.ts';
+import { type DifficultyFacts, difficultyFacts, taskText } from './pack-file.ts';
+import { difficultySchema, type PackFile, type SheetFile } from './pack-schema.ts';
+import { readPackText } from './pack-text.ts';
 import { pathText } from './path-text.ts';
 import { refusalsOf } from './schema-refusals.ts';
 import { makeSheet } from './sheet.ts';
-import { versionRefusal } from './version-refusal.ts';
 
 /** A task that is not certain. */
 export interface TaskFault {
@@ -47,15 +46,11 @@ export type OnChecked = (checked: number, all: number) => void;
 
 /** Proves every task of the file's text; refuses text that is no pack file, naming the path of each fault. */
 export function checkPackText(text: string, onChecked: OnChecked = () => {}): Result<Check> {
-  const json = readJson(text, 'pack', { characters: PACK_CHARACTERS });
-  if (!json.ok) return json;
-  const version = versionRefusal(json.value, 'pack');
-  if (version) return refuse(version);
-  const read = packSchema.safeParse(json.value);
-  if (!read.success) return refuse(...refusalsOf(read.error, json.value, 'pack'));
-  const unknown = knowPictures(read.data.pictures, 'pack');
+  const read = readPackText(text);
+  if (!read.ok) return read;
+  const unknown = knowPictures(read.value.pictures, 'pack');
   if (unknown.length > 0) return refuse(...unknown);
-  const sheets = readSheets(read.data);
+  const sheets = readSheets(read.value);
   return sheets.ok ? accept(checkSheets(sheets.value, onChecked)) : sheets;
 }
 
