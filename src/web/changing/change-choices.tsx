@@ -42,15 +42,7 @@ export function ChangeChoices({
         <Button className="chip" onPress={() => act({ kind: 'lock', at })}>
           {held?.isLocked ? words.unlock : words.lock}
         </Button>
-        <Button
-          className="chip"
-          onPress={() => {
-            onClose();
-            onSwap();
-          }}
-        >
-          {words.swap}
-        </Button>
+        <SwapChip onSwap={onSwap} onClose={onClose} />
         {offers?.canLeave ? (
           <Button className="chip" onPress={() => act({ kind: 'become', at, figure: null })}>
             {words.leave}
@@ -63,6 +55,21 @@ export function ChangeChoices({
         <Offers offers={offers} at={at} act={act} />
       )}
     </Drawer>
+  );
+}
+
+/** The drawer is out of the way while the other one is chosen. */
+export function SwapChip({ onSwap, onClose }: Pick<ChangeChoicesProps, 'onSwap' | 'onClose'>) {
+  return (
+    <Button
+      className="chip"
+      onPress={() => {
+        onClose();
+        onSwap();
+      }}
+    >
+      {words.swap}
+    </Button>
   );
 }
 

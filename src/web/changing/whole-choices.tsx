@@ -3,7 +3,7 @@ import type { RefObject } from 'react';
 import { Button } from 'react-aria-components/Button';
 import type { Deed, Spot } from '../../editing/index.ts';
 import type { Maker } from '../making/maker.ts';
-import { Drawer, Facts, Named, useOffers } from './change-choices.tsx';
+import { Drawer, Facts, Named, SwapChip, useOffers } from './change-choices.tsx';
 import type { HeldWhole } from './change-talk.ts';
 import type { Changing } from './use-changing.ts';
 import { words } from './words.ts';
@@ -45,15 +45,7 @@ export function WholeChoices(props: WholeChoicesProps) {
         >
           {isLocked ? words.unlockAll : words.lockAll}
         </Button>
-        <Button
-          className="chip"
-          onPress={() => {
-            onClose();
-            onSwap();
-          }}
-        >
-          {words.swap}
-        </Button>
+        <SwapChip onSwap={onSwap} onClose={onClose} />
         {shapes?.map(({ label, change }) => (
           <Button key={label} className="chip" onPress={() => act({ kind: 'shape', at, change })}>
             {label}

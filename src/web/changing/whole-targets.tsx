@@ -1,9 +1,9 @@
 // A handle at each box, entry of a key and the like, by which it is chosen as one.
 import { Fragment } from 'react';
 import { Button } from 'react-aria-components/Button';
+import { styleOf } from '../table/target-style.ts';
 import type { HeldTask, HeldWhole } from './change-talk.ts';
 import type { Handle } from './handles.ts';
-import { styleOf } from './target-style.ts';
 import { words } from './words.ts';
 
 /** One of the wholes of a task, by its index among them. */

@@ -7,6 +7,7 @@ import { Popover } from 'react-aria-components/Popover';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { Toolbar } from 'react-aria-components/Toolbar';
 import type { TapTask } from '../planning/cards.ts';
+import { styleOf } from '../table/target-style.ts';
 import { notedIn, type ResultDraft, tapRight, tapWrong } from './result-draft.ts';
 import { markNames } from './tap-names.ts';
 import type { Box } from './targets.ts';
@@ -116,15 +117,4 @@ function About({ task, name, style, noted, about, onChoose }: AboutProps) {
       </Popover>
     </MenuTrigger>
   );
-}
-
-/** In shares of the page, so that it stays at its figure however big the page is shown. */
-function styleOf({ x, y, width, height }: Box): CSSProperties {
-  const share = (mm: number, side: 'width' | 'height') => `calc(100% * ${mm} / var(--${side}-mm))`;
-  return {
-    insetInlineStart: share(x, 'width'),
-    insetBlockStart: share(y, 'height'),
-    inlineSize: share(width, 'width'),
-    blockSize: share(height, 'height'),
-  };
 }

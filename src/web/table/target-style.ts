@@ -1,4 +1,4 @@
-// Where a target lies on the page that is being changed.
+// Where a target lies on the page that it is over.
 import type { CSSProperties } from 'react';
 import type { Box } from '../record/targets.ts';
 
