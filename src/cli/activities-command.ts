@@ -1,10 +1,10 @@
 // `samewise activities`: what can be made, as a table to read or as JSON.
 import { ACTIVITY_IDS, type Activity, activityOf, type Parameter } from '../activities/index.ts';
-import { shellWords } from '../words/index.ts';
+import { SHELL_WORDS } from '../words/index.ts';
 import { activityIdOf } from './option-values.ts';
 import { print } from './terminal.ts';
 
-const words = shellWords('en');
+const words = SHELL_WORDS;
 const INDENT = '  ';
 
 export function runActivities(id: string | undefined, options: { readonly json?: boolean }): void {

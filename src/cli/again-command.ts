@@ -1,6 +1,6 @@
 // `samewise again`: the same sheet from the code at its foot.
 import { makeSheet, type Pack, readCode } from '../sheets/index.ts';
-import { shellWords } from '../words/index.ts';
+import { SHELL_WORDS } from '../words/index.ts';
 import { refuseNothingToCut, withCutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
 import { madeOf } from './made-options.ts';
@@ -17,7 +17,7 @@ export async function runAgain(
   checkOutputs(outputs, spec.page);
   const sheet = accepted(makeSheet(spec));
   if (sheet.doubts && outputs.uncertain !== true) {
-    const reason = shellWords('en').askSure(sheet.doubts.map(({ task }) => task + 1));
+    const reason = SHELL_WORDS.askSure(sheet.doubts.map(({ task }) => task + 1));
     throw new Refused({ code: 'not-proven', at: 'sheet code', reason });
   }
   const pack = withCutOptions<Pack>({ sheets: [sheet] }, outputs);

@@ -1,12 +1,12 @@
 // `samewise check`: every task of a pack file proven again from what is printed.
 import { faultIn } from '../activities/index.ts';
 import { type Check, checkPackText, PACK_CHARACTERS } from '../sheets/index.ts';
-import { plainText, shellWords } from '../words/index.ts';
+import { plainText, SHELL_WORDS } from '../words/index.ts';
 import { accepted } from './failure.ts';
 import { readText } from './read-text.ts';
 import { print, showProgress, tell } from './terminal.ts';
 
-const words = shellWords('en');
+const words = SHELL_WORDS;
 
 /** The exit code: 0 where every answer is certain, 1 where one is not. */
 export function runCheck(path: string): number {

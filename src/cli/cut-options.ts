@@ -1,6 +1,6 @@
 // The options for what is printed after each sheet to be cut out.
 import { notToBeCut, type Pack, type ToCut, toCutField } from '../sheets/index.ts';
-import { shellWords } from '../words/index.ts';
+import { SHELL_WORDS } from '../words/index.ts';
 import { Refused } from './failure.ts';
 
 export interface CutOptions {
@@ -27,7 +27,7 @@ export function refuseNothingToCut(pack: Pack): void {
   const refusals = notToBeCut(pack).map((kind) => ({
     code: 'missing' as const,
     at: `--${kind}`,
-    expected: shellWords('en').sheetsToCut[kind],
+    expected: SHELL_WORDS.sheetsToCut[kind],
   }));
   const [first, ...others] = refusals;
   if (first) throw new Refused(first, ...others);

@@ -1,7 +1,7 @@
 // How much ink the sheets of a pack take, for the person who prints them.
 import { coverageOf } from '../press/index.ts';
 import { type Pack, pagesInInks, type Sheet } from '../sheets/index.ts';
-import { shellWords } from '../words/index.ts';
+import { SHELL_WORDS } from '../words/index.ts';
 
 /** Sheets of one kind take much the same ink, so that a long pack is told by so many of its sheets. */
 const LOOKED_AT = 12;
@@ -11,7 +11,7 @@ export function inkLine({ sheets }: Pack): string {
   const pages = spread(sheets).map((sheet) => pagesInInks(sheet));
   const full = mean(pages.map((page) => coverageOf(page.full)));
   const saving = mean(pages.map((page) => coverageOf(page.saving)));
-  const { inked } = shellWords('en');
+  const { inked } = SHELL_WORDS;
   return sheets[0]?.spec.ink === 'saving'
     ? inked(saving, 'saving', full)
     : inked(full, 'full', saving);

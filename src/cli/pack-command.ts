@@ -3,7 +3,7 @@ import { getRandomValues } from 'node:crypto';
 import { type MadeWishes, quickRecipe } from '../by-hand/index.ts';
 import type { Pack, Recipe } from '../sheets/index.ts';
 import { makePackAtHand } from '../supplies/index.ts';
-import { shellWords } from '../words/index.ts';
+import { SHELL_WORDS } from '../words/index.ts';
 import { refuseNothingToCut, withCutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
 import { isQuick, madeOf, refuseUnmade } from './made-options.ts';
@@ -14,7 +14,7 @@ import { showProgress, tell } from './terminal.ts';
 
 export type PackOptions = RecipeOptions & Outputs;
 
-const words = shellWords('en');
+const words = SHELL_WORDS;
 
 export async function runPack(options: PackOptions): Promise<void> {
   const asked = withCutOptions(recipeOf(options), options);

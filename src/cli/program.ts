@@ -1,6 +1,6 @@
 // The commands and their options, read by commander; every failure comes back as an exit code.
 import { Command, CommanderError } from 'commander';
-import { sentenceOf, shellWords } from '../words/index.ts';
+import { SHELL_WORDS, sentenceOf } from '../words/index.ts';
 import { runActivities } from './activities-command.ts';
 import { runAgain } from './again-command.ts';
 import { runCheck } from './check-command.ts';
@@ -14,7 +14,7 @@ import { tell } from './terminal.ts';
 
 /** Something could not be done as asked. */
 const EXIT_REFUSED = 2;
-const words = shellWords('en');
+const words = SHELL_WORDS;
 const { options, commands } = words;
 
 /** Runs the command line `argv` (without node and script); 0, 1 from `check`, or 2 for what is refused. */

@@ -32,7 +32,7 @@ import {
   valuesOf,
   writtenChoices,
 } from '../sheets/index.ts';
-import { shellWords } from '../words/index.ts';
+import { SHELL_WORDS } from '../words/index.ts';
 import { accepted, Refused } from './failure.ts';
 import { type GroupOptions, groupOf } from './group-options.ts';
 import { nameOf } from './name-options.ts';
@@ -180,7 +180,7 @@ function aimedAt(
   const aim = accepted(aimAt(activityOf(activity), target, values, style));
   const changes = changesOf({ activity, step: aim.step }, aim.values);
   const settings = Object.entries(changes).map(([name, value]) => `${name}=${value}`);
-  tell(shellWords('en').aimed(activity, aim.step, settings, aim.logits));
+  tell(SHELL_WORDS.aimed(activity, aim.step, settings, aim.logits));
   return { step: aim.step, values: changes };
 }
 

@@ -11,7 +11,7 @@ import {
   packFileText,
   packsOfChildren,
 } from '../sheets/index.ts';
-import { shellWords } from '../words/index.ts';
+import { SHELL_WORDS } from '../words/index.ts';
 import { accepted, Refused } from './failure.ts';
 import { languageOf, readyFor } from './language-option.ts';
 import { namedPages } from './named-pages.ts';
@@ -20,7 +20,7 @@ import { readFonts } from './package-files.ts';
 import { openStaging, type Staging } from './staging.ts';
 import { print, showProgress, tell } from './terminal.ts';
 
-const words = shellWords('en');
+const words = SHELL_WORDS;
 
 /** Where a pack goes, and how its sheets come about. */
 type Wanted = Outputs & { readonly wishes: MadeWishes };

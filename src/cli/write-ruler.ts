@@ -3,7 +3,7 @@ import type { Language } from '../languages/index.ts';
 import type { PaperName } from '../page/index.ts';
 import { writePdf } from '../press/index.ts';
 import { rulerPages } from '../sheets/index.ts';
-import { shellWords } from '../words/index.ts';
+import { SHELL_WORDS } from '../words/index.ts';
 import { STANDARD_OUTPUT } from './outputs.ts';
 import { readFonts } from './package-files.ts';
 import { openStaging } from './staging.ts';
@@ -27,5 +27,5 @@ export async function writeRuler(
   } finally {
     staging.abandon();
   }
-  tell(shellWords('en').written(out));
+  tell(SHELL_WORDS.written(out));
 }

@@ -3,5 +3,5 @@ export { nearestOf } from './nearest.ts';
 export { plainText } from './plain-text.ts';
 export { amountIn, reasonIn } from './reasons.ts';
 export { sentenceIn, sentenceOf } from './sentences.ts';
-export { shellWords } from './shell.ts';
+export { ENGLISH as SHELL_WORDS } from './shell-en.ts';
 export type { ShellWords } from './shell-words.ts';
