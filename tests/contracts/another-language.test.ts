@@ -5,22 +5,16 @@ import {
   type ActivityWords,
   activityOf,
   FEATURE_NAMES,
-  type Language,
 } from '../../src/activities/index.ts';
 import { difficultyFrom, explainDifficulty } from '../../src/learner/index.ts';
 import { everyTask, saidAtOnce, saidOf } from '../every-task.ts';
 
-/** A language with the plural forms of English, so that its messages can be made from the English ones. */
-const OTHER = vi.hoisted(() => 'de');
+import { INVENTED } from './invented.ts';
 
-vi.mock('../../src/languages/language.ts', () => ({ LANGUAGES: ['en', OTHER] }));
-vi.mock('../../src/languages/catalogues.ts', async () => {
-  const { inOtherLetters } = await import('../other-letters.ts');
-  const CATALOGUES: Readonly<Record<string, unknown>> = { [OTHER]: inOtherLetters() };
-  return { CATALOGUES, catalogueOf: (language: string) => CATALOGUES[language] ?? {} };
-});
+vi.mock('../../src/languages/language.ts', () => import('./invented.ts'));
+vi.mock('../../src/languages/catalogues.ts', () => import('./invented.ts'));
 
-const other = OTHER as Language;
+const other = INVENTED;
 
 describe.each(ACTIVITY_IDS)('%s', (id) => {
   test('says nothing that is in no message', () => {

@@ -3,12 +3,7 @@
 import { IntlMessageFormat } from 'intl-messageformat';
 import { describe, expect, test, vi } from 'vitest';
 import { englishMessages } from '../../scripts/english-messages.ts';
-import {
-  ACTIVITY_IDS,
-  type ActivityId,
-  activityOf,
-  type Language,
-} from '../../src/activities/index.ts';
+import { ACTIVITY_IDS, type ActivityId, activityOf } from '../../src/activities/index.ts';
 import { type Refusal, told } from '../../src/base/index.ts';
 import { pagesMade } from '../../src/by-hand/index.ts';
 import { PICTURE_CREDIT } from '../../src/figures/index.ts';
@@ -24,20 +19,12 @@ import {
 } from '../../src/sheets/index.ts';
 import { sentenceIn } from '../../src/words/index.ts';
 
-/** A language with the plural forms of English, so that its messages can be made from the English ones. */
-const OTHER = vi.hoisted(() => 'de');
+import { INVENTED } from './invented.ts';
 
-vi.mock('../../src/languages/language.ts', () => ({
-  LANGUAGES: ['en', OTHER],
-  isLanguage: (tag: unknown) => tag === 'en' || tag === OTHER,
-}));
-vi.mock('../../src/languages/catalogues.ts', async () => {
-  const { inOtherLetters } = await import('../other-letters.ts');
-  const CATALOGUES: Readonly<Record<string, unknown>> = { [OTHER]: inOtherLetters() };
-  return { CATALOGUES, catalogueOf: (language: string) => CATALOGUES[language] ?? {} };
-});
+vi.mock('../../src/languages/language.ts', () => import('./invented.ts'));
+vi.mock('../../src/languages/catalogues.ts', () => import('./invented.ts'));
 
-const language = OTHER as Language;
+const language = INVENTED;
 
 describe('every message', () => {
   test('can be read, and no apostrophe hides what stands in braces', () => {

@@ -8,27 +8,18 @@ import {
   ACTIVITY_IDS,
   activityOf,
   faultIn,
-  type Language,
   type Parameter,
   type Value,
 } from '../../src/activities/index.ts';
 import { type Refusal, told } from '../../src/base/index.ts';
 import { sentenceIn } from '../../src/words/index.ts';
 
-/** A language with the plural forms of English, so that its messages can be made from the English ones. */
-const OTHER = vi.hoisted(() => 'de');
+import { INVENTED } from './invented.ts';
 
-vi.mock('../../src/languages/language.ts', () => ({
-  LANGUAGES: ['en', OTHER],
-  isLanguage: (tag: unknown) => tag === 'en' || tag === OTHER,
-}));
-vi.mock('../../src/languages/catalogues.ts', async () => {
-  const { inOtherLetters } = await import('../other-letters.ts');
-  const CATALOGUES: Readonly<Record<string, unknown>> = { [OTHER]: inOtherLetters() };
-  return { CATALOGUES, catalogueOf: (language: string) => CATALOGUES[language] ?? {} };
-});
+vi.mock('../../src/languages/language.ts', () => import('./invented.ts'));
+vi.mock('../../src/languages/catalogues.ts', () => import('./invented.ts'));
 
-const other = OTHER as Language;
+const other = INVENTED;
 const messages = englishMessages();
 const SRC = join(import.meta.dirname, '..', '..', 'src');
 const TOLD = /told\(\s*'([^']+)',\s*'([^']+)'/g;

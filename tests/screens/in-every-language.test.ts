@@ -1,33 +1,11 @@
-// Each place of the app in each language: its own words, no fault, nothing wider than a phone; and at once when chosen.
-import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { LANGUAGES } from '../../src/languages/index.ts';
 import { hashOf, PLACE_NAMES } from '../../src/web/place-names.ts';
 import { DESKTOP, PHONE, startApp } from './app.ts';
 import { faultsOf } from './faults.ts';
-import { CHILD, redForOrange, TODAY, weeksOfRecords } from './growth-records.ts';
-import { putEntries } from './kept-entries.ts';
-import { SIGNS } from './place-signs.ts';
+import { openInLanguage, placeThere } from './spoken-places.ts';
 
 const app = startApp();
-
-/** The app in a language, at Make, with a child of many records. */
-async function openIn(language: string, options = {}): Promise<Page> {
-  const page = await app.open('record', { waitFor: 'record', ...options });
-  await page.clock.setFixedTime(new Date(`${TODAY}T09:00`));
-  await putEntries(page, [CHILD, ...weeksOfRecords(), ...redForOrange()]);
-  await page.evaluate(
-    ([child, tag]) => {
-      localStorage.setItem('samewise.child.real', child ?? '');
-      localStorage.setItem('samewise.language', tag ?? '');
-    },
-    [CHILD.kind === 'child' ? CHILD.child : '', language],
-  );
-  await page.goto(`${app.address()}${hashOf('make')}`);
-  await page.reload();
-  await page.locator(SIGNS.make).first().waitFor();
-  return page;
-}
 
 describe.each(LANGUAGES.filter((language) => language !== 'en'))('%s', (language) => {
   test.each([
@@ -36,12 +14,12 @@ describe.each(LANGUAGES.filter((language) => language !== 'en'))('%s', (language
   ] as const)(
     'no place has a fault or runs over the edge, %s, %o',
     async (colorScheme, viewport) => {
-      const page = await openIn(language, { colorScheme, viewport });
+      const page = await openInLanguage(app, language, 'make', { colorScheme, viewport });
       for (const place of PLACE_NAMES) {
         await page.evaluate((hash) => {
           location.hash = hash;
         }, hashOf(place));
-        await page.locator(SIGNS[place]).first().waitFor();
+        await placeThere(page, place);
         expect(await faultsOf(page), place).toEqual([]);
         const width = await page.evaluate(() => document.documentElement.scrollWidth);
         expect(width, place).toBeLessThanOrEqual(viewport.width);

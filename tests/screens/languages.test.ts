@@ -2,33 +2,20 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { EDITING_WORDS } from '../../src/editing/index.ts';
-import { hashOf, PLACE_NAMES, type PlaceName } from '../../src/web/place-names.ts';
+import { PLACE_NAMES, type PlaceName } from '../../src/web/place-names.ts';
 import { DESKTOP, drawn, PHONE, startApp } from './app.ts';
-import { CHILD, NICKNAME, redForOrange, TODAY, weeksOfRecords } from './growth-records.ts';
+import { NICKNAME } from './growth-records.ts';
 import { builtWithInvented, LEFT_TO_RIGHT, RIGHT_TO_LEFT } from './invented-languages.ts';
-import { keptEntries, putEntries } from './kept-entries.ts';
-import { SIGNS } from './place-signs.ts';
+import { keptEntries } from './kept-entries.ts';
 import { addChild, codeOfElsewhere, outcomeChip, writeCode } from './record-parts.ts';
 import { coreSays, outsideBrackets } from './said-outside.ts';
+import { openInLanguage } from './spoken-places.ts';
 
 const app = startApp({ build: builtWithInvented });
 
-/** The app in a language with a child of many records, at one of its places. */
-async function openAt(place: PlaceName, language: string, viewport = PHONE): Promise<Page> {
-  const page = await app.open('record', { waitFor: 'record', viewport });
-  await page.clock.setFixedTime(new Date(`${TODAY}T09:00`));
-  await putEntries(page, [CHILD, ...weeksOfRecords(), ...redForOrange()]);
-  await page.evaluate(
-    ([child, tag]) => {
-      localStorage.setItem('samewise.child.real', child ?? '');
-      localStorage.setItem('samewise.language', tag ?? '');
-    },
-    [CHILD.kind === 'child' ? CHILD.child : '', language],
-  );
-  await page.goto(`${app.address()}${hashOf(place)}`);
-  await page.reload();
-  await page.locator(SIGNS[place]).first().waitFor();
-  return page;
+/** On a phone, if nothing else is said. */
+function openAt(place: PlaceName, language: string, viewport = PHONE): Promise<Page> {
+  return openInLanguage(app, language, place, { viewport });
 }
 
 function choose(page: Page, language: string) {

@@ -1,16 +1,19 @@
 // The app in Arabic: what lies over a mirrored page lies over its figures, and all runs the way that one reads.
 import type { Page } from 'playwright-core';
-import { expect, test } from 'vitest';
-import { registerCatalogue } from '../../src/languages/index.ts';
+import { beforeAll, expect, test } from 'vitest';
+import { loadCatalogue } from '../../src/languages/index.ts';
 import { PLACE_NAMES, type PlaceName } from '../../src/web/place-names.ts';
-import { DESKTOP, drawn, drawnAnew, PHONE, startApp } from './app.ts';
+import { loadAllScripts } from '../outside/script-fonts.ts';
+import { DESKTOP, drawn, drawnAnew, type OpenOptions, PHONE, startApp } from './app.ts';
 import { faultsOf, WCAG } from './faults.ts';
-import { CHILD, redForOrange, TODAY, weeksOfRecords } from './growth-records.ts';
-import { putEntries } from './kept-entries.ts';
 import { codeOfElsewhere, codeOfSheet } from './record-parts.ts';
 import { photoOf } from './scan-pictures.ts';
+import { openInLanguage, placeThere } from './spoken-places.ts';
 
-registerCatalogue('ar', {});
+beforeAll(async () => {
+  await loadCatalogue('ar');
+  await loadAllScripts();
+});
 
 const app = startApp();
 
@@ -18,36 +21,15 @@ const ODD = codeOfElsewhere();
 const BOXES = 'activity=in-every-box&step=6&seed=5&sheets=3';
 const NEAR_PX = 4;
 
-/** What shows that a place is there with all that it is told by workers. */
-const SIGNS: Readonly<Record<PlaceName, string>> = {
-  today: '.today-day[aria-busy="false"] .day-things',
-  make: '.sheet svg',
-  week: '.week-bar',
-  record: '.code-line-in',
-  growth: '.course-plot',
-  supplies: '.stickers',
-};
-
 /** The app in Arabic with a child of many records. */
-async function openArabic(options = {}): Promise<Page> {
-  const page = await app.open('record', { waitFor: 'record', ...options });
-  await page.clock.setFixedTime(new Date(`${TODAY}T09:00`));
-  await putEntries(page, [CHILD, ...weeksOfRecords(), ...redForOrange()]);
-  await page.evaluate(
-    (child) => {
-      localStorage.setItem('samewise.child.real', child);
-      localStorage.setItem('samewise.language', 'ar');
-    },
-    CHILD.kind === 'child' ? CHILD.child : '',
-  );
-  await goTo(page, 'record');
-  return page;
+function openArabic(options: OpenOptions = {}): Promise<Page> {
+  return openInLanguage(app, 'ar', 'record', options);
 }
 
 async function goTo(page: Page, place: PlaceName, recipe = ''): Promise<void> {
   await page.goto(`${app.address()}#${recipe || place}`);
   await page.reload();
-  await page.locator(SIGNS[place]).first().waitFor();
+  await placeThere(page, place);
 }
 
 /** How far the middle of each thing that lies over the page is from that of its own figure, in px, task by task. */
