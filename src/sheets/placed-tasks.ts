@@ -22,8 +22,7 @@ export function placedTasks(sheet: Sheet, language?: Language): readonly PlacedT
   const ground: Ground = { area, size: spec.size };
   const usual = arranged(roomsIn(sheet), ground);
   if (!usual) throw new Error(`sheet ${code}: its tasks have no room on its page`);
-  const rooms = roomsIn(sheet, language);
-  const places = isRoomFor(rooms, usual) ? usual : (rearranged(rooms, ground) ?? usual);
+  const places = placesIn(sheet, language, usual, ground);
   return tasks.flatMap((task, index) => {
     const placed = places[index];
     return placed ? [{ task, ...placed }] : [];
@@ -31,6 +30,18 @@ export function placedTasks(sheet: Sheet, language?: Language): readonly PlacedT
 }
 
 type Placed = Omit<PlacedTask, 'task'>;
+
+/** Where nothing is read otherwise, no room is measured again. */
+function placesIn(
+  sheet: Sheet,
+  language: Language | undefined,
+  usual: readonly Placed[],
+  ground: Ground,
+): readonly Placed[] {
+  if (language === undefined || language === 'en') return usual;
+  const rooms = roomsIn(sheet, language);
+  return isRoomFor(rooms, usual) ? usual : (rearranged(rooms, ground) ?? usual);
+}
 
 interface Ground {
   readonly area: Area;
