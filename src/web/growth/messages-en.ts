@@ -36,6 +36,7 @@ export const MESSAGES = {
   'sure.orEasier': 'probably step\u00a0{most} or easier',
   'sure.orHarder': 'probably step\u00a0{least} or harder',
   'sure.between': 'probably between step\u00a0{least} and step\u00a0{most}',
+  fittingStep: '{name}, {step}',
   fittingLine: '{name}: {step}, {sure}.',
   skillAbout: '{about}.',
   noCourse: 'How it moves is drawn from the second day on.',

@@ -1,6 +1,7 @@
 // One skill: what it is, which steps fit now and how sure that is, and how it moved over the weeks.
 import type { SkillView } from '../planning/cards.ts';
 import { words as planning } from '../planning/words.ts';
+import { Pieces } from '../speaking/pieces-shown.tsx';
 import { capital } from '../words.ts';
 import { CourseChart } from './course-chart.tsx';
 import { CourseTable } from './course-table.tsx';
@@ -36,7 +37,13 @@ function Fitting({ growth: { fitting, trend, chart } }: { readonly growth: Skill
         {fitting.map((each) => (
           <li key={each.name}>
             <p>
-              {capital(each.name)}, <strong>{words.stepOf(each)}</strong>
+              <Pieces
+                pieces={words.fittingStep}
+                controls={{
+                  name: capital(each.name),
+                  step: <strong>{words.stepOf(each)}</strong>,
+                }}
+              />
             </p>
             <p className="help">{capital(words.sureOf(each))}</p>
           </li>

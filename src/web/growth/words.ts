@@ -37,6 +37,7 @@ export const words = spoken('app/growth', MESSAGES, (telling) => {
     stepOf,
     sureOf,
     skillAbout: (about: string) => say('skillAbout', { about: capital(about) }),
+    fittingStep: piecesOf((controls) => say('fittingStep', controls), ['name', 'step']),
     fittingLine: (fitting: FittingWords) =>
       say('fittingLine', {
         name: capital(fitting.name),
