@@ -34,6 +34,7 @@ test('a parent makes a sheet, prints it, records it and sees it in Growth, by th
   await page.keyboard.press('Enter');
   const code = firstCodeIn(textOf(await bytesOf(await saving)));
   await goByKeys(page, 'Record');
+  await page.getByRole('button', { name: 'Add a child' }).waitFor();
   await tabTo(page, /Add a child/);
   await page.keyboard.press('Enter');
   await page.getByRole('textbox', { name: 'Nickname' }).waitFor();
