@@ -84,6 +84,8 @@ export type Refusal = { readonly at: string } & (
       readonly paper?: string;
     }
   | { readonly code: 'unwritable'; readonly reason: Reason }
+  /** Why a change of a sheet by its user cannot be made; it stays as it was. */
+  | { readonly code: 'unchangeable'; readonly reason: Reason }
   /** Pictures of a family's own that are named and not known here, by their numbers. */
   | { readonly code: 'pictures-not-here'; readonly got: string }
   | { readonly code: 'storage'; readonly fault: StorageFault }

@@ -27,3 +27,15 @@ export function told(
 ): Told {
   return values === undefined ? { space, key } : { space, key, values };
 }
+
+const SAYS = 'says: ';
+
+/** The message as the fault of a schema, which holds text alone: the fault of a value that is not what it tells. */
+export function saying(expected: Told): string {
+  return SAYS + JSON.stringify(expected);
+}
+
+/** The message that a fault of `saying` names. */
+export function saidIn(message: string): Told | undefined {
+  return message.startsWith(SAYS) ? JSON.parse(message.slice(SAYS.length)) : undefined;
+}

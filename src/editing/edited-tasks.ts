@@ -1,6 +1,6 @@
 // The tasks of a sheet with what was changed in them; each solved again from what is printed.
 import type { Task } from '../activities/index.ts';
-import { accept, type Result, refuse } from '../base/index.ts';
+import { accept, type Refusal, type Result, refuse, type Told, told } from '../base/index.ts';
 import type { Figure } from '../figures/index.ts';
 import { baseTask, type Ground } from './ground.ts';
 import { isIdle, type TaskEdit, withEdit } from './task-edit.ts';
@@ -89,11 +89,11 @@ export function keyFor({ activity }: Ground, printed: unknown, before: Task): un
   return findingsOf(activity, printed).answers[0] ?? before.answer;
 }
 
-function refuseEdit({ activity }: Ground, { task }: TaskEdit): Result<never> {
-  return refuse({
-    code: 'unreadable',
-    at: `${activity.id} › task ${task + 1}`,
-    got: 'a change',
-    expected: 'one that leaves a task which can be drawn',
-  });
+function refuseEdit(ground: Ground, { task }: TaskEdit): Result<never> {
+  return refuse(unchangeable(ground, task, told('reasons', 'change.undrawable')));
+}
+
+/** Why a change of the task with this number, from 0, cannot be made. */
+export function unchangeable({ activity }: Ground, task: number, reason: Told): Refusal {
+  return { code: 'unchangeable', at: `${activity.id} › task ${task + 1}`, reason };
 }

@@ -1,8 +1,8 @@
 // One sheet under a person's hands: what was changed, what is locked, and each deed done to it.
 import type { Task } from '../activities/index.ts';
-import { accept, type Result, refuse } from '../base/index.ts';
+import { accept, type Result, refuse, type Told, told } from '../base/index.ts';
 import { type Figure, placeOf } from '../figures/index.ts';
-import { keyFor } from './edited-tasks.ts';
+import { keyFor, unchangeable } from './edited-tasks.ts';
 import { baseTask, type Ground } from './ground.ts';
 import { factsIn, type Path, placesIn, tracedTask, valueAt, withValue } from './places.ts';
 import { redraw } from './redraw.ts';
@@ -92,20 +92,20 @@ export function doDeed(
   deed: Deed,
 ): Result<SheetEdits> {
   const task = 'at' in deed ? deed.at.task : deed.task;
-  if (own[task] === undefined) return refuseDeed(ground, task, 'a task of this sheet');
+  if (own[task] === undefined) return refuseDeed(ground, task, told('reasons', 'change.no-task'));
   const lying = lyingTask(ground, own, work, task);
   switch (deed.kind) {
     case 'become':
       return changedAt(ground, work, lying, [[deed.at.place, deed.figure]]);
     case 'tell': {
       const path = factsIn(lying.printed)[deed.fact]?.path;
-      if (!path) return refuseDeed(ground, task, 'what the task tells');
+      if (!path) return refuseDeed(ground, task, told('reasons', 'change.no-fact'));
       return changedTo(ground, work, lying, withValue(lying.printed, path, deed.value), []);
     }
     case 'swap': {
       const places = placesIn(lying.printed);
       const [one, other] = [places[deed.at.place], places[deed.with]];
-      if (!one || !other) return refuseDeed(ground, task, 'two of its places');
+      if (!one || !other) return refuseDeed(ground, task, told('reasons', 'change.no-place'));
       return changedAt(ground, work, lying, [
         [deed.at.place, other.figure],
         [deed.with, one.figure],
@@ -139,7 +139,7 @@ function changedAt(
 ): Result<SheetEdits> {
   const places = placesIn(lying.printed);
   if (changes.some(([place]) => places[place] === undefined)) {
-    return refuseDeed(ground, lying.edit.task, 'one of its places');
+    return refuseDeed(ground, lying.edit.task, told('reasons', 'change.no-place'));
   }
   const printed = changes.reduce(
     (facts, [place, figure]) => withValue(facts, places[place]?.path ?? [], figure),
@@ -158,11 +158,12 @@ function changedTo(
   places: readonly number[],
 ): Result<SheetEdits> {
   const printed = readPrinted(ground.activity, facts);
-  if (printed === undefined) return refuseDeed(ground, edit.task, 'what the activity can print');
+  if (printed === undefined)
+    return refuseDeed(ground, edit.task, told('reasons', 'change.unprintable'));
   const answer = keyFor(ground, printed, before);
   const next = editBetween(before.printed, printed, edit);
   if (!next || !isDrawable(ground.activity, { printed, answer }, ground.style)) {
-    return refuseDeed(ground, edit.task, 'one that leaves a task which can be drawn');
+    return refuseDeed(ground, edit.task, told('reasons', 'change.undrawable'));
   }
   return accept({
     edits: withTask(work.edits, next),
@@ -188,12 +189,12 @@ function shapedTo(
   const offer = shapeOffersAt(ground, printed, before, place).find(
     (each) => JSON.stringify(keyOf(each.change)) === JSON.stringify(keyOf(change)),
   );
-  if (!offer) return refuseDeed(ground, edit.task, 'what can be added or taken away there');
+  if (!offer) return refuseDeed(ground, edit.task, told('reasons', 'change.no-offer'));
   if (edit.shape.length >= MOST_SHAPE_CHANGES) {
     return refuseDeed(
       ground,
       edit.task,
-      `at most ${MOST_SHAPE_CHANGES} things added or taken away`,
+      told('reasons', 'change.most', { most: MOST_SHAPE_CHANGES }),
     );
   }
   const moved = movedLocks(work.locks, edit.task, printed, change);
@@ -238,7 +239,7 @@ function exchanged(
     isThere &&
     was.length === is.length &&
     was.every(({ path }, index) => path.join() === is[index]?.path.join());
-  if (!isAlike) return refuseDeed(ground, edit.task, 'two of the same form');
+  if (!isAlike) return refuseDeed(ground, edit.task, told('reasons', 'change.unlike'));
   const touched = was.flatMap(({ path }, place) =>
     [one, other].some((outer) => outer.every((step, index) => step === path[index])) ? [place] : [],
   );
@@ -264,7 +265,7 @@ function repaired(ground: Ground, work: SheetEdits, lying: Lying): Result<SheetE
     before: lying.before,
     ...repairAsked(work, task),
   });
-  if (!repair) return refuseDeed(ground, task, 'a repair that leaves what is locked as it is');
+  if (!repair) return refuseDeed(ground, task, told('reasons', 'change.locked.repair'));
   return changedTo(ground, work, lying, repair.printed, repair.places);
 }
 
@@ -281,14 +282,12 @@ export function repairAsked(work: SheetEdits, task: number) {
 function redrawn(ground: Ground, work: SheetEdits, lying: Lying, seed: number): Result<SheetEdits> {
   const { printed, edit } = lying;
   const found = redraw(ground, printed, edit.shape, lockedIn(work, edit.task), seed);
-  if (!found)
-    return refuseDeed(ground, edit.task, 'locks that leave room for a task that is certain');
+  if (!found) return refuseDeed(ground, edit.task, told('reasons', 'change.locked.redraw'));
   const { base, seed: own } = found;
   const drawn = { before: base, printed: found.printed, edit: { ...edit, seed: own } };
   return changedTo(ground, work, drawn, found.printed, []);
 }
 
-function refuseDeed({ activity }: Ground, task: number, expected: string): Result<never> {
-  const at = `${activity.id} › task ${task + 1}`;
-  return refuse({ code: 'unreadable', at, got: 'this change', expected });
+function refuseDeed(ground: Ground, task: number, reason: Told): Result<never> {
+  return refuse(unchangeable(ground, task, reason));
 }

@@ -1,7 +1,7 @@
 // Reads one entry from a file or a form: every field known, every size limited.
 import { z } from 'zod';
 import { DEEDS } from '../activities/index.ts';
-import { accept, type Result, refuse } from '../base/index.ts';
+import { accept, type Result, refuse, saying, told } from '../base/index.ts';
 import { SIGHTS } from '../palette/index.ts';
 import {
   CODE_ALPHABET,
@@ -34,10 +34,10 @@ const CODE = new RegExp(
 );
 
 const text = (most: number) => z.string().min(1).max(most);
-const id = z.string().regex(ID_FORM, 'an id');
+const id = z.string().regex(ID_FORM, saying(told('reasons', 'expected.id')));
 // Its form alone: a record outlives the versions that can read its code.
-const code = z.string().regex(CODE, 'a sheet code as it is printed');
-const day = z.string().refine(isDay, 'a day such as 2026-03-09');
+const code = z.string().regex(CODE, saying(told('reasons', 'expected.code.sheet')));
+const day = z.string().refine(isDay, saying(told('reasons', 'expected.day')));
 
 const base = { id, at: wholeNumber(0, LATEST_MS), demo: z.exactOptional(z.literal(true)) };
 
@@ -45,12 +45,22 @@ const childSchema = closedObject({
   ...base,
   kind: z.literal('child'),
   child: id,
-  nickname: z.exactOptional(text(MOST.nickname).regex(/\S/u, 'a nickname')),
-  birthMonth: z.exactOptional(z.string().regex(MONTH, 'a month such as 2022-05').nullable()),
+  nickname: z.exactOptional(
+    text(MOST.nickname).regex(/\S/u, saying(told('reasons', 'expected.nickname'))),
+  ),
+  birthMonth: z.exactOptional(
+    z
+      .string()
+      .regex(MONTH, saying(told('reasons', 'expected.month')))
+      .nullable(),
+  ),
   writingHand: z.exactOptional(z.enum(WRITING_HANDS).nullable()),
   colourVision: z.exactOptional(z.enum([...SIGHTS, 'red-green']).nullable()),
   languages: z.exactOptional(
-    z.array(z.string().regex(LANGUAGE, 'a language such as en')).max(MOST.languages).nullable(),
+    z
+      .array(z.string().regex(LANGUAGE, saying(told('reasons', 'expected.language.tag'))))
+      .max(MOST.languages)
+      .nullable(),
   ),
   deeds: z.exactOptional(z.array(z.enum(DEEDS)).max(DEEDS.length).nullable()),
 });

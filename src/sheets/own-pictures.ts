@@ -1,6 +1,6 @@
 // Pictures of a family's own in files: their form, and making them known before anything that names them is read.
 import { z } from 'zod';
-import { type Refusal, told } from '../base/index.ts';
+import { type Refusal, saying, told } from '../base/index.ts';
 import {
   knowOwnPicture,
   LONGEST_PICTURE_NAME,
@@ -10,7 +10,7 @@ import {
   type OwnPicture,
 } from '../figures/index.ts';
 import { pathText } from './path-text.ts';
-import { closedObject, saying } from './schema-parts.ts';
+import { closedObject } from './schema-parts.ts';
 
 /** In one file; each sheet names few of them. */
 export const MOST_PICTURES_IN_FILE = 100;

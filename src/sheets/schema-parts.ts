@@ -1,6 +1,5 @@
 // Parts of schemas that say in their fault what is allowed, in a form that refusals read back.
 import { z } from 'zod';
-import type { Told } from '../base/index.ts';
 
 /** A whole number within a range, both ends included. */
 export function wholeNumber(min: number, max: number): z.ZodInt {
@@ -14,18 +13,6 @@ export function rangeIn(
 ): { readonly min: number; readonly max: number } | undefined {
   const found = /^whole number (-?\d+)\.\.(-?\d+)$/.exec(message);
   return found ? { min: Number(found[1]), max: Number(found[2]) } : undefined;
-}
-
-const SAYS = 'says: ';
-
-/** The fault of a value that is not what this message tells. */
-export function saying(expected: Told): string {
-  return SAYS + JSON.stringify(expected);
-}
-
-/** The message that a fault of `saying` names. */
-export function saidIn(message: string): Told | undefined {
-  return message.startsWith(SAYS) ? JSON.parse(message.slice(SAYS.length)) : undefined;
 }
 
 const FIELDS = 'fields: ';

@@ -1,8 +1,8 @@
 // What a schema found wrong, as refusals with the path of each fault.
 import type { z } from 'zod';
-import { asGot, type Refusal, type Told, told } from '../base/index.ts';
+import { asGot, type Refusal, saidIn, type Told, told } from '../base/index.ts';
 import { pathText } from './path-text.ts';
-import { fieldsIn, rangeIn, saidIn } from './schema-parts.ts';
+import { fieldsIn, rangeIn } from './schema-parts.ts';
 
 type Issue = z.core.$ZodIssue;
 type IssueOf<C extends Issue['code']> = Extract<Issue, { readonly code: C }>;

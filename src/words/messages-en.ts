@@ -30,6 +30,7 @@ export const MESSAGES = {
   pictures:
     '{at}: {count, plural, one {a picture} other {# pictures}} of a family’s own ({ids}) {count, plural, one {is} other {are}} not kept on this device. Nothing is lost: open it on the device on which {count, plural, one {the picture is} other {the pictures are}} kept, or read a backup from there, or a pack or recipe file that holds {count, plural, one {it} other {them}}.',
   unwritable: '{at}: cannot be written: {reason}.',
+  unchangeable: '{at}: this change cannot be made: {reason}. Nothing was changed.',
   correction:
     '{at}: a 50 mm line that measures {got} mm cannot be put right here: only {least} to {most} mm can. The print window may be scaling the page: choose “100 %” or “actual size” in the print window, and measure a new print.',
   'correction.paper':

@@ -89,6 +89,14 @@ const CASES: readonly (readonly [Refusal, string])[] = [
     'by-key › tasks: there is room for no tasks on A5 portrait. Choose an easier step.',
   ],
   [
+    {
+      code: 'unchangeable',
+      at: 'by-key › task 2',
+      reason: told('reasons', 'change.most', { most: 4 }),
+    },
+    'by-key › task 2: this change cannot be made: at most 4 things can be added or taken away. Nothing was changed.',
+  ],
+  [
     { code: 'unwritable', at: 'pack.pdf', reason: 'the disk is full' },
     'pack.pdf: cannot be written: the disk is full.',
   ],

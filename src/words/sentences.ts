@@ -57,7 +57,8 @@ function sentencesOf(refusal: Refusal, language: Language): readonly string[] {
     case 'not-correctable':
       return [correctionSentence(say, refusal)];
     case 'unwritable':
-      return [say('unwritable', { at, reason: own(refusal.reason) })];
+    case 'unchangeable':
+      return [say(refusal.code, { at, reason: own(refusal.reason) })];
     case 'pictures-not-here': {
       const count = refusal.got.split(', ').length;
       return [say('pictures', { at, count, ids: refusal.got })];

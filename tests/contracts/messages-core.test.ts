@@ -170,6 +170,7 @@ function refusals(): readonly Refusal[] {
     { code: 'not-proven', at, reason: told('faults', 'several-answers', { count: 2 }) },
     { code: 'not-correctable', at, got: 44, least: 45, most: 55 },
     { code: 'unwritable', at, reason: '…' },
+    { code: 'unchangeable', at, reason: told('reasons', 'change.undrawable') },
     ...(['denied', 'full', 'blocked', 'failed'] as const).map(
       (fault) => ({ code: 'storage', at, fault }) as const,
     ),

@@ -1,5 +1,6 @@
 // What a follow-the-line task is: its parameters, what stands on paper, and the answer.
 import { z } from 'zod';
+import { saying, told } from '../../base/index.ts';
 import { CONTENT_IDS, type Figure, figureSchema } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../../palette/index.ts';
@@ -77,7 +78,7 @@ const curveSchema = z
   .array(pointSchema)
   .min(4)
   .max(MOST_POINTS)
-  .refine((points) => points.length % 3 === 1, 'a curve has 4, 7, 10 … points');
+  .refine((points) => points.length % 3 === 1, saying(told('reasons', 'expected.curve')));
 const figuresSchema = z.array(figureSchema).min(1).max(MOST_LINES);
 
 export const printedSchema: z.ZodType<Printed> = z.strictObject({
