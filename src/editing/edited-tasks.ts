@@ -2,9 +2,10 @@
 import type { Task } from '../activities/index.ts';
 import { accept, type Refusal, type Result, refuse, type Told, told } from '../base/index.ts';
 import type { Figure } from '../figures/index.ts';
+import { findingsOf } from './findings.ts';
 import { baseTask, type Ground } from './ground.ts';
 import { isIdle, type TaskEdit, withEdit } from './task-edit.ts';
-import { findingsOf, isDrawable, judge } from './verdict.ts';
+import { isDrawable, stateOf } from './verdict.ts';
 
 /** A task that is not certain, and why. */
 export interface Doubt {
@@ -75,10 +76,10 @@ function editedTask(
   const before = baseTask(ground, own, edit);
   const printed = withEdit(activity, before.printed, edit);
   if (printed === undefined) return undefined;
-  const verdict = judge(ground, printed, before);
+  const state = stateOf(ground, printed, before);
   const task = { printed, answer: keyFor(ground, printed, before) };
   if (!isDrawable(activity, task, style)) return undefined;
-  if (verdict.state !== 'uncertain') return { task };
+  if (state !== 'uncertain') return { task };
   const { answers, faults } = findingsOf(activity, printed);
   const reason = answers.length > 1 ? 'several' : faults.length > 0 ? 'unfit' : 'none';
   return { task, doubt: { task: edit.task, reason } };

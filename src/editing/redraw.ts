@@ -8,7 +8,7 @@ import { placesIn, withValue } from './places.ts';
 import { smallestRepair } from './repair.ts';
 import { withShape } from './shape-change.ts';
 import { readPrinted, type TaskEdit } from './task-edit.ts';
-import { isDrawable, judge } from './verdict.ts';
+import { isDrawable, stateOf } from './verdict.ts';
 
 export interface Redrawn {
   readonly seed: number;
@@ -94,7 +94,7 @@ function isCertain(ground: Ground, { printed, base }: Redrawn): boolean {
   const { activity, style } = ground;
   const answer = keyFor(ground, printed, base);
   return (
-    judge(ground, printed, base).state !== 'uncertain' &&
+    stateOf(ground, printed, base) !== 'uncertain' &&
     isDrawable(activity, { printed, answer }, style)
   );
 }

@@ -7,7 +7,7 @@ import { attributesIn, EDITABLE, figuresFor } from './offers.ts';
 import { placeName } from './place-names.ts';
 import { factsIn, type Path, placesIn, withValue } from './places.ts';
 import { MOST_NUMBER, readPrinted } from './task-edit.ts';
-import { isDrawable, judge } from './verdict.ts';
+import { isDrawable, stateOf } from './verdict.ts';
 import { EDITING_WORDS } from './words.ts';
 
 export interface Repair {
@@ -47,13 +47,13 @@ export function smallestRepair(
   printed: unknown,
   asked: RepairAsked,
 ): Repair | undefined {
-  const isUncertain = judge(ground, printed, asked.before).state === 'uncertain';
+  const isUncertain = stateOf(ground, printed, asked.before) === 'uncertain';
   const singles = changesFrom(ground, printed, asked).slice(0, MOST_SINGLE);
   let certain: Repair | undefined;
   for (const changes of triedOf(singles, printed)) {
     const repaired = repairBy(ground, printed, changes);
     if (!repaired) continue;
-    const { state } = judge(ground, repaired.printed, asked.before);
+    const state = stateOf(ground, repaired.printed, asked.before);
     if (state === 'uncertain' || !canBeGiven(ground, repaired.printed, asked.before)) continue;
     if (state === 'certain') return repaired;
     if (isUncertain) certain ??= repaired;

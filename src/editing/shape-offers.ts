@@ -3,6 +3,7 @@ import type { Task } from '../activities/index.ts';
 import { type Random, randomFrom } from '../base/index.ts';
 import { type Figure, sameFigure } from '../figures/index.ts';
 import { keyFor } from './edited-tasks.ts';
+import { findingsOf } from './findings.ts';
 import { type Ground, languageOf } from './ground.ts';
 import { attributesIn, figuresFor } from './offers.ts';
 import { itemKind } from './place-names.ts';
@@ -17,7 +18,7 @@ import {
 } from './places.ts';
 import { type ShapeChange, withShape } from './shape-change.ts';
 import { readPrinted } from './task-edit.ts';
-import { findingsOf, isDrawable, judge } from './verdict.ts';
+import { isDrawable, stateOf } from './verdict.ts';
 import { EDITING_WORDS } from './words.ts';
 
 export interface ShapeOffer {
@@ -107,7 +108,7 @@ function withOtherLooks(
     );
     const read = readPrinted(ground.activity, varied);
     if (read === undefined || isRepeated(read, list, at)) continue;
-    if (judge(ground, read, before).state === 'certain') return read;
+    if (stateOf(ground, read, before) === 'certain') return read;
   }
   return shaped;
 }

@@ -1,8 +1,9 @@
 // The proof of a task as it now stands: certain, certain with another answer, or not, and what is wrong in words.
 import { type Activity, faultIn, type Language, type Task } from '../activities/index.ts';
-import { type Told, told } from '../base/index.ts';
 import { figureName, placeOf } from '../figures/index.ts';
 import type { PrintStyle } from '../page/index.ts';
+import { placesOfFault, placesOfNoAnswer } from './fault-places.ts';
+import { type Findings, findingsOf } from './findings.ts';
 import { type Ground, languageOf } from './ground.ts';
 import { tracedTask } from './places.ts';
 import { EDITING_WORDS } from './words.ts';
@@ -25,7 +26,7 @@ export interface Verdict {
 }
 
 /**
- * `before` is the task as it was made; `touched` the places of the last change, shown where a fault names none.
+ * `before` is the task as it was made; `touched` the places of the last change, shown where nothing tells where a fault lies.
  * Nothing but the activity's own solver decides, from the printed facts alone.
  */
 export function judge(
@@ -36,19 +37,34 @@ export function judge(
 ): Verdict {
   const { activity } = ground;
   const language = languageOf(ground);
-  const found = findingsOf(activity, printed);
-  const { answers } = found;
-  const said = saidOf(activity, printed, answers, language);
-  const [only] = answers;
-  if (found.faults.length > 0 || answers.length !== 1) {
-    const problems = doubtProblems(activity, printed, found, language, touched);
-    return { state: 'uncertain', answers: said, answer: undefined, problems };
+  const { state, found } = standingOf(activity, printed, before);
+  const answers = saidOf(activity, printed, found.answers, language);
+  const [answer] = found.answers;
+  if (state === 'uncertain') {
+    const problems = doubtProblems({ activity, printed, before, touched }, found, language);
+    return { state, answers, answer: undefined, problems };
   }
+  if (state === 'certain') return { state, answers, answer, problems: [] };
+  const now = { printed, answer };
+  const problems = [changedProblem(activity, now, before, answers[0] ?? '', language)];
+  return { state, answers, answer, problems };
+}
+
+/** The state alone, without words: whatever looks through many tasks asks for no more. */
+export function stateOf(
+  { activity }: Pick<Ground, 'activity'>,
+  printed: unknown,
+  before: Task,
+): Verdict['state'] {
+  return standingOf(activity, printed, before).state;
+}
+
+function standingOf(activity: Activity, printed: unknown, before: Task) {
+  const found = findingsOf(activity, printed);
+  const isCertain = found.faults.length === 0 && found.answers.length === 1;
+  if (!isCertain) return { found, state: 'uncertain' } as const;
   const key = activity.prove({ printed, answer: before.answer });
-  if (key.proven) return { state: 'certain', answers: said, answer: only, problems: [] };
-  const now = { printed, answer: only };
-  const problems = [changedProblem(activity, now, before, said[0] ?? '', language)];
-  return { state: 'changed', answers: said, answer: only, problems };
+  return { found, state: key.proven ? 'certain' : 'changed' } as const;
 }
 
 function saidOf(
@@ -62,22 +78,22 @@ function saidOf(
 
 /** Why a task is not certain. */
 function doubtProblems(
-  activity: Activity,
-  printed: unknown,
+  asked: Parameters<typeof placesOfFault>[0],
   { answers, faults }: Findings,
   language: Language,
-  touched: readonly number[],
 ): readonly Problem[] {
   const words = EDITING_WORDS[language];
   return [
     ...faults.map((fault) => ({
       sentence: words.fault(faultIn(language, fault)),
-      places: touched,
+      places: placesOfFault(asked, fault),
     })),
     ...(answers.length === 0 && faults.length === 0
-      ? [{ sentence: words.noAnswer, places: touched }]
+      ? [{ sentence: words.noAnswer, places: placesOfNoAnswer(asked) }]
       : []),
-    ...(answers.length > 1 ? [severalProblem(activity, printed, answers, language)] : []),
+    ...(answers.length > 1
+      ? [severalProblem(asked.activity, asked.printed, answers, language)]
+      : []),
   ];
 }
 
@@ -89,21 +105,8 @@ export function doubtSentences(
 ): readonly string[] {
   const found = findingsOf(activity, printed);
   if (found.faults.length === 0 && found.answers.length === 1) return [];
-  return doubtProblems(activity, printed, found, language, []).map(({ sentence }) => sentence);
-}
-
-interface Findings {
-  readonly answers: readonly unknown[];
-  readonly faults: readonly Told[];
-}
-
-/** What the solver finds; facts that break it make no task. */
-export function findingsOf(activity: Activity, printed: unknown): Findings {
-  try {
-    return activity.solve(printed);
-  } catch {
-    return { answers: [], faults: [told('faults', 'unreadable')] };
-  }
+  const asked = { activity, printed, before: { printed, answer: undefined }, touched: [] };
+  return doubtProblems(asked, found, language).map(({ sentence }) => sentence);
 }
 
 /** Whether the task can be measured, told of, and drawn at its least size; the page may still lack the room. */

@@ -65,6 +65,22 @@ function anyDeed(ground: Ground, printed: unknown, before: Task, random: Random)
   return { kind: 'become', at, figure: random.pick(offers).figure };
 }
 
+/** A figure of the task that becomes any other that is offered for it. */
+function becomeAny(ground: Ground, { printed }: Task, random: Random) {
+  const places = placesIn(printed).flatMap(({ figure }, place) => (figure ? [place] : []));
+  const place = random.pick(places);
+  const offers = offersAt(ground, printed, place).flatMap((group) => group.offers);
+  return { kind: 'become', at: { task: 0, place }, figure: random.pick(offers).figure } as const;
+}
+
+/** Whether the deed alone leaves the task uncertain. */
+function alone(ground: Ground, before: Task, deed: Deed): boolean {
+  const done = doDeed(ground, [before], NO_EDITS, deed);
+  if (!done.ok) return true;
+  const { printed } = lyingTask(ground, [before], done.value, 0);
+  return judge(ground, printed, before).state === 'uncertain';
+}
+
 describe.each(ACTIVITY_IDS.map((id) => [id] as const))('%s', (id) => {
   const steps = activityOf(id).ladder.map((_, index) => index + 1);
 
@@ -153,6 +169,36 @@ describe.each(ACTIVITY_IDS.map((id) => [id] as const))('%s', (id) => {
       for (let count = 0; count < steps; count++) history = redone(history);
       expect(JSON.stringify(history.now)).toBe(last);
     }
+  }, 60_000);
+
+  test('a fault is marked where it was done, though it was not done last', () => {
+    const random = randomFrom(SEED);
+    let marked = 0;
+    for (let round = 0; round < 60; round++) {
+      const ground = groundAt(id, random.pick(steps));
+      const before = drawnTask(ground, SEED + round);
+      const [broken, later] = [becomeAny, becomeAny].map((deed) => deed(ground, before, random));
+      if (!broken || !later || broken.at.place === later.at.place) continue;
+      const one = doDeed(ground, [before], NO_EDITS, broken);
+      const both = one.ok ? doDeed(ground, [before], one.value, later) : one;
+      if (!one.ok || !both.ok) continue;
+      const faultsOf = (work: SheetEdits, touched: readonly number[]) => {
+        const { printed } = lyingTask(ground, [before], work, 0);
+        const verdict = judge(ground, printed, before, touched);
+        const isFault = verdict.state === 'uncertain' && verdict.answers.length < 2;
+        return isFault ? verdict.problems : [];
+      };
+      const first = faultsOf(one.value, []);
+      for (const { places } of first) expect(places).toEqual([broken.at.place]);
+      marked += first.length;
+      for (const { sentence, places } of faultsOf(both.value, [later.at.place])) {
+        if (first.some((fault) => fault.sentence === sentence) && !alone(ground, before, later)) {
+          marked += 1;
+          expect(places, sentence).toContain(broken.at.place);
+        }
+      }
+    }
+    expect(marked).toBeGreaterThan(0);
   }, 60_000);
 
   test('a repair is proven, and leaves what is kept as it is', () => {
