@@ -38,38 +38,49 @@ export async function main([
   seed = '1',
   threads = String(availableParallelism()),
 ]: readonly string[]): Promise<void> {
-  const asked = [Number(tasks), Number(seed), Number(threads)] as const;
-  if (!(asked[0] > 0)) throw new Error(`prove › tasks: expected a number above 0, got ${tasks}`);
-  if (!(asked[2] >= 1)) throw new Error(`prove › threads: expected 1 or more, got ${threads}`);
+  const asked = {
+    tasks: Number(tasks),
+    seed: Number(seed),
+    threads: Number(threads),
+    activities: ACTIVITY_IDS,
+  };
+  if (!(asked.tasks > 0)) throw new Error(`prove › tasks: expected a number above 0, got ${tasks}`);
+  if (!(asked.threads >= 1)) throw new Error(`prove › threads: expected 1 or more, got ${threads}`);
   console.log(`making and proving ${tasks} tasks, seed ${seed} (npm run prove ${tasks} ${seed})`);
   const start = Date.now();
   let next = PROGRESS_MS;
-  const summary = await proveMany(...asked, (done) => {
+  const summary = await proveMany(asked, (done) => {
     const passed = Date.now() - start;
     if (passed < next) return;
     next = passed + PROGRESS_MS;
     console.log(`  ${done} of ${tasks} after ${Math.round(passed / 1000)} s`);
   });
-  console.log(`${inWords(summary)}\n${((Date.now() - start) / 1000).toFixed(0)} s`);
+  const [seconds, peakMiB] = [(Date.now() - start) / 1000, process.resourceUsage().maxRSS / 1024];
+  console.log(`${inWords(summary)}\n${seconds.toFixed(0)} s, ${peakMiB.toFixed(0)} MiB at most`);
   const isBad = summary.tallies.some(({ notCertain, failed }) => notCertain + failed > 0);
   process.exitCode = isBad ? 1 : 0;
 }
 
+export interface Asked {
+  readonly tasks: number;
+  readonly seed: number;
+  readonly threads: number;
+  readonly activities: readonly ActivityId[];
+}
+
 /**
  * The same tasks whatever the number of threads; about as many of each activity. `onProgress` is told how many tasks
- * are done. What is kept grows with what is wrong alone.
+ * are done. What is kept grows with what is wrong alone, and by a hash for each part.
  */
 export async function proveMany(
-  tasks: number,
-  seed: number,
-  threads: number,
+  asked: Asked,
   onProgress: (done: number) => void,
 ): Promise<Summary> {
-  const parts = partsOf(tasks, seed);
-  const tallies = new Map(ACTIVITY_IDS.map((id) => [id, noTally(id)]));
+  const parts = partsOf(asked);
+  const tallies = new Map(asked.activities.map((id) => [id, noTally(id)]));
   const found = new Map<number, Pick<Proven, 'shown' | 'hash'>>();
   let done = 0;
-  await onThreads(parts, threads, (number, part, { shown, hash, ...proven }) => {
+  await onThreads(parts, asked.threads, (number, part, { shown, hash, ...proven }) => {
     found.set(number, { shown, hash });
     add(tallies.get(part.activity), part, proven);
     done += part.tasks;
@@ -85,10 +96,10 @@ export async function proveMany(
 }
 
 /** The parts of every activity, each with a seed of its own. */
-function partsOf(tasks: number, seed: number): readonly Part[] {
+function partsOf({ tasks, seed, activities }: Asked): readonly Part[] {
   const random = randomFrom(seed);
-  const share = Math.ceil(tasks / ACTIVITY_IDS.length);
-  return ACTIVITY_IDS.flatMap((activity) =>
+  const share = Math.ceil(tasks / activities.length);
+  return activities.flatMap((activity) =>
     Array.from({ length: Math.ceil(share / PART_TASKS) }, (_, number) => {
       const from = number * PART_TASKS;
       const own = Math.min(PART_TASKS, share - from);
