@@ -73,6 +73,12 @@ module.exports = {
       to: { path: '/solve[^/]*\\.ts$' },
     },
     {
+      name: 'wrong-tasks-know-neither-generator-nor-solver',
+      severity: 'error',
+      from: { path: '^src/activities/[^/]+/wrong-to-test\\.ts$' },
+      to: { path: '^src/activities/[^/]+/', pathNot: '/task\\.ts$' },
+    },
+    {
       name: 'a-folder-is-entered-by-its-index',
       severity: 'error',
       from: { path: '^src/([^/]+)/' },

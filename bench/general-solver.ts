@@ -43,7 +43,7 @@ export function completionsBySolver(grid: Grid, most: number): readonly (readonl
     solver.require(Logic.exactlyOne(...names.map((name) => variable(cell, name))));
     if (figure) solver.require(variable(cell, nameOf(figure)));
   }
-  for (const line of linesOf(grid)) {
+  for (const line of linesOf(grid.rows.length, grid.boxes ?? false)) {
     for (const name of names) {
       solver.require(Logic.exactlyOne(...line.map((cell) => variable(cell, name))));
     }
@@ -64,8 +64,7 @@ function splitAt(words: string, place: number): readonly [string, string] {
 }
 
 /** The cells of each row, column and block. */
-function linesOf({ rows, boxes = false }: Grid): readonly (readonly number[])[] {
-  const order = rows.length;
+export function linesOf(order: number, boxes: boolean): readonly (readonly number[])[] {
   const row = (cell: number) => Math.floor(cell / order);
   const column = (cell: number) => cell % order;
   const block = (cell: number) =>

@@ -2,6 +2,10 @@
 declare module 'logic-solver' {
   /** A condition on variables; a name stands for the variable itself. */
   export type Formula = string | { readonly type: string };
+  /** A whole number of which each bit is a formula. */
+  export interface Bits {
+    readonly bits: readonly Formula[];
+  }
 
   export interface Solution {
     getTrueVars(): string[];
@@ -13,12 +17,24 @@ declare module 'logic-solver' {
     require(...formulas: Formula[]): void;
     forbid(...formulas: Formula[]): void;
     solve(): Solution | null;
+    /** With one formula more, for this once. */
+    solveAssuming(formula: Formula): Solution | null;
   }
 
   const Logic: {
     readonly Solver: typeof Solver;
+    not(formula: Formula): Formula;
+    and(...formulas: Formula[]): Formula;
     or(...formulas: Formula[]): Formula;
+    xor(...formulas: Formula[]): Formula;
+    implies(one: Formula, other: Formula): Formula;
+    equiv(one: Formula, other: Formula): Formula;
+    atMostOne(...formulas: Formula[]): Formula;
     exactlyOne(...formulas: Formula[]): Formula;
+    sum(...formulas: Formula[]): Bits;
+    constantBits(number: number): Bits;
+    equalBits(one: Bits, other: Bits): Formula;
+    lessThanOrEqual(one: Bits, other: Bits): Formula;
   };
   export default Logic;
 }

@@ -44,7 +44,7 @@ export function* everyTask(activity: Activity, freely: number): Generator<Task> 
 }
 
 /** Each value of a parameter. */
-function changesOf({ parameters }: Activity, name: string): readonly Change[] {
+export function changesOf({ parameters }: Activity, name: string): readonly Change[] {
   const spec = parameters[name];
   return spec === undefined ? [] : valuesOf(spec).map((value) => ({ [name]: value }));
 }

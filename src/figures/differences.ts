@@ -73,9 +73,11 @@ function shapeDifferences(one: Figure, other: Figure): Differences {
 
 /** Whether two figures print alike: what is absent counts as its default, and unseen turns do not count. */
 export function sameFigure(one: Figure, other: Figure): boolean {
-  const [form, otherForm] = [one, other].map((figure) => formOf(plainest(figure)));
-  const looksOther = form !== otherForm && outlineShare(one, other) > SAME_SHARE;
-  return !looksOther && Object.keys(differencesOf(one, other)).length === 0;
+  // Paint first, since outlines take longer to compare.
+  if (Object.keys(paintDifferences(one, other)).length > 0) return false;
+  const [plain, otherPlain] = [plainest(one), plainest(other)];
+  const isOther = formOf(plain) !== formOf(otherPlain) && outlineShare(one, other) > SAME_SHARE;
+  return !isOther && Object.keys(shapeDifferences(plain, otherPlain)).length === 0;
 }
 
 /**
@@ -83,10 +85,10 @@ export function sameFigure(one: Figure, other: Figure): boolean {
  * Mirror images of one form never are, nor forms that differ only once mirrored or turned, such as b and d.
  */
 export function fairlyDifferent(one: Figure, other: Figure): boolean {
-  const found = differencesOf(one, other);
+  const paint = paintDifferences(one, other);
+  if (paint.fill === true || (paint.colourDe00 ?? 0) >= FAIR_DE00) return true;
+  const found = shapeDifferences(plainest(one), plainest(other));
   return (
-    found.fill === true ||
-    (found.colourDe00 ?? 0) >= FAIR_DE00 ||
     (found.sizeRatio ?? 1) >= SIZE_RATIO_FLOOR ||
     (found.countRatio ?? 1) >= COUNT_RATIO_FLOOR ||
     (found.layout === true && (found.outlineShare ?? 0) >= LINE_FLOOR) ||

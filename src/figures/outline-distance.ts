@@ -27,6 +27,7 @@ const MOST_KNOWN = 20_000;
 
 const rasters = new Map<string, readonly Raster[]>();
 const shares = new Map<string, number>();
+const turnedShares = new Map<string, number>();
 
 /**
  * 1 − common area / joint area of the two printed outlines, each scaled to the same spread about its
@@ -79,8 +80,14 @@ export function turnedOutlineShare(one: Figure, other: Figure): number {
 
 /** `turnedOutlineShare` without the help of the table. */
 export function measureTurnedShare(one: Figure, other: Figure): number {
-  const [fixed = one, moved = other] = [one, other].sort((a, b) => byKey(viewOf(a), viewOf(b)));
+  const [first, second] = [viewOf(one), viewOf(other)];
+  const isInOrder = byKey(first, second) <= 0;
+  const [fixed, moved] = isInOrder ? [one, other] : [other, one];
   const { turn = 0, mirrored = false } = moved;
+  const keys = isInOrder ? `${first.key} ${second.key}` : `${second.key} ${first.key}`;
+  const key = `${keys} ${turn} ${mirrored} ${isDrawnLike(one, other)}`;
+  const known = turnedShares.get(key);
+  if (known !== undefined) return known;
   const views = [0, 90, 180, 270].flatMap((more) =>
     [mirrored, !mirrored].map((isMirrored) => ({
       ...moved,
@@ -88,7 +95,10 @@ export function measureTurnedShare(one: Figure, other: Figure): number {
       mirrored: isMirrored,
     })),
   );
-  return Math.min(...views.map((view) => measureOutlineShare(fixed, view)));
+  const share = Math.min(...views.map((view) => measureOutlineShare(fixed, view)));
+  if (turnedShares.size >= MOST_KNOWN) turnedShares.clear();
+  turnedShares.set(key, share);
+  return share;
 }
 
 /** What the table knows of two figures: only upright forms are in it. */

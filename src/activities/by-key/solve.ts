@@ -1,5 +1,6 @@
 // Finds every answer that a printed by-key task admits, and everything that makes it unfit to be given.
 import { told } from '../../base/index.ts';
+import type { Figure } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
 import { idleFaults } from './solve-idle.ts';
 import { keyFaults } from './solve-key.ts';
@@ -23,7 +24,14 @@ const MOST_ANSWERS = 20;
 export function solve(printed: Printed): Findings<Answer> {
   const { key, items } = printed;
   const readings = readingsOf(key);
-  const matches = items.map((_, item) => matchesOf(printed, item, readings));
+  // Items that are printed in one way are judged once.
+  const known = new Map<string, readonly number[]>();
+  const matches = items.map((figure) => {
+    const text = JSON.stringify(figure);
+    const entries = known.get(text) ?? matchesOf(printed, figure, readings);
+    known.set(text, entries);
+    return entries;
+  });
   const answers = combinationsOf(matches);
   const unmatched = matches.flatMap((entries, item) =>
     entries.length === 0 ? [told('by-key', 'fault.stranger', { item: item + 1 })] : [],
@@ -41,18 +49,16 @@ export function solve(printed: Printed): Findings<Answer> {
   };
 }
 
-/** The entries that an item can be treated by, in the order of the key. */
+/** The entries that a figure can be treated by, in the order of the key. */
 function matchesOf(
-  { key, items }: Printed,
-  item: number,
+  { key }: Printed,
+  figure: Figure,
   readings: readonly (readonly Attribute[])[],
 ): readonly number[] {
-  const figure = items[item];
-  if (!figure) return [];
   return key.flatMap((entry, place) => {
     const byReading = readings.some((attributes) => looksEqual(figure, entry.figure, attributes));
-    const bySight = mayBeTakenFor(figure, entry.figure);
-    return byReading || bySight || showsResponse(figure, entry.response) ? [place] : [];
+    const isMatch = byReading || showsResponse(figure, entry.response);
+    return isMatch || mayBeTakenFor(figure, entry.figure) ? [place] : [];
   });
 }
 

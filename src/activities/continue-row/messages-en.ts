@@ -96,6 +96,7 @@ export const MESSAGES = {
   'fault.nothing-offered': 'nothing is offered to choose from',
   'fault.idle-offer': 'figures are offered, but nothing is to be chosen',
   'fault.one-offered': 'only one figure is offered',
+  'fault.only-right': 'only right figures are offered, no wrong one',
   'fault.not-offered': 'not offered, but may be the answer: {figure}',
   'fault.ring': 'a ring does not say which empty place it is for',
   // Why something cannot be asked for, in brackets behind what was expected.

@@ -65,9 +65,11 @@ function offerFaults(printed: Printed, wanted: readonly Figure[]): readonly Told
   if (!offered) return isChosen ? [told('continue-row', 'fault.nothing-offered')] : [];
   const absent = wanted.filter((figure) => !offered.some((other) => sameFigure(figure, other)));
   const empty = row.filter((figure) => figure === null).length;
+  const isOnlyRight = offered.every((figure) => wanted.some((other) => sameFigure(figure, other)));
   return [
     ...(isChosen ? [] : [told('continue-row', 'fault.idle-offer')]),
     ...(offered.length < 2 ? [told('continue-row', 'fault.one-offered')] : []),
+    ...(offered.length > 1 && isOnlyRight ? [told('continue-row', 'fault.only-right')] : []),
     ...absent.map((figure) => told('continue-row', 'fault.not-offered', { figure: { figure } })),
     ...(response === 'ring' && empty > 1 ? [told('continue-row', 'fault.ring')] : []),
     ...(isTwice(offered) ? [told('faults', 'offered-twice')] : []),
