@@ -26,7 +26,7 @@ async function tabOf(origin: string): Promise<Page> {
 /** A time that the entries of the test are before and the clock is after, in ms since 1970. */
 const OF_TODAY = 1_700_000_000_000;
 
-const LEAF = ownCopyOf('picture-leaf');
+const CAT = ownCopyOf('picture-cat');
 
 /** What is there before each change: two children, a group of invented ones, a picture under two names. */
 const KEPT: readonly Entry[] = [
@@ -37,8 +37,8 @@ const KEPT: readonly Entry[] = [
   resultEntry(5, 2),
   childEntry(6, 6, { nickname: 'Moss', demo: true }),
   resultEntry(7, 6, { demo: true }),
-  { id: idAt(8), at: 8, kind: 'picture', ...LEAF },
-  { id: idAt(9), at: 9, kind: 'picture', ...LEAF, name: 'a leaf' },
+  { id: idAt(8), at: 8, kind: 'picture', ...CAT },
+  { id: idAt(9), at: 9, kind: 'picture', ...CAT, name: 'Tom' },
 ];
 
 /** A backup with two entries that are new and one that says something else under an id that is there. */
@@ -76,7 +76,7 @@ interface Given {
   readonly picture: string;
 }
 
-const GIVEN: Given = { coming: COMING, child: idAt(1), picture: ownPictureId(LEAF) };
+const GIVEN: Given = { coming: COMING, child: idAt(1), picture: ownPictureId(CAT) };
 
 /** `full`: the browser finds no room; `ends`: it gives up the transaction; `hangs`: the tab goes no further. */
 type How = 'full' | 'ends' | 'hangs' | 'none';
