@@ -11,12 +11,29 @@ const nodeOnly: Plugin = {
     id === 'module' && importer?.includes('/harfbuzzjs/') ? { id, external: true } : undefined,
 };
 
+const SCHEMAS = 'zod';
+const QUIET_SCHEMAS = '\0quiet-schemas';
+
+/** What checks data tries whether it may run text, which the policy of the page stops and tells; it is not to try. */
+const noTextRun: Plugin = {
+  name: 'samewise-no-text-run',
+  enforce: 'pre',
+  resolveId: (id, importer) =>
+    id === SCHEMAS && importer !== QUIET_SCHEMAS
+      ? { id: QUIET_SCHEMAS, moduleSideEffects: true }
+      : undefined,
+  load: (id) =>
+    id === QUIET_SCHEMAS
+      ? `import { config } from '${SCHEMAS}'; config({ jitless: true }); export * from '${SCHEMAS}';`
+      : undefined,
+};
+
 export default defineConfig({
   base: './',
-  plugins: [react(), installable()],
+  plugins: [noTextRun, react(), installable()],
   worker: {
     format: 'es',
-    plugins: () => [nodeOnly],
+    plugins: () => [nodeOnly, noTextRun],
     rolldownOptions: {
       // The worker that draws on the screen takes nothing from the PDF library, so it must not carry it.
       treeshake: {

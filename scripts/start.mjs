@@ -1,11 +1,9 @@
 // Starts the web app on this machine: installs and builds what is missing, serves it, prints its address.
-import { parseArgs } from 'node:util';
 import { buildWeb, WEB_FOLDER } from './build-web.mjs';
 import { installPackages } from './install.mjs';
+import { readStartOptions, readyLines } from './start-options.mjs';
 
-const MOST_PORT = 65535;
-
-const port = readPort();
+const { port, host } = readOptions();
 installPackages();
 if (!buildWeb()) {
   console.error('The app could not be built; the lines above say why.');
@@ -13,32 +11,26 @@ if (!buildWeb()) {
 }
 const { serveWeb } = await import('./serve.mjs');
 try {
-  const { address } = await serveWeb({ folder: WEB_FOLDER, port });
-  console.log(`\n  Samewise is ready: ${address}\n\n  Ctrl+C stops it.`);
+  const served = await serveWeb({ folder: WEB_FOLDER, port, host });
+  console.log(readyLines({ ...served, host }).join('\n'));
 } catch (error) {
-  console.error(
-    error.code === 'EADDRINUSE'
-      ? `port: ${port ?? '4173 and those after it'} is taken by another program. Give another one with --port.`
-      : `The app could not be served: ${error.message}`,
-  );
+  console.error(reasonOf(error));
   process.exit(2);
 }
 
-/** The port that was asked for; absent: the first free one. */
-function readPort() {
-  const given = readOption();
-  if (given === undefined) return undefined;
-  const number = Number(given);
-  if (Number.isInteger(number) && number >= 1 && number <= MOST_PORT) return number;
-  console.error(`port: expected a whole number from 1 to ${MOST_PORT}, got ${given}.`);
-  process.exit(2);
-}
-
-function readOption() {
+function readOptions() {
   try {
-    return parseArgs({ options: { port: { type: 'string' } } }).values.port;
+    return readStartOptions(process.argv.slice(2));
   } catch (error) {
-    console.error(`${error.message} The one option is --port.`);
+    console.error(error.message);
     process.exit(2);
   }
+}
+
+function reasonOf({ code, message }) {
+  if (code === 'EADDRINUSE') {
+    return `port: ${port ?? '4173 and those after it'} is taken by another program. Give another one with --port.`;
+  }
+  if (code === 'EADDRNOTAVAIL') return `host: this machine does not have the address ${host}.`;
+  return `The app could not be served: ${message}`;
 }

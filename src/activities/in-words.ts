@@ -72,7 +72,8 @@ function wordingIn(language: Language): Wording {
     inParts: (phrases) => joined(say, 'row.semicolon', phrases),
     size: (sizes, size) => {
       const { key, rank } = rankedIn(sizes, size);
-      return say(`size.${key}`, { ordinal: ordinal(rank) });
+      // A size alone is of no figure that it could agree with.
+      return say(`size.${key}`, { gender: 'none', ordinal: ordinal(rank) });
     },
     figure: (figure, as = 'name') => figureName(figure, language, as),
     among: (all, figure, as = 'name') => amongText(say, { language, ordinal }, all, figure, as),

@@ -1,5 +1,4 @@
 // Writing aside: every file is written in full beside its target and takes its place only when all are ready.
-import { randomBytes } from 'node:crypto';
 import {
   chmodSync,
   closeSync,
@@ -11,7 +10,8 @@ import {
   rmSync,
   writeSync,
 } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
+import { dirname } from 'node:path';
+import { pathOnTheWay, removeLeftBehind } from './left-behind.ts';
 import { attempt, targetOf, unwritable, whatStandsAt } from './targets.ts';
 
 /** Fills a file piece by piece. */
@@ -23,7 +23,7 @@ export interface Staging {
   readonly write: (path: string, fill: Fill) => Promise<void>;
   /** Makes a folder if there is none; it goes again with `abandon`. */
   readonly folder: (path: string) => void;
-  /** Puts every file in its place. */
+  /** Puts every file in its place, in the order in which they were written; each is the old one whole or the new one whole. */
   readonly commit: () => void;
   /** Removes all that was written aside; nothing after `commit`. */
   readonly abandon: () => void;
@@ -39,10 +39,18 @@ interface StagedFile {
 export function openStaging(): Staging {
   const files: StagedFile[] = [];
   const folders: string[] = [];
+  const cleared = new Set<string>();
+  /** In the folder of the target, so that a rename suffices. */
+  const pathBeside = (target: string) => {
+    const folder = dirname(target);
+    if (!cleared.has(folder)) removeLeftBehind(folder);
+    cleared.add(folder);
+    return pathOnTheWay(folder);
+  };
   return {
     write: async (path, fill) => {
       const { target, mode } = targetOf(path);
-      const temporary = temporaryFor(target);
+      const temporary = pathBeside(target);
       const file = attempt(path, () => openSync(temporary, 'wx'));
       files.push({ temporary, target, mode });
       await fillFile(file, path, fill);
@@ -62,11 +70,6 @@ export function openStaging(): Staging {
       for (const folder of folders.splice(0)) removeEmptyFolder(folder);
     },
   };
-}
-
-/** In the same folder, so that a rename suffices. */
-function temporaryFor(target: string): string {
-  return join(dirname(target), `.${basename(target)}.${randomBytes(4).toString('hex')}.part`);
 }
 
 async function fillFile(file: number, path: string, fill: Fill): Promise<void> {

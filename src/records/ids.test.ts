@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { testSeed } from '../../tests/seed.ts';
-import { ID_FORM, ID_RANDOM_BYTES, newId, secondId, timeOfId } from './ids.ts';
+import { clockTime, ID_FORM, ID_RANDOM_BYTES, newId, secondId, timeOfId } from './ids.ts';
 
 const seed = testSeed('record ids');
 const random = fc.uint8Array({ minLength: ID_RANDOM_BYTES, maxLength: ID_RANDOM_BYTES });
@@ -42,6 +42,23 @@ describe('an id', () => {
         let last = '';
         for (const [now, random] of ticks) {
           const id = newId({ now, random, ...(last === '' ? {} : { last }) });
+          expect(id > last).toBe(true);
+          expect(id).toMatch(ID_FORM);
+          last = id;
+        }
+      }),
+      { seed },
+    );
+  });
+
+  it('comes from a clock that is set to any time a computer can have', () => {
+    // The whole range of an ECMAScript time value (ECMA-262, “Time Values and Time Range”).
+    const anyTime = fc.integer({ min: -8.64e15, max: 8.64e15 });
+    fc.assert(
+      fc.property(fc.array(fc.tuple(anyTime, random), { minLength: 2 }), (ticks) => {
+        let last = '';
+        for (const [now, random] of ticks) {
+          const id = newId({ now: clockTime(now), random, ...(last === '' ? {} : { last }) });
           expect(id > last).toBe(true);
           expect(id).toMatch(ID_FORM);
           last = id;

@@ -6,6 +6,14 @@ export type Id = string;
 /** Version 7 or 8, and a time below 2^44 ms (the year 2527), so that there is always a later id. */
 export const ID_FORM = /^0[0-9a-f]{7}-[0-9a-f]{4}-[78][0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12}$/;
 
+/** The last millisecond that is taken from a clock; the 2^20 ms after it, 17 minutes, are left for counting up. */
+const LATEST_CLOCK_MS = 2 ** 44 - 1 - 2 ** 20;
+
+/** What a clock says, in ms since 1970, brought to the times that ids can carry: a clock may be set to any year. */
+export function clockTime(now: number): number {
+  return Math.min(Math.max(Math.floor(now), 0), LATEST_CLOCK_MS);
+}
+
 /** Bytes of randomness that one id takes. */
 export const ID_RANDOM_BYTES = 10;
 
@@ -18,7 +26,7 @@ const FNV_START = 0x6c62272e07bb014262b821756295c58dn;
 const FNV_PRIME = (1n << 88n) + 0x13bn;
 
 export interface IdSource {
-  /** Milliseconds since 1970 as the device's clock has them. */
+  /** Milliseconds since 1970 as the device's clock has them, as `clockTime` gives them. */
   readonly now: number;
   /** `ID_RANDOM_BYTES` random bytes. */
   readonly random: Uint8Array;

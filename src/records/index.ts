@@ -2,7 +2,15 @@
 export { BACKUP_CHARACTERS, backupText, laterVersion, readBackup } from './backup.ts';
 export * from './entry.ts';
 export { readEntry } from './entry-schema.ts';
-export { byId, ID_RANDOM_BYTES, type Id, type IdSource, newId, timeOfId } from './ids.ts';
+export {
+  byId,
+  clockTime,
+  ID_RANDOM_BYTES,
+  type Id,
+  type IdSource,
+  newId,
+  timeOfId,
+} from './ids.ts';
 export { changedSince, idsOfChild, idsOfDemo, merged } from './merge.ts';
 export { migrated, STEPS, type Step, versionAfter } from './migrate.ts';
 export { idsOfPicture, type KeptPicture, keptPictures } from './pictures.ts';

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const PROGRAM = join(ROOT, 'bin', 'samewise.js');
+export const PROGRAM = join(ROOT, 'bin', 'samewise.js');
 const BUILT = join(ROOT, 'dist', 'cli', 'samewise.js');
 
 export interface Outcome {

@@ -17,6 +17,8 @@ export interface Stores {
   readonly tabOf: (name: string, path?: string) => Promise<Page>;
   /** Closes the browser and starts it again on the same disk. */
   readonly relaunch: () => Promise<void>;
+  /** Kills the browser, which gets no word in, and starts it again on the same disk. */
+  readonly kill: () => Promise<void>;
 }
 
 /** Starts the browser for the tests of the calling file, and clears its disk after them. */
@@ -43,7 +45,21 @@ export function startStores(): Stores {
       await context.close();
       context = await launched(folder, script);
     },
+    kill: async () => {
+      process.kill(await processOf(context), 'SIGKILL');
+      await context.close().catch(() => {});
+      context = await launched(folder, script);
+    },
   };
+}
+
+/** The id of the browser's own process. */
+async function processOf(context: BrowserContext): Promise<number> {
+  const devtools = await context.browser()?.newBrowserCDPSession();
+  const { processInfo = [] } = (await devtools?.send('SystemInfo.getProcessInfo')) ?? {};
+  const { id } = processInfo.find(({ type }) => type === 'browser') ?? {};
+  if (id === undefined) throw new Error('the browser does not say which process it is');
+  return id;
 }
 
 async function browserScript(): Promise<string> {

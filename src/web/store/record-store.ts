@@ -3,6 +3,7 @@
 import { accept, type Result } from '../../base/index.ts';
 import {
   changedSince,
+  clockTime,
   type Draft,
   type Entry,
   ID_RANDOM_BYTES,
@@ -61,7 +62,7 @@ export function openRecordStore(options: StoreOptions = {}): RecordStore {
   return {
     read: () => read(connection, (database) => database.getAll('entries')),
     count: () => read(connection, (database) => database.count('entries')),
-    append: (drafts) => change((entries) => appendAll(entries, drafts, now())),
+    append: (drafts) => change((entries) => appendAll(entries, drafts, clockTime(now()))),
     merge: (coming) => change((entries) => mergeAll(entries, coming)),
     deleteChild: (child) =>
       change((entries) => deleteThose(entries, (all) => idsOfChild(all, child))),
