@@ -1,6 +1,14 @@
 // Backup files of records and what a database of an older version holds: read, and all views of it made.
 import fc from 'fast-check';
-import { growthOf, knownOf, newPlanner, planToday } from '../../src/plan/index.ts';
+import {
+  factsReader,
+  knownOf,
+  leftUndone,
+  looksOf,
+  movesOnTo,
+  standingOn,
+  standingToday,
+} from '../../src/plan/index.ts';
 import {
   backupText,
   type Entry,
@@ -13,7 +21,6 @@ import {
   STEPS,
   viewOf,
 } from '../../src/records/index.ts';
-import { DEFAULT_PAGE, DEFAULT_PRINT } from '../../src/sheets/index.ts';
 import { OWN_PICTURES, someSheets } from './bases.ts';
 import { changedTexts, changedValues, jsonText } from './changed-json.ts';
 import { hostileValue } from './hostile.ts';
@@ -89,24 +96,26 @@ function manyTexts(entries: readonly Entry[]): fc.Arbitrary<string> {
   );
 }
 
-/** Views of one file in so many are followed as far as the plans, which take the longest. */
-const PLANNED = 8;
+/** Views of one file in so many are followed as far as what is known of the children: it makes their sheets again. */
+const FOLLOWED = 8;
 
-function goOn(entries: readonly Entry[], isPlanned: boolean): void {
+const read = factsReader();
+
+function goOn(entries: readonly Entry[], isFollowed: boolean): void {
   const view = viewOf(entries);
   viewOf(entries, 'demo');
   keptPictures(entries);
   acceptedOrTold(backupText(merged(entries, entries)));
   const last = entries.at(-1)?.id;
   if (last !== undefined) newId({ now: 5, random: new Uint8Array(10), last });
-  if (!isPlanned) return;
-  const planner = newPlanner();
-  const wishes = { page: DEFAULT_PAGE, print: DEFAULT_PRINT, day: DAY, minutes: 10 };
+  if (!isFollowed) return;
   for (const { id } of view.children.slice(0, 2)) {
     const known = knownOf(view, id);
     if (!known) continue;
-    planToday(planner, known, wishes, () => DAY);
-    growthOf(planner, known, DAY, wishes);
+    const { given } = standingOn(DAY, known.child, known.results, read);
+    looksOf(given, 'en');
+    leftUndone(known, DAY);
+    movesOnTo(known, DAY, () => DAY)(standingToday(known, DAY, () => DAY)[0]?.code ?? '');
   }
 }
 
@@ -120,6 +129,7 @@ export function backupFileKind(): Kind<string> {
   let met = 0;
   return {
     name: 'backup-file',
+    ready: () => goOn(entries, true),
     inputs: fc.oneof(
       { weight: 400, arbitrary: changedTexts(files) },
       { weight: 1, arbitrary: manyTexts(entries) },
@@ -128,7 +138,7 @@ export function backupFileKind(): Kind<string> {
       const read = acceptedOrTold(readBackup(text));
       if (!read) return;
       met += 1;
-      goOn(read, met % PLANNED === 0 && read.length < 100);
+      goOn(read, met % FOLLOWED === 0 && read.length < 100);
     },
     show: (text) => text,
   };

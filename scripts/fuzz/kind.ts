@@ -5,6 +5,8 @@ import type fc from 'fast-check';
 export interface Kind<T = never> {
   readonly name: string;
   readonly inputs: fc.Arbitrary<T>;
+  /** Done once before the first input: what the app measures once, whatever comes in. */
+  readonly ready?: () => void;
   /**
    * Gives the input to the code that reads it, and goes on with what it accepts as a person would. Throws at whatever
    * must not be; what is refused in the code's own words is as it should be.

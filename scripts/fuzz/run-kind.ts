@@ -56,6 +56,7 @@ export async function runKind<T>(kind: Kind<T>, options: RunOptions): Promise<Re
     const found = [...failures.values()];
     return { kind: kind.name, seed, inputs: count, longestMs, longest, heapBytes, failures: found };
   };
+  kind.ready?.();
   for (let batch = 0; tally.count < inputs; batch++) {
     const size = Math.min(BATCH, inputs - tally.count);
     await runBatch(kind, tally, { ...options, seed: seed + batch, inputs: size });

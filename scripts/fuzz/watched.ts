@@ -1,12 +1,13 @@
 // Runs one kind in a process of its own, and ends it where it hangs or takes all memory.
 import { fork } from 'node:child_process';
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'vite';
 import type { Report } from './run-kind.ts';
 
 const ROOT = process.cwd();
 /** Two below the root, as the built command line is: it looks for its files from there. */
-const BUILT = join('dist', 'fuzz');
+const BUILT = join('dist', `fuzz-${process.pid}`);
 const FILE = 'one-kind.js';
 
 /** A batch that is not done after so long hangs. */
@@ -16,8 +17,9 @@ const HEAP_MB = 1024;
 /** The last report, and how the process ended where it did not end well. */
 export type Ended = Report & { readonly end?: string };
 
-/** Builds what a process runs; once for all kinds. */
+/** Builds what a process runs, once for all kinds; it goes again when this process ends. */
 export async function buildKinds(): Promise<void> {
+  process.on('exit', () => rmSync(join(ROOT, BUILT), { recursive: true, force: true }));
   await build({
     root: ROOT,
     configFile: false,

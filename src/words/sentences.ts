@@ -1,5 +1,5 @@
 // A refusal as whole sentences: where, what was expected, what came, what to do.
-import type { Got, Reason, Refusal } from '../base/index.ts';
+import { asGot, type Got, type Reason, type Refusal } from '../base/index.ts';
 import type { Language } from '../languages/index.ts';
 import { nearestOf } from './nearest.ts';
 import { houseSentences } from './not-in-the-house.ts';
@@ -21,7 +21,7 @@ function sentencesOf(refusal: Refusal, language: Language): readonly string[] {
   const say = SAYS[language];
   const { at } = refusal;
   const own = (reason: Reason) => reasonIn(language, reason);
-  const got = 'got' in refusal ? quoted(say, refusal.got) : '';
+  const got = 'got' in refusal ? quoted(say, asGot(refusal.got)) : '';
   switch (refusal.code) {
     case 'out-of-range':
       return rangeSentences(say, refusal, got, own);
