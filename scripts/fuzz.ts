@@ -1,5 +1,6 @@
 // Gives hostile inputs to everything that reads from outside: `npm run fuzz [inputs] [seed] [kind]`.
 import { kindsOf } from './fuzz/kinds.ts';
+import type { Report } from './fuzz/run-kind.ts';
 import { buildKinds, type Ended, watched } from './fuzz/watched.ts';
 
 const USUAL_INPUTS = 100_000;
@@ -19,11 +20,21 @@ export async function main([
   await buildKinds();
   console.log(`${inputs} inputs of each kind, seed ${seed} (npm run fuzz ${inputs} ${seed})\n`);
   let failures = 0;
-  for (const name of wanted) failures += tell(await watched(name, Number(inputs), Number(seed)));
+  for (const name of wanted) {
+    failures += tell(
+      await watched(name, Number(inputs), Number(seed), { onProgress: tellProgress }),
+    );
+  }
   console.log(
     `\n${wanted.length} kinds: ${failures === 0 ? 'nothing found' : `${failures} found`}`,
   );
   process.exitCode = failures === 0 ? 0 : 1;
+}
+
+function tellProgress({ kind, inputs, longestMs, failures }: Report): void {
+  console.error(
+    `  ${kind}: ${inputs} inputs, longest ${longestMs.toFixed(0)} ms, ${failures.length} found`,
+  );
 }
 
 /** How many things were found. */

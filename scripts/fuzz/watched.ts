@@ -13,6 +13,8 @@ const FILE = 'one-kind.js';
 /** A batch that is not done after so long hangs. */
 const LONGEST_SILENCE_MS = 180_000;
 const HEAP_MB = 1024;
+/** Inputs between two words on how far it is. */
+const SHOWN = 5000;
 
 /** The last report, and how the process ended where it did not end well. */
 export type Ended = Report & { readonly end?: string };
@@ -36,12 +38,28 @@ export async function buildKinds(): Promise<void> {
   });
 }
 
-export function watched(name: string, inputs: number, seed: number): Promise<Ended> {
-  const child = fork(join(ROOT, BUILT, FILE), [name, String(inputs), String(seed)], {
-    execArgv: ['--expose-gc', `--max-old-space-size=${HEAP_MB}`],
-    // What the command line says goes nowhere.
-    stdio: ['ignore', 'ignore', 'pipe', 'ipc'],
-  });
+export interface WatchOptions {
+  /** Whether an input that takes too long is a failure. */
+  readonly isTimed?: boolean;
+  /** Called every so often. */
+  readonly onProgress?: (report: Report) => void;
+}
+
+export function watched(
+  name: string,
+  inputs: number,
+  seed: number,
+  { isTimed = true, onProgress = () => {} }: WatchOptions = {},
+): Promise<Ended> {
+  const child = fork(
+    join(ROOT, BUILT, FILE),
+    [name, String(inputs), String(seed), String(isTimed)],
+    {
+      execArgv: ['--expose-gc', `--max-old-space-size=${HEAP_MB}`],
+      // What the command line says goes nowhere.
+      stdio: ['ignore', 'ignore', 'pipe', 'ipc'],
+    },
+  );
   const none = { kind: name, seed, inputs: 0, longestMs: 0, longest: '', heapBytes: 0 };
   let last: Ended = { ...none, failures: [] };
   let said = '';
@@ -50,8 +68,10 @@ export function watched(name: string, inputs: number, seed: number): Promise<End
   });
   const silence = setTimeout(() => child.kill('SIGKILL'), LONGEST_SILENCE_MS);
   child.on('message', (report) => {
+    const before = last.inputs;
     last = report as Report;
     silence.refresh();
+    if (Math.floor(before / SHOWN) !== Math.floor(last.inputs / SHOWN)) onProgress(last);
   });
   return new Promise((resolve) => {
     child.on('close', (code, signal) => {
