@@ -24,7 +24,7 @@ const VALUES: Readonly<Record<string, readonly string[]>> = {
   age: ['3', '4', '5', '2', '6', 'three'],
   difficulty: ['0', '-1.5', '99', '1e9', '-'],
   tasks: ['1', '2', '0', '12', '13', '99999999999999999999'],
-  sheets: ['1', '2', '0', '501', '1e9'],
+  sheets: ['1', '2', '0', '99999999', '1e9'],
   seed: ['0', '1', '4294967295', '4294967296', '-0'],
   paper: ['A4', 'a5', 'Letter', 'A0'],
   orientation: ['portrait', 'landscape', 'sideways'],
