@@ -41,7 +41,8 @@ function exitCodeOf(error: unknown): number {
   return EXIT_REFUSED;
 }
 
-function programOf(setExitCode: (code: number) => void): Command {
+/** The commands, ready to read a line; what `check` found is told as its exit code. */
+export function programOf(setExitCode: (code: number) => void): Command {
   const program = new Command('samewise')
     .description(words.about)
     .version(packageVersion())

@@ -34,6 +34,12 @@ describe('figureSchema', () => {
     );
   });
 
+  it('refuses a form that is no text before anything looks at it as one', () => {
+    const looking = figureSchema.refine(({ form }) => !form?.startsWith('picture-'));
+    for (const form of [7, {}, [], true, null])
+      expect(looking.safeParse({ form }).success).toBe(false);
+  });
+
   const refused: readonly (readonly [string, unknown])[] = [
     ['an unknown field', { form: 'circle', hue: 3 }],
     ['an unknown form', { form: 'blob' }],

@@ -22,7 +22,8 @@ const formSchema = z
   .custom<FormId>()
   .superRefine((form, context) => {
     if (typeof form === 'string' && isForm(form)) return;
-    context.addIssue({ code: 'invalid_value', values: [...FORMS], input: form });
+    // What is no form is read no further: checks of the whole figure rely on one.
+    context.addIssue({ code: 'invalid_value', values: [...FORMS], input: form, continue: false });
   })
   .meta({ anyOf: [{ enum: FORMS }, { pattern: '^picture-own-[2-9A-Y]{7}$' }], type: 'string' });
 

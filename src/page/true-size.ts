@@ -30,7 +30,7 @@ export function isTrueSize(measuredMm: number): boolean {
  * such number, and what is too far off to be put right here.
  */
 export function readMeasure(text: string, at: string): Result<number> {
-  const words = text.trim().replace(/\s*mm$/, '');
+  const words = text.trim().replace(/mm$/, '').trimEnd();
   if (!/^\d{1,3}([.,]\d)?$/.test(words)) {
     const expected = 'what the 50 mm line measures in mm, such as 48.5';
     return refuse({ code: 'wrong-type', at, got: text, expected });

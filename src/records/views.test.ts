@@ -11,7 +11,7 @@ import {
 import { testSeed } from '../../tests/seed.ts';
 import type { Entry } from './entry.ts';
 import { merged } from './merge.ts';
-import { viewOf } from './views.ts';
+import { MOST_NAMED, viewOf } from './views.ts';
 
 const seed = testSeed('record views');
 const FERN = childEntry(1, 1, { nickname: 'Fern', birthMonth: '2022-05', writingHand: 'left' });
@@ -122,6 +122,16 @@ describe('results', () => {
       [idAt(5), []],
       [idAt(4), []],
     ]);
+  });
+
+  it('of one sheet and day, very many of them, each name a few others and no more', () => {
+    const many = Array.from({ length: 3000 }, (_, index) => resultEntry(index + 2, 1));
+    const results = viewOf([FERN, ...many]).results.get(idAt(1)) ?? [];
+    expect(results).toHaveLength(3000);
+    const isFew = results.every(
+      ({ id, alsoRecorded }) => alsoRecorded.length === MOST_NAMED && !alsoRecorded.includes(id),
+    );
+    expect(isFew).toBe(true);
   });
 });
 

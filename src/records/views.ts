@@ -27,10 +27,13 @@ export interface Child {
   readonly deeds?: readonly Deed[];
 }
 
+/** Of very many records of one sheet and day, as a file made by hand may hold, each names so many others and no more. */
+export const MOST_NAMED = 8;
+
 export interface ResultInView extends ResultEntry {
   /**
    * Other results of the same child, sheet code and day: recorded on two devices, or given twice.
-   * Which of the two it was cannot be known, so all stay in view until a person takes one back.
+   * Which of the two it was cannot be known, so all stay in view until a person takes one back. At most `MOST_NAMED`.
    */
   readonly alsoRecorded: readonly Id[];
 }
@@ -125,7 +128,10 @@ function resultsInOrder(results: readonly ResultEntry[]): readonly ResultInView[
       const alike = same.get(`${result.day} ${result.code}`) ?? [];
       return {
         ...result,
-        alsoRecorded: alike.flatMap(({ id }) => (id === result.id ? [] : [id])),
+        alsoRecorded: alike
+          .slice(0, MOST_NAMED + 1)
+          .flatMap(({ id }) => (id === result.id ? [] : [id]))
+          .slice(0, MOST_NAMED),
       };
     })
     .sort(

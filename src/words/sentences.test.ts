@@ -122,6 +122,17 @@ describe('a refusal', () => {
     expect(sentenceOf(refusal)).toBe('pack: expected JSON, got "�[2J�rm�".');
     expect(plainText('käse › 3')).toBe('käse › 3');
   });
+
+  it('says what came in cut short, however long it was', () => {
+    const at = 'measured';
+    const got = '9'.repeat(100_000);
+    const expected = 'a number';
+    const choice: Refusal = { code: 'not-a-choice', at, got, choices: ['a', 'b'] };
+    const pictures: Refusal = { code: 'pictures-not-here', at, got: `${got}, ${got}` };
+    for (const refusal of [{ code: 'wrong-type', at, got, expected } as const, choice, pictures]) {
+      expect(sentenceOf(refusal).length).toBeLessThan(400);
+    }
+  });
 });
 
 describe('the nearest choice', () => {

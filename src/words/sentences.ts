@@ -1,5 +1,6 @@
 // A refusal as whole sentences: where, what was expected, what came, what to do.
-import type { Got, Reason, Refusal } from '../base/index.ts';
+import { asGot, type Got, type Reason, type Refusal } from '../base/index.ts';
+import { MOST_OWN_ON_SHEET } from '../figures/index.ts';
 import type { Language } from '../languages/index.ts';
 import { nearestOf } from './nearest.ts';
 import { houseSentences } from './not-in-the-house.ts';
@@ -14,7 +15,20 @@ export function sentenceOf(refusal: Refusal): string {
 
 /** The refusal on one line. */
 export function sentenceIn(language: Language, refusal: Refusal): string {
-  return plainText(sentencesOf(refusal, language).join(' '));
+  return plainText(sentencesOf(cutShort(refusal), language).join(' '));
+}
+
+/** What came in may be very long: what is said of it, and compared with what is known, is its beginning. */
+function cutShort(refusal: Refusal): Refusal {
+  return 'got' in refusal && refusal.code !== 'pictures-not-here'
+    ? ({ ...refusal, got: asGot(refusal.got) } as Refusal)
+    : refusal;
+}
+
+/** As many numbers of pictures as one sheet has at the most are said in full. */
+function numbersText(numbers: readonly string[]): string {
+  const said = numbers.slice(0, MOST_OWN_ON_SHEET).map((number) => String(asGot(number)));
+  return said.join(', ') + (numbers.length > said.length ? ' …' : '');
 }
 
 function sentencesOf(refusal: Refusal, language: Language): readonly string[] {
@@ -60,8 +74,8 @@ function sentencesOf(refusal: Refusal, language: Language): readonly string[] {
     case 'unchangeable':
       return [say(refusal.code, { at, reason: own(refusal.reason) })];
     case 'pictures-not-here': {
-      const count = refusal.got.split(', ').length;
-      return [say('pictures', { at, count, ids: refusal.got })];
+      const numbers = refusal.got.split(', ');
+      return [say('pictures', { at, count: numbers.length, ids: numbersText(numbers) })];
     }
     case 'storage':
       return [say(`storage.${refusal.fault}`, { at })];
