@@ -63,20 +63,25 @@ function glyphsIn(font: OpenFont, letters: string): string {
   return glyphs;
 }
 
-/** One letter at a time: so there is nothing to kern or to join. */
+/** One letter at a time, so there is nothing to kern, to join or to lay out. */
 function glyphIn({ font, glyphs }: OpenFont, character: string): string {
   const known = glyphs.get(character);
   if (known !== undefined) return known;
-  const [encoded] = font.encode(character);
-  const glyph = encoded.join('');
+  const letter = character.codePointAt(0) ?? 0;
+  const glyph = includedGlyph(font, font.font.glyphForCodePoint(letter).id, [letter]);
   glyphs.set(character, glyph);
   return glyph;
 }
 
-/** Its number in the subset; what it reads is said beside it, since one glyph may stand for many letters. */
+/** What it reads is said beside it too, since one glyph may stand for many letters. */
 function shapedGlyph(font: EmbeddedFont, id: number): string {
+  return includedGlyph(font, id, font.font.getGlyph(id).codePoints);
+}
+
+/** Its number in the subset, where it reads what it read first. */
+function includedGlyph(font: EmbeddedFont, id: number, reads: readonly number[]): string {
   const number = font.subset.includeGlyph(id);
   font.widths[number] ??= font.font.getGlyph(id).advanceWidth * font.scale;
-  font.unicode[number] ??= font.font.getGlyph(id).codePoints;
+  font.unicode[number] ??= reads;
   return number.toString(16).padStart(4, '0');
 }

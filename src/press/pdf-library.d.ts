@@ -15,8 +15,6 @@ export interface PdfReference {
 /** Inner: an embedded font, which grows by the glyphs that are asked of it. */
 export interface EmbeddedFont {
   readonly id: string;
-  /** Glyphs as four hexadecimal digits each, and their places. */
-  encode(words: string): [glyphs: string[], positions: unknown];
   /** Inner: from font units to thousandths of the em. */
   readonly scale: number;
   /** Inner, by the number of a glyph in the subset: its advance in thousandths of the em, and what it reads. */
@@ -24,6 +22,7 @@ export interface EmbeddedFont {
   readonly unicode: (readonly number[])[];
   readonly subset: { includeGlyph(id: number): number };
   readonly font: {
+    glyphForCodePoint(codePoint: number): { readonly id: number };
     getGlyph(id: number): { readonly advanceWidth: number; readonly codePoints: readonly number[] };
   };
   ref(): PdfReference;
