@@ -29,23 +29,18 @@ export async function measurePress(): Promise<void> {
   if (times.streams !== PAGES) throw new Error(`${times.streams} content streams were found`);
   const printed = wallMsOf(() => printWithChromium(folder));
   const inBrowser = await timesInBrowser();
-  const memory = [PAGES, MANY_PAGES].map((pages) =>
-    run<{ peakKib: number }>('memory', String(pages)),
-  );
+  tell(times, printed, inBrowser);
+  for (const what of ['pressing', 'making'] as const) {
+    const [few, many] = [PAGES, MANY_PAGES].map((pages) => run<number>(what, String(pages)) / 1024);
+    tellPeaks(what, few ?? Number.NaN, many ?? Number.NaN);
+  }
   rmSync(folder, { recursive: true });
-  tell(
-    times,
-    printed,
-    inBrowser,
-    memory.map(({ peakKib }) => peakKib),
-  );
 }
 
 function tell(
   { wall, processor, limit, bytes }: Times,
   printedMs: number,
   inBrowser: readonly number[],
-  peaksKib: readonly number[],
 ): void {
   const [pdf, needed] = [middle(processor), middle(limit)];
   console.log(
@@ -59,9 +54,12 @@ function tell(
   console.log(
     `  quickest round: Node ${wall[0]?.toFixed(0)} ms, Chromium's worker ${inBrowser[0]?.toFixed(0)} ms`,
   );
-  const [few = Number.NaN, many = Number.NaN] = peaksKib.map((kib) => kib / 1024);
+}
+
+function tellPeaks(what: 'pressing' | 'making', few: number, many: number): void {
+  const work = what === 'making' ? 'making each sheet and pressing it' : 'pressing alone';
   console.log(
-    `  peak memory: ${few.toFixed(0)} MiB at ${PAGES} pages, ${many.toFixed(0)} MiB at ${MANY_PAGES} (${(many / few).toFixed(2)} ×)`,
+    `  ${work}, peak memory: ${few.toFixed(0)} MiB at ${PAGES} pages, ${many.toFixed(0)} MiB at ${MANY_PAGES} (${(many / few).toFixed(2)} ×)`,
   );
 }
 

@@ -64,11 +64,13 @@ export function writePage(page: Page, document: DocumentParts): void {
 const UNIT = pointsFromMm(0.01).toFixed(9).slice(1);
 
 /** The titles of parts of a page that stand for themselves, in order. */
-function partTitles(nodes: readonly SceneNode[]): readonly string[] {
-  return nodes.flatMap((node) => {
-    if (node.kind !== 'group') return [];
-    return node.title === undefined ? partTitles(node.children) : [wellFormed(node.title)];
-  });
+function partTitles(nodes: readonly SceneNode[], titles: string[] = []): readonly string[] {
+  for (const node of nodes) {
+    if (node.kind !== 'group') continue;
+    if (node.title === undefined) partTitles(node.children, titles);
+    else titles.push(wellFormed(node.title));
+  }
+  return titles;
 }
 
 function writeNode(node: SceneNode, place: Place, parent: Element, writing: Writing): void {
