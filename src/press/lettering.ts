@@ -1,6 +1,6 @@
 // One line of text set letter by letter, or by glyphs where its script needs it, so that every press sets it alike.
 import { moveBy, type Path, polygonPath, type Transform, transformPath } from '../base/index.ts';
-import { glyphOf } from '../figures/index.ts';
+import { advanceUnits, glyphOf } from '../figures/index.ts';
 import {
   type Face,
   fromTheLeft,
@@ -57,10 +57,24 @@ export function lettersOf(line: Text): readonly Letter[] {
   return isSetPlainly(line.text, line.direction) ? plainLetters(line) : setLetters(line);
 }
 
+/** Whether the font has every letter of the line, and sets them one by one from left to right. */
+export function isPlainlyKnown({ text, direction, weight }: Text): boolean {
+  if (!isSetPlainly(text, direction)) return false;
+  for (const character of text.normalize('NFC')) {
+    if (advanceUnits(character, weight) === undefined) return false;
+  }
+  return true;
+}
+
+/** Where a line that is set plainly begins, in mm. */
+export function plainStart(line: Text): number {
+  return line.xMm - leftShare(line) * textWidthMm(line.text, line.emMm, line.weight);
+}
+
 function plainLetters(line: Text): readonly Letter[] {
-  const { xMm, emMm, weight } = line;
+  const { emMm, weight } = line;
   const words = line.text.normalize('NFC');
-  let x = xMm - leftShare(line) * textWidthMm(words, emMm, weight);
+  let x = plainStart(line);
   return [...words].map((character) => {
     const letter = plainLetter(character, x, weight);
     x += textWidthMm(character, emMm, weight);

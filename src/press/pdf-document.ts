@@ -1,13 +1,15 @@
-// An empty PDF document that is the same bytes on every machine and leaves as it grows.
-import { strToU8, zlibSync } from 'fflate';
+// An empty PDF document that is the same bytes on every machine, leaves as it grows, and keeps little of what has left.
+import { strToU8 } from 'fflate';
+import { bytesOf, joined } from './bytes.ts';
 import { PDFDocument, type PdfReference } from './pdf-library.js';
+import { type Objects, objectsTo } from './pdf-objects.ts';
 import { escapeXml, wellFormed } from './xml-text.ts';
 
 /** Stands in every file as the time of its making: the same pack gives the same bytes on any day. */
 const MADE = '2026-01-01T00:00:00Z';
 const MAKER = 'Samewise';
 /** Chunks are gathered up to this many bytes. */
-const CHUNK_BYTES = 65_536;
+const CHUNK_BYTES = 16_384;
 
 export interface DocumentFacts {
   readonly title: string;
@@ -17,35 +19,82 @@ export interface DocumentFacts {
   readonly font: Uint8Array;
 }
 
+/** A document that is being filled. */
+export interface OpenDocument {
+  /** The library's part of it: the catalogue, the fonts, what the file says of itself. */
+  readonly library: PDFDocument;
+  /** What the library need not know goes out here, and is forgotten. */
+  readonly objects: Objects;
+  /** A number for an object. */
+  readonly newId: () => number;
+  /** Writes an object that the library refers to. */
+  readonly put: (reference: PdfReference, text: string) => void;
+  /** Writes what the library holds, and the end of the file. */
+  readonly end: () => void;
+}
+
 /** Opens a tagged document whose bytes go to `write` in order while it is being filled. */
 export function openDocument(
   { title, language, font }: DocumentFacts,
   write: (chunk: Uint8Array) => void,
-): PDFDocument {
+): OpenDocument {
   const gathered = gather(write);
+  const newId = () => library._offsets.push(null);
+  const objects = objectsTo(gathered.add, newId);
   const [name, tag] = [wellFormed(title), wellFormed(language)];
+  /** What the library writes while it puts one of its objects into words. */
+  let heard: string[] | undefined;
+  const wordsOf = (say: () => void) => {
+    const words: string[] = [];
+    heard = words;
+    say();
+    heard = undefined;
+    // Between the lines that begin and end an object.
+    return words.slice(1, -1).join('');
+  };
 
   class SteadyDocument extends PDFDocument {
-    /** Straight to the caller: the library's own stream differs between Node and the browser. */
-    protected override push(chunk: Uint8Array | null): boolean {
-      gathered(chunk);
-      return true;
+    /** Its objects leave as ours do. */
+    override ref(data?: Record<string, unknown>): PdfReference {
+      const reference = super.ref(data);
+      const finalize = reference.finalize.bind(reference);
+      reference.finalize = () => {
+        const { buffer, id } = reference;
+        // Without its bytes the library writes the dictionary alone.
+        reference.buffer = [];
+        if (buffer.length > 0) reference.data.Length = undefined;
+        const words = wordsOf(finalize);
+        if (buffer.length === 0) objects.put(id, words);
+        else {
+          const isPlain = reference.data.Type === 'Metadata';
+          const putStream = isPlain ? objects.putPlainStream : objects.putStream;
+          putStream(id, words.slice(OPEN.length, -CLOSE.length), joined(buffer));
+        }
+      };
+      return reference;
     }
 
-    /** Streams are deflated here, since the library deflates by other means in Node than elsewhere. */
-    override ref(data?: Record<string, unknown>): PdfReference {
-      return deflating(super.ref(data));
+    /** Straight to the caller: the library's own stream differs between Node and the browser. */
+    override _write(data: Uint8Array | string): void {
+      if (heard) heard.push(String(data));
+      else objects.raw(data instanceof Uint8Array ? data : bytesOf(`${data}\n`));
     }
 
     /** The library writes the title into its XML as it is, `&` and `<` too. */
-    protected override endMetadata(): void {
+    override endMetadata(): void {
       const metadata = this.ref({ Type: 'Metadata', Subtype: 'XML' });
       metadata.write(strToU8(metadataXml(name, tag)));
       metadata.end();
       this._root.data.Metadata = metadata;
     }
+
+    /** Objects that are packed together are found in another way than the library writes. */
+    override _finalize(): void {
+      objects.end({ root: this._root.id, info: this._info.id, fileId: this._id });
+      gathered.flush();
+    }
   }
-  const document = new SteadyDocument({
+  const library = new SteadyDocument({
     pdfVersion: '1.7',
     compress: false,
     autoFirstPage: false,
@@ -55,9 +104,16 @@ export function openDocument(
     font,
     info: { Title: name, Creator: MAKER, Producer: MAKER, CreationDate: new Date(MADE) },
   });
-  askForTrueSize(document);
-  return document;
+  askForTrueSize(library);
+  const put = (reference: PdfReference, text: string) => {
+    objects.put(reference.id, text);
+    library._refEnd(reference);
+  };
+  return { library, objects, newId, put, end: () => library.end() };
 }
+
+/** Around a dictionary. */
+const [OPEN, CLOSE] = ['<<', '>>'];
 
 /** The print window starts at 100 %, not at "fit" (ISO 32000, 12.2, PrintScaling). */
 function askForTrueSize(document: PDFDocument): void {
@@ -65,43 +121,20 @@ function askForTrueSize(document: PDFDocument): void {
   preferences.data.PrintScaling = 'None';
 }
 
-/** The object, its stream deflated just before it is written. */
-function deflating(reference: PdfReference): PdfReference {
-  const finalize = reference.finalize.bind(reference);
-  reference.finalize = () => {
-    if (reference.buffer.length > 0 && reference.data.Type !== 'Metadata') {
-      reference.buffer = [zlibSync(joined(reference.buffer))];
-      reference.data.Filter = 'FlateDecode';
-    }
-    finalize();
-  };
-  return reference;
-}
-
-/** Passes chunks on in larger ones; null passes on what is left. */
-function gather(write: (chunk: Uint8Array) => void): (chunk: Uint8Array | null) => void {
+/** Passes chunks on in larger ones. */
+function gather(write: (chunk: Uint8Array) => void) {
   let waiting: Uint8Array[] = [];
   let bytes = 0;
-  return (chunk) => {
-    if (chunk) {
-      waiting.push(chunk);
-      bytes += chunk.length;
-    }
-    if (bytes >= CHUNK_BYTES || (chunk === null && bytes > 0)) {
-      write(joined(waiting));
-      [waiting, bytes] = [[], 0];
-    }
+  const flush = () => {
+    if (bytes > 0) write(joined(waiting));
+    [waiting, bytes] = [[], 0];
   };
-}
-
-function joined(chunks: readonly Uint8Array[]): Uint8Array {
-  const all = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
-  let at = 0;
-  for (const chunk of chunks) {
-    all.set(chunk, at);
-    at += chunk.length;
-  }
-  return all;
+  const add = (chunk: Uint8Array) => {
+    waiting.push(chunk);
+    bytes += chunk.length;
+    if (bytes >= CHUNK_BYTES) flush();
+  };
+  return { add, flush };
 }
 
 /** The document's facts as XMP (ISO 16684-1), for readers that look there. */

@@ -1,6 +1,6 @@
 // The fonts of a document: letters as the glyph numbers of an embedded subset.
 import type { Face, Text } from '../page/index.ts';
-import type { EmbeddedFont, PDFDocument } from './pdf-library.js';
+import type { EmbeddedFont, PDFDocument, PdfReference } from './pdf-library.js';
 
 export interface FontFiles {
   /** Font files (TrueType) whose letters the page was measured with. */
@@ -8,24 +8,29 @@ export interface FontFiles {
   readonly bold: Uint8Array;
 }
 
-/** Turns letters into what a content stream shows, and makes the font known to the open page. */
+/** Turns letters into what a content stream shows, and makes the font known to the pages. */
 export interface Lettering {
   /** The name of the font in content streams, such as `F1`. */
   readonly fontName: (weight: Text['weight']) => string;
-  /** Four hexadecimal digits. */
-  readonly glyph: (character: string, weight: Text['weight']) => string;
+  /** Four hexadecimal digits for each letter. */
+  readonly glyphs: (letters: string, weight: Text['weight']) => string;
   /** The same for a face of another script, and for one of its glyphs by its number in the font. */
   readonly faceName: (face: Face) => string;
   readonly shaped: (face: Face, id: number) => string;
 }
 
-export function letteringOf(document: PDFDocument, files: FontFiles): Lettering {
+/** `known` is where pages find their fonts by name. */
+export function letteringOf(
+  document: PDFDocument,
+  files: FontFiles,
+  known: Record<string, PdfReference>,
+): Lettering {
   const fonts = {
     regular: openFont(document, files.regular),
     bold: openFont(document, files.bold),
   };
   const named = ({ font }: OpenFont) => {
-    document.page.fonts[font.id] = font.ref();
+    known[font.id] ??= font.ref();
     return font.id;
   };
   const faces = new Map<Face, OpenFont>();
@@ -36,7 +41,7 @@ export function letteringOf(document: PDFDocument, files: FontFiles): Lettering 
   };
   return {
     fontName: (weight) => named(fonts[weight]),
-    glyph: (character, weight) => glyphIn(fonts[weight], character),
+    glyphs: (letters, weight) => glyphsIn(fonts[weight], letters),
     faceName: (face) => named(openFace(face)),
     shaped: (face, id) => shapedGlyph(openFace(face).font, id),
   };
@@ -52,20 +57,31 @@ function openFont(document: PDFDocument, file: Uint8Array): OpenFont {
   return { font: document._font, glyphs: new Map() };
 }
 
-/** One letter at a time: so there is nothing to kern or to join. */
+function glyphsIn(font: OpenFont, letters: string): string {
+  let glyphs = '';
+  for (const character of letters) glyphs += glyphIn(font, character);
+  return glyphs;
+}
+
+/** One letter at a time, so there is nothing to kern, to join or to lay out. */
 function glyphIn({ font, glyphs }: OpenFont, character: string): string {
   const known = glyphs.get(character);
   if (known !== undefined) return known;
-  const [encoded] = font.encode(character);
-  const glyph = encoded.join('');
+  const letter = character.codePointAt(0) ?? 0;
+  const glyph = includedGlyph(font, font.font.glyphForCodePoint(letter).id, [letter]);
   glyphs.set(character, glyph);
   return glyph;
 }
 
-/** Its number in the subset; what it reads is said beside it, since one glyph may stand for many letters. */
+/** What it reads is said beside it too, since one glyph may stand for many letters. */
 function shapedGlyph(font: EmbeddedFont, id: number): string {
+  return includedGlyph(font, id, font.font.getGlyph(id).codePoints);
+}
+
+/** Its number in the subset, where it reads what it read first. */
+function includedGlyph(font: EmbeddedFont, id: number, reads: readonly number[]): string {
   const number = font.subset.includeGlyph(id);
   font.widths[number] ??= font.font.getGlyph(id).advanceWidth * font.scale;
-  font.unicode[number] ??= font.font.getGlyph(id).codePoints;
+  font.unicode[number] ??= reads;
   return number.toString(16).padStart(4, '0');
 }

@@ -2,6 +2,7 @@
 
 /** An object of the file. */
 export interface PdfReference {
+  readonly id: number;
   data: Record<string, unknown>;
   /** Inner: the chunks of its stream. */
   buffer: Uint8Array[];
@@ -11,28 +12,9 @@ export interface PdfReference {
   end(): void;
 }
 
-/** A stretch of a page's content that belongs to an element. */
-export interface StructureContent {
-  readonly refs: readonly unknown[];
-}
-
-/** An element of the structure tree; written out when it has ended and has a parent. */
-export interface StructureElement {
-  add(child: StructureElement | StructureContent): this;
-  end(): void;
-}
-
-export interface StructureOptions {
-  readonly title?: string;
-  readonly alt?: string;
-  readonly actual?: string;
-}
-
 /** Inner: an embedded font, which grows by the glyphs that are asked of it. */
 export interface EmbeddedFont {
   readonly id: string;
-  /** Glyphs as four hexadecimal digits each, and their places. */
-  encode(words: string): [glyphs: string[], positions: unknown];
   /** Inner: from font units to thousandths of the em. */
   readonly scale: number;
   /** Inner, by the number of a glyph in the subset: its advance in thousandths of the em, and what it reads. */
@@ -40,6 +22,7 @@ export interface EmbeddedFont {
   readonly unicode: (readonly number[])[];
   readonly subset: { includeGlyph(id: number): number };
   readonly font: {
+    glyphForCodePoint(codePoint: number): { readonly id: number };
     getGlyph(id: number): { readonly advanceWidth: number; readonly codePoints: readonly number[] };
   };
   ref(): PdfReference;
@@ -58,24 +41,27 @@ export interface DocumentOptions {
 
 export class PDFDocument {
   constructor(options: DocumentOptions);
-  readonly page: { readonly fonts: Record<string, PdfReference> };
-  readonly outline: { addItem(title: string, options: { readonly fit: boolean }): unknown };
+  readonly outline: {
+    /** Inner: an empty object unless it is filled. */ readonly dictionary: PdfReference;
+  };
   /** Inner: the font chosen last. */
   readonly _font: EmbeddedFont;
-  /** Inner: the catalogue. */
+  /** Inner: the catalogue, and what the file says of itself. */
   readonly _root: PdfReference;
+  readonly _info: PdfReference;
+  /** Inner: what tells this file from others. */
+  readonly _id: Uint8Array;
+  /** Inner: an entry for each object; its length is the last number taken. */
+  readonly _offsets: unknown[];
   font(source: Uint8Array): this;
   ref(data?: Record<string, unknown>): PdfReference;
-  addPage(options: { readonly size: readonly [number, number]; readonly margin: number }): this;
-  addContent(operators: string): this;
-  struct(type: string, options?: StructureOptions): StructureElement;
-  addStructure(element: StructureElement): this;
-  markContent(tag: string): this;
-  markStructureContent(tag: string): StructureContent;
-  endMarkedContent(): this;
   end(): void;
-  /** Inner: hands a chunk of the file to the stream; null at the end. */
-  protected push(chunk: Uint8Array | null): boolean;
+  /** Inner: notes that the object has been written. */
+  _refEnd(reference: PdfReference): void;
+  /** Inner: writes bytes, or a line of characters that are bytes. */
+  _write(data: Uint8Array | string): void;
   /** Inner: writes the metadata in XML. */
-  protected endMetadata(): void;
+  endMetadata(): void;
+  /** Inner: writes what comes behind the last object. */
+  _finalize(): void;
 }

@@ -1,11 +1,14 @@
 // One page into a document: its content, marked by the parts of the structure tree that it belongs to.
-import { compose, IDENTITY, type Path, pointsFromMm, type Transform } from '../base/index.ts';
-import { type Group, isSetPlainly, type Page, type SceneNode, type Text } from '../page/index.ts';
-import { lettersOf } from './lettering.ts';
-import { contentOf, type Leaf, type Pen } from './pdf-content.ts';
+import { compose, IDENTITY, pointsFromMm } from '../base/index.ts';
+import type { Group, Page, SceneNode } from '../page/index.ts';
+import { isPlainlyKnown } from './lettering.ts';
+import { factorText } from './numbers.ts';
+import type { Operators } from './operators.ts';
+import { type Leaf, type Pen, type Place, writeLeaves } from './pdf-content.ts';
 import type { Lettering } from './pdf-lettering.ts';
-import type { PDFDocument, StructureElement, StructureOptions } from './pdf-library.js';
-import { pdfPath } from './placing.ts';
+import type { Outline } from './pdf-outline.ts';
+import type { PageTree } from './pdf-pages.ts';
+import type { Element, ElementFacts, Structure } from './pdf-structure.ts';
 import { wellFormed } from './xml-text.ts';
 
 /** Elements of the structure tree (ISO 32000, 14.8.4) for the roles of groups. */
@@ -19,67 +22,65 @@ const ELEMENTS: ReadonlyMap<string | undefined, string> = new Map([
   ['list-words', 'LBody'],
 ]);
 
-interface Place {
-  readonly transform: Transform;
-  readonly clips: readonly string[];
+/** What pages of one document share. */
+export interface DocumentParts {
+  readonly lettering: Lettering;
+  readonly structure: Structure;
+  readonly outline: Outline;
+  readonly tree: PageTree;
+  /** Filled anew by each page. */
+  readonly content: Operators;
 }
 
 /** The page that is being written. */
-interface Writing {
-  readonly document: PDFDocument;
-  readonly lettering: Lettering;
+interface Writing extends DocumentParts {
   readonly pen: Pen;
   /** What tells a reader nothing and waits to be written before the next element. */
-  artifacts: Leaf[];
+  readonly artifacts: Leaf[];
 }
 
 /** Adds the page to the document, and its parts to the document's structure. */
-export function writePage(
-  page: Page,
-  document: PDFDocument,
-  root: StructureElement,
-  lettering: Lettering,
-): void {
+export function writePage(page: Page, document: DocumentParts): void {
+  const { structure, outline, tree, content } = document;
+  const id = tree.start();
+  structure.startPage(id);
   const title = wellFormed(page.title);
-  const size = [pointsFromMm(page.widthMm), pointsFromMm(page.heightMm)] as const;
-  document.addPage({ size, margin: 0 });
+  const size = [page.widthMm, page.heightMm].map(pointsFromMm);
   const parts = partTitles(page.nodes);
   const isParted = parts.length > 0;
-  for (const part of isParted ? parts : [title]) document.outline.addItem(part, { fit: true });
-  document.addContent(UNIT);
-  const section = document.struct('Sect', isParted ? {} : { title });
-  root.add(section);
-  const writing: Writing = { document, lettering, pen: new Map(), artifacts: [] };
+  for (const part of isParted ? parts : [title]) outline.add(part, id);
+  content.clear();
+  content.text(`${UNIT} 0 0 -${UNIT} 0 ${factorText(pointsFromMm(page.heightMm))} cm\n`);
+  const section = structure.open('Sect', structure.root, isParted ? {} : { title });
+  const writing: Writing = { ...document, pen: {}, artifacts: [] };
   for (const node of page.nodes)
     writeNode(node, { transform: IDENTITY, clips: [] }, section, writing);
   writeArtifacts(writing);
-  section.end();
+  structure.close(section);
+  tree.finish(id, size, content.written, structure.endPage());
 }
+
+/** A hundredth of a millimetre in points. */
+const UNIT = pointsFromMm(0.01).toFixed(9).slice(1);
 
 /** The titles of parts of a page that stand for themselves, in order. */
-function partTitles(nodes: readonly SceneNode[]): readonly string[] {
-  return nodes.flatMap((node) => {
-    if (node.kind !== 'group') return [];
-    return node.title === undefined ? partTitles(node.children) : [wellFormed(node.title)];
-  });
+function partTitles(nodes: readonly SceneNode[], titles: string[] = []): readonly string[] {
+  for (const node of nodes) {
+    if (node.kind !== 'group') continue;
+    if (node.title === undefined) partTitles(node.children, titles);
+    else titles.push(wellFormed(node.title));
+  }
+  return titles;
 }
 
-/** From the library's points, y already down, to millimetres. */
-const UNIT = `${pointsFromMm(1).toFixed(7)} 0 0 ${pointsFromMm(1).toFixed(7)} 0 0 cm`;
-
-function writeNode(
-  node: SceneNode,
-  place: Place,
-  parent: StructureElement,
-  writing: Writing,
-): void {
+function writeNode(node: SceneNode, place: Place, parent: Element, writing: Writing): void {
   if (node.kind === 'shape') writing.artifacts.push({ node, ...place });
   else if (node.kind === 'text') writeElement('P', [{ node, ...place }], parent, writing, {});
   else writeGroup(node, place, parent, writing);
 }
 
 /** A group with `alt` is one figure, whatever is in it; others pass on or become elements by their role. */
-function writeGroup(group: Group, outer: Place, parent: StructureElement, writing: Writing): void {
+function writeGroup(group: Group, outer: Place, parent: Element, writing: Writing): void {
   if (group.alt !== undefined) {
     const alt = wellFormed(group.alt);
     writeElement('Figure', leavesOf(group, outer), parent, writing, { alt });
@@ -93,10 +94,9 @@ function writeGroup(group: Group, outer: Place, parent: StructureElement, writin
     writeElement(type, leavesOf(group, outer), parent, writing, {});
   } else {
     const titled = group.title === undefined ? {} : { title: wellFormed(group.title) };
-    const element = writing.document.struct(type, titled);
-    parent.add(element);
+    const element = writing.structure.open(type, parent, titled);
     for (const child of group.children) writeNode(child, place, element, writing);
-    element.end();
+    writing.structure.close(element);
   }
 }
 
@@ -104,54 +104,44 @@ function writeGroup(group: Group, outer: Place, parent: StructureElement, writin
 function writeElement(
   type: string,
   leaves: readonly Leaf[],
-  parent: StructureElement,
+  parent: Element,
   writing: Writing,
-  options: StructureOptions,
+  facts: ElementFacts,
 ): void {
   writeArtifacts(writing);
-  const { document, pen, lettering } = writing;
+  const { structure, content, pen, lettering } = writing;
   const texts = leaves.flatMap(({ node }) => (node.kind === 'text' ? [node] : []));
-  const actual = texts.some(needsWords) ? texts.map(({ text }) => text).join(' ') : undefined;
-  const element = document.struct(type, {
-    ...options,
-    ...(actual === undefined ? {} : { actual: wellFormed(actual) }),
-  });
-  parent.add(element);
-  const content = document.markStructureContent(type);
-  const lastText = leaves.map(({ node }) => node.kind).lastIndexOf('text');
-  const lines = leaves.map((leaf, index) => ({ ...leaf, isFollowed: index < lastText }));
-  document.addContent(contentOf(lines, pen, lettering));
-  document.endMarkedContent();
-  element.add(content);
-  element.end();
+  const actual = texts.every(isPlainlyKnown)
+    ? {}
+    : { actual: wellFormed(texts.map(({ text }) => text).join(' ')) };
+  const element = structure.open(type, parent, { ...facts, ...actual });
+  content.text(`/${type}<</MCID ${structure.mark(element)}>>BDC\n`);
+  writeLeaves(leaves, content, pen, lettering);
+  content.text('EMC\n');
+  structure.close(element);
 }
 
-/** Whether letters are missing in the font, or stand as one glyph or in another order than they are read. */
-function needsWords(text: Text): boolean {
-  if (!isSetPlainly(text.text, text.direction)) return true;
-  return lettersOf(text).some(({ known }) => !known);
-}
-
-function writeArtifacts(writing: Writing): void {
-  const { document, pen, lettering, artifacts } = writing;
+function writeArtifacts({ content, pen, lettering, artifacts }: Writing): void {
   if (artifacts.length === 0) return;
-  document.markContent('Artifact');
-  document.addContent(contentOf(artifacts, pen, lettering));
-  document.endMarkedContent();
-  writing.artifacts = [];
+  content.text('/Artifact BMC\n');
+  writeLeaves(artifacts, content, pen, lettering);
+  content.text('EMC\n');
+  artifacts.length = 0;
 }
 
-function leavesOf(node: SceneNode, place: Place): Leaf[] {
-  if (node.kind !== 'group') return [{ node, ...place }];
-  const inner = placeIn(node, place);
-  return node.children.flatMap((child) => leavesOf(child, inner));
+function leavesOf(node: SceneNode, place: Place, leaves: Leaf[] = []): Leaf[] {
+  if (node.kind !== 'group') leaves.push({ node, ...place });
+  else {
+    const inner = placeIn(node, place);
+    for (const child of node.children) leavesOf(child, inner, leaves);
+  }
+  return leaves;
 }
 
 function placeIn({ transform, clip }: Group, outer: Place): Place {
   const inner = transform ? compose(outer.transform, transform) : outer.transform;
-  return { transform: inner, clips: clip ? [...outer.clips, clipOf(clip, inner)] : outer.clips };
-}
-
-function clipOf(clip: Path, transform: Transform): string {
-  return pdfPath(clip, transform);
+  return {
+    transform: inner,
+    clips: clip ? [...outer.clips, { path: clip, transform: inner }] : outer.clips,
+  };
 }

@@ -1,8 +1,13 @@
 // Pages as PDF for the printer: true size, real text, tagged, written page by page.
 import type { Pages } from '../page/index.ts';
+import { Operators } from './operators.ts';
 import { openDocument } from './pdf-document.ts';
 import { type FontFiles, letteringOf } from './pdf-lettering.ts';
+import type { PdfReference } from './pdf-library.js';
+import { outlineOf } from './pdf-outline.ts';
 import { writePage } from './pdf-page.ts';
+import { pageTree } from './pdf-pages.ts';
+import { structureOf } from './pdf-structure.ts';
 
 /**
  * Writes the pages as one PDF. Chunks go to `write` in order as pages are finished, and no page is kept;
@@ -17,10 +22,16 @@ export async function writePdf(
     { title: pages.title, language: pages.language, font: fonts.regular },
     write,
   );
-  const lettering = letteringOf(document, fonts);
-  const root = document.struct('Document');
-  document.addStructure(root);
-  for (const page of pages.pages) writePage(page, document, root, lettering);
-  root.end();
+  const fontsByName: Record<string, PdfReference> = {};
+  const resources = document.library.ref({ Font: fontsByName });
+  const parts = {
+    lettering: letteringOf(document.library, fonts, fontsByName),
+    structure: structureOf(document),
+    outline: outlineOf(document),
+    tree: pageTree(document, resources),
+    content: new Operators(),
+  };
+  for (const page of pages.pages) writePage(page, parts);
+  for (const part of [parts.tree, parts.structure, parts.outline, resources]) part.end();
   document.end();
 }

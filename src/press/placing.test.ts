@@ -2,8 +2,15 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { testSeed } from '../../tests/seed.ts';
-import { IDENTITY, type Path, type PathStep, transformPath } from '../base/index.ts';
-import { pdfPath, scaleOf, svgPath } from './placing.ts';
+import {
+  IDENTITY,
+  type Path,
+  type PathStep,
+  type Transform,
+  transformPath,
+} from '../base/index.ts';
+import { Operators } from './operators.ts';
+import { scaleOf, svgPath, writePdfPath } from './placing.ts';
 
 const seed = testSeed('placing');
 const ROUNDING = 0.005 + 1e-6;
@@ -31,6 +38,13 @@ function readSvg(text: string): number[][] {
   });
 }
 
+function pdfPath(path: Path, transform: Transform): string {
+  const operators = new Operators();
+  writePdfPath(path, transform, operators);
+  return new TextDecoder().decode(operators.written).trimEnd();
+}
+
+/** Reads the operators, in hundredths of a millimetre, back into points of the page. */
 function readPdf(text: string): number[][] {
   return text
     .split(/[mlch]/)
@@ -39,7 +53,7 @@ function readPdf(text: string): number[][] {
       part
         .split(' ')
         .filter((word) => word !== '')
-        .map(Number),
+        .map((word) => Number(word) / 100),
     );
 }
 
@@ -68,7 +82,7 @@ test('a transform is applied before rounding', () => {
     svgPath(transformPath(path, [100, 0, 0, 100, 5, 7]), IDENTITY),
   );
   expect(svgPath(path, [100, 0, 0, 100, 5, 7])).toBe('M5.1 7.2l49.9 24.8z');
-  expect(pdfPath(path, [100, 0, 0, 100, 5, 7])).toBe('5.1 7.2 m 55 32 l h');
+  expect(pdfPath(path, [100, 0, 0, 100, 5, 7])).toBe('510 720 m 5500 3200 l h');
 });
 
 test('a line widens with the drawing that it is part of, turned or mirrored', () => {

@@ -1,17 +1,20 @@
 // Paths as they come to lie on the page, as text of SVG or of PDF.
 import type { Path, PathStep, Transform } from '../base/index.ts';
 import { hundredthsOf, hundredthsText } from './numbers.ts';
+import type { Operators } from './operators.ts';
 
-const PDF_OPERATORS = { M: 'm', L: 'l', C: 'c', Z: 'h' } as const;
+const PDF_OPERATORS = { M: 'm ', L: 'l ', C: 'c ', Z: 'h ' } as const;
 
-/** The path in mm of the page, in the operators of PDF (ISO 32000, 8.5.2). */
-export function pdfPath(path: Path, transform: Transform): string {
-  let written = '';
+/** The path in hundredths of a mm of the page, in the operators of PDF (ISO 32000, 8.5.2). */
+export function writePdfPath(path: Path, [a, b, c, d, e, f]: Transform, to: Operators): void {
   for (const step of path) {
-    for (const hundredths of placed(step, transform)) written += `${hundredthsText(hundredths)} `;
-    written += `${PDF_OPERATORS[step[0]]} `;
+    for (let index = 1; index < step.length; index += 2) {
+      const [x, y] = [step[index] as number, step[index + 1] as number];
+      to.whole(hundredthsOf(a * x + c * y + e));
+      to.whole(hundredthsOf(b * x + d * y + f));
+    }
+    to.text(PDF_OPERATORS[step[0]]);
   }
-  return written.trimEnd();
 }
 
 /**

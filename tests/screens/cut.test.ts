@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { codeOf, DESKTOP, drawn, PHONE, startApp } from './app.ts';
+import { pagesIn } from './files.ts';
 
 const app = startApp();
 const RECIPE = 'activity=one-of-each&step=3&sheets=1&seed=5';
@@ -43,8 +44,7 @@ test('the PDF has the page of pieces between the sheet and its answers', async (
   const page = await app.open(`${RECIPE}&toCut=pieces`);
   const coming = page.waitForEvent('download');
   await page.getByRole('button', { name: /PDF/ }).first().click();
-  const pdf = readFileSync(await (await coming).path(), 'latin1');
-  expect([...pdf.matchAll(/\/Type ?\/Page\b/g)].length).toBe(4);
+  expect(pagesIn(readFileSync(await (await coming).path()))).toBe(4);
 });
 
 test('pages to cut are offered for printed sheets alone, and come back with them', async () => {
