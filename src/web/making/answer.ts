@@ -18,9 +18,9 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
     case 'catalogue':
       return { ok: true, value: gatherCatalogue() };
     case 'show':
-      return replyOf(show(question.entries, question.view, question), question.entries.activity);
+      return replyOf(show(question, question.view, question), question.entries.activity);
     case 'inked':
-      return replyOf(inkedOn(question.entries, question.sheet), question.entries.activity);
+      return replyOf(inkedOn(question, question.sheet), question.entries.activity);
     case 'notch':
       return replyOf(notched(question.entries, question.direction), question.entries.activity);
     case 'open':

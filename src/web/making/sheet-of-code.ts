@@ -45,10 +45,12 @@ export function filedSheets(text: string): Result<readonly FiledSheetShown[]> {
   return accept(read.value.map((sheet) => ({ ...sheet, name: named(sheet.activity) })));
 }
 
+const ONE_PAGE = { wanted: 1, leaf: 1 };
+
 /** Several such pictures can stand in one document. */
 export function sheetOfCode(code: string): Result<Shown> {
   const entries = entriesOfCode(code);
   return entries.ok
-    ? show(entries.value, 'sheet', { wanted: 1, leaf: 1 }, { idPrefix: `sheet-${code}` })
+    ? show({ entries: entries.value }, 'sheet', ONE_PAGE, { idPrefix: `sheet-${code}` })
     : entries;
 }
