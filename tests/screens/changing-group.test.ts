@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { codeOf, startApp } from './app.ts';
 import { textOf } from './files.ts';
+import { addChild, codeField, keptResults } from './record-parts.ts';
 
 const app = startApp();
 const RECIPE = 'activity=in-every-box&step=6&sheets=2&seed=3';
@@ -87,4 +88,60 @@ test('a changed sheet stays its child’s when the group changes, and through a 
     (known) => document.querySelector('output.code')?.textContent === known,
     changed,
   );
+});
+
+test('a child’s changed sheet is recorded by its code, as it was changed', async () => {
+  const page = await withNames('Wren\nMoss+1');
+  await page.getByRole('button', { name: 'Next child' }).click();
+  await page.getByText('Moss, 2 of 2').waitFor();
+  const changed = await makeAlike(page);
+  const drawn = await page.locator('.change-target').nth(1).getAttribute('aria-label');
+  const record = await app.open('record', { waitFor: 'record' });
+  await addChild(record, 'Fern');
+  await codeField(record).fill(changed);
+  const colour = drawn?.match(/: (\w+) circle/)?.[1];
+  await record
+    .getByRole('button', { name: new RegExp(`^Task 1: ${colour}`) })
+    .nth(1)
+    .click();
+  await record.getByRole('button', { name: 'Save the record' }).click();
+  await record.getByText(/^Saved for Fern/).waitFor();
+  expect(await keptResults(record)).toMatchObject([{ code: changed }]);
+});
+
+test('no page is made for a name that is half written', async () => {
+  const page = await withNames('Wren\nMoss');
+  const names = page.getByRole('textbox', { name: 'Names, one a line' });
+  await page.clock.install();
+  await page.clock.pauseAt(new Date(Date.now() + 60_000));
+  await names.press('End');
+  await names.pressSequentially('\nFern');
+  await page.clock.runFor(300);
+  await names.pressSequentially('\nBay');
+  await page.clock.runFor(300);
+  // What the maker was asked for would have been answered before this, as it answers one after the other.
+  await page.getByRole('button', { name: 'Next child' }).click();
+  await page.getByText('Moss, 2 of 2').waitFor();
+  await page.clock.runFor(200);
+  await page.getByText('Moss, 2 of 4').waitFor();
+});
+
+test('a sheet that is opened by its code is for nobody, and the group comes back with another', async () => {
+  const page = await withNames('Wren\nMoss');
+  const code = await codeOf(page);
+  await page.getByRole('button', { name: 'Another like this' }).click();
+  await page.waitForFunction(
+    (was) => document.querySelector('output.code')?.textContent !== was,
+    code,
+  );
+  await page.getByRole('button', { name: 'Open by code' }).click();
+  await page.getByRole('textbox', { name: 'Sheet code' }).fill(code);
+  await page.keyboard.press('Enter');
+  await page.getByText('was opened by its code').waitFor();
+  await page.getByText('sheet 1 of 1').waitFor();
+  expect(await codeOf(page)).toBe(code);
+  expect(await page.getByRole('button', { name: 'One PDF each' }).count()).toBe(0);
+  expect(textOf(await savedBy(page, 'Get the PDF'))).not.toContain('Wren');
+  await page.getByRole('button', { name: 'Another like this' }).click();
+  await page.getByText('Wren, 1 of 2').waitFor();
 });
