@@ -135,7 +135,7 @@ test('a sheet that is opened by its code is for nobody, and the group comes back
     code,
   );
   await page.getByRole('button', { name: 'Open by code' }).click();
-  await page.getByRole('textbox', { name: 'Sheet code' }).fill(code);
+  await page.getByRole('textbox', { name: 'Code printed on the sheet' }).fill(code);
   await page.keyboard.press('Enter');
   await page.getByText('was opened by its code').waitFor();
   await page.getByText('sheet 1 of 1').waitFor();
