@@ -6,7 +6,7 @@ import { GroupNames } from './actions/group-names.tsx';
 import { HowMade } from './actions/how-made.tsx';
 import { Notches } from './actions/notches.tsx';
 import { OpenByCode } from './actions/open-by-code.tsx';
-import { OpenPackFile } from './actions/open-pack-file.tsx';
+import { OpenPackFile, sentencesOf } from './actions/open-pack-file.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
 import { TrueSize } from './actions/true-size.tsx';
 import type { GroupState } from './actions/use-group.ts';
@@ -62,6 +62,11 @@ export function Desk(props: DeskProps) {
     objectionTo: (control: string) => objectionTo(objections, control),
     edit,
   };
+  const openSheet = async (code: string) => {
+    const reply = await maker.ask('open', { code });
+    if (reply.ok) turn(reply.value);
+    return reply.ok ? '' : sentencesOf(reply.objections);
+  };
   return (
     <>
       <div>
@@ -110,7 +115,7 @@ export function Desk(props: DeskProps) {
       <div className="codes">
         <CopyCode code={shown?.code ?? ''} />
         <OpenByCode maker={maker} onOpen={turn} />
-        <OpenPackFile maker={maker} onOpen={turn} />
+        <OpenPackFile maker={maker} onCode={openSheet} />
       </div>
     </>
   );

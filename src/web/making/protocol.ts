@@ -126,6 +126,13 @@ export interface ShownDoubt {
 export interface FiledSheetShown extends FiledSheet {
   readonly name: string;
 }
+
+export interface FiledPackShown {
+  readonly sheets: readonly FiledSheetShown[];
+  /** The own pictures that came with it, for the other workers to know them too. */
+  readonly pictures: readonly OwnPicture[];
+}
+
 /** Share of a sheet that is inked, 0 to 1, in full and to save ink. */
 export type Inked = Readonly<Record<Ink, number>>;
 
@@ -168,7 +175,7 @@ export interface MakerTalk extends ChangeTalk {
   /** The sheets of a pack file, each to be opened by its code. */
   readonly openFile: {
     readonly ask: { readonly text: string };
-    readonly reply: Reply<readonly FiledSheetShown[]>;
+    readonly reply: Reply<FiledPackShown>;
   };
   readonly open: { readonly ask: { readonly code: string }; readonly reply: Reply<Entries> };
   /** What the 50 mm line measured, as it was typed, for printing on the paper. */
