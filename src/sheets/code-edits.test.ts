@@ -13,7 +13,7 @@ import {
 } from './code-characters.ts';
 import { changesRefusal } from './code-edits.ts';
 import { checkPackText } from './pack-check.ts';
-import { sheetsInPackText } from './pack-codes.ts';
+import { openPackText } from './pack-codes.ts';
 import { packFileText } from './pack-file.ts';
 import { packPages } from './pack-pages.ts';
 import { makeSheet, type Sheet } from './sheet.ts';
@@ -87,8 +87,8 @@ describe('a code with changes', () => {
     expect(page).toContain('it is in the pack file');
     expect(page).not.toContain('"qr"');
     expect(page).not.toContain(code);
-    const filed = sheetsInPackText(packFileText({ sheets: [made.value] }));
-    expect(filed).toMatchObject({ ok: true, value: [{ code, isChanged: true }] });
+    const filed = openPackText(packFileText({ sheets: [made.value] }));
+    expect(filed).toMatchObject({ ok: true, value: { sheets: [{ code, isChanged: true }] } });
   });
 
   it('that has no room for them is refused with what to do, and nothing is lost', () => {

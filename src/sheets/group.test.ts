@@ -115,6 +115,29 @@ describe('a pack for a group', () => {
     );
   });
 
+  test.each([
+    ['all at one step', group, {}],
+    ['at several steps', group.map((child, place) => ({ ...child, shift: (place % 3) - 1 })), {}],
+    ['with the letters of their names', group, { ownLetters: true }],
+    // So few different sheets that children of several steps would often get the same one.
+    [
+      'of few different sheets',
+      group.slice(0, 5).map((child, place) => ({ ...child, shift: place % 2 })),
+      { parts: [{ activity: 'continue-row', step: 1, values: {}, tasks: 1, sheets: 2 }] },
+    ],
+  ] as const)(
+    'gives its first children the sheets that they have in the whole: %s',
+    (_, children, facts) => {
+      const recipe = recipeFor(children, facts);
+      const whole = packFor(recipe);
+      for (let first = 1; first <= children.length; first++) {
+        const made = makeGroupPack(recipe, () => {}, first);
+        const sheets = made.ok ? made.value.sheets : [];
+        expect(sheets).toEqual(whole.filter(({ child }) => (child?.number ?? 0) <= first));
+      }
+    },
+  );
+
   test('refuses more children than there are equally hard sheets, and says how many there are', () => {
     const parts = [
       {

@@ -35,35 +35,60 @@ interface Lot {
   readonly named: Pick<Recipe, 'letters'>;
 }
 
+interface PlacedLot extends Lot {
+  /** Of its part in the recipe, 0 upward. */
+  readonly place: number;
+}
+
 /**
  * The pack of a group, sheets by child or by activity as the recipe asks, each with its child's name. No two sheets
  * are alike. Those of one part and step differ by at most `EQUAL_LOGITS`. The sheets of a step stay as they are when
- * a child of another step is added. Refuses what `makeSheet` refuses, and more equally hard sheets than there are.
+ * a child of another step is added. Of the first children alone, where so many are said, the very sheets that they have
+ * in the whole pack. Refuses what `makeSheet` refuses, and more equally hard sheets than there are.
  */
 export function makeGroupPack(
   recipe: SeededRecipe,
   onProgress: OnProgress = () => {},
+  first = Infinity,
 ): Result<Pack> {
   const { children = [], parts, sortedBy = 'child' } = recipe;
-  const random = randomFrom(recipe.seed);
-  const all = children.length * parts.reduce((sum, { sheets }) => sum + sheets, 0);
+  const wanted = Math.min(first, children.length);
+  const lots = lotsFor(recipe, wanted);
+  const all = lots.reduce((sum, { wanted: sheets }) => sum + sheets, 0);
   const seen = new Set<string>();
   const table: Table = children.map(() => parts.map(() => []));
   let made = 0;
   onProgress(0, all);
-  for (const [place, part] of parts.entries()) {
-    for (const lot of lotsOf(recipe, part, random.fork())) {
-      const sheets = equalSheets({ ...recipe, ...lot.named }, lot, seen);
-      if (!sheets.ok) return refuse(...placed(sheets.refusals, place, parts.length));
-      deal(table, sheets.value, lot, place);
-      made += lot.wanted;
-      onProgress(made, all);
-    }
+  for (const { place, ...lot } of lots) {
+    const sheets = equalSheets({ ...recipe, ...lot.named }, lot, seen);
+    if (!sheets.ok) return refuse(...placed(sheets.refusals, place, parts.length));
+    deal(table, sheets.value, lot, place);
+    made += lot.wanted;
+    onProgress(made, all);
   }
-  const named = table.map((row, child) =>
-    row.map((sheets) => sheets.map((sheet) => ({ ...sheet, child: sheetChild(children, child) }))),
-  );
+  const named = table
+    .slice(0, wanted)
+    .map((row, child) =>
+      row.map((sheets) =>
+        sheets.map((sheet) => ({ ...sheet, child: sheetChild(children, child) })),
+      ),
+    );
   return accept({ seed: recipe.seed, sheets: sorted(named, sortedBy) });
+}
+
+/** In the order in which they are made, up to the last one that the first children need; of that one no more than theirs. */
+function lotsFor(recipe: SeededRecipe, wanted: number): readonly PlacedLot[] {
+  const random = randomFrom(recipe.seed);
+  const lots = recipe.parts.flatMap((part, place) =>
+    lotsOf(recipe, part, random.fork()).map((lot) => ({ ...lot, place })),
+  );
+  const own = lots.map(({ children }) => children.filter((child) => child < wanted).length);
+  const last = own.reduce((latest, count, index) => (count > 0 ? index : latest), 0);
+  return lots.slice(0, last + 1).map((lot, index) => ({
+    ...lot,
+    // Sheets of the lots before are made all the same: nothing may look like one of them.
+    wanted: index < last ? lot.wanted : (own[index] ?? 0) * lot.part.sheets,
+  }));
 }
 
 function sheetChild(children: readonly GroupChild[], place: number): SheetChild {

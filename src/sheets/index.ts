@@ -37,7 +37,7 @@ export {
   type OnChecked,
   type TaskFault,
 } from './pack-check.ts';
-export { type FiledSheet, sheetsInPackText } from './pack-codes.ts';
+export { type FiledPack, type FiledSheet, openPackText } from './pack-codes.ts';
 export { PACK_CHARACTERS, packFileText } from './pack-file.ts';
 export { packOfCodes } from './pack-of-codes.ts';
 export { type PackPagesOptions, packPages, printedPapers, sheetPages } from './pack-pages.ts';

@@ -1,6 +1,8 @@
 // The sheets of a pack file by their codes, to be made again; nothing is proven here.
 import type { ActivityId } from '../activities/index.ts';
-import { accept, type Result } from '../base/index.ts';
+import { accept, type Result, refuse } from '../base/index.ts';
+import type { OwnPicture } from '../figures/index.ts';
+import { knowPictures } from './own-pictures.ts';
 import { readPackText } from './pack-text.ts';
 
 /** One sheet as a pack file names it. */
@@ -9,18 +11,28 @@ export interface FiledSheet {
   readonly activity: ActivityId;
   readonly step: number;
   readonly isChanged: boolean;
+  /** Whose it is, in the pack of a group. */
+  readonly child?: string;
 }
 
-/** Refuses text that is no pack file, naming the path of each fault. */
-export function sheetsInPackText(text: string): Result<readonly FiledSheet[]> {
+export interface FiledPack {
+  readonly sheets: readonly FiledSheet[];
+  /** The own pictures that came with it, known from here on. */
+  readonly pictures: readonly OwnPicture[];
+}
+
+/** Refuses text that is no pack file, or holds pictures that are none, naming the path of each fault. */
+export function openPackText(text: string): Result<FiledPack> {
   const read = readPackText(text);
   if (!read.ok) return read;
-  return accept(
-    read.value.sheets.map(({ code, activity, step, edited }) => ({
-      code,
-      activity,
-      step,
-      isChanged: edited === true,
+  const { sheets, pictures = [] } = read.value;
+  const unknown = knowPictures(pictures, 'pack');
+  if (unknown.length > 0) return refuse(...unknown);
+  return accept({
+    sheets: sheets.map(({ code, activity, step, edited, child }) => ({
+      ...{ code, activity, step, isChanged: edited === true },
+      ...(child === undefined ? {} : { child: child.name }),
     })),
-  );
+    pictures,
+  });
 }

@@ -25,13 +25,15 @@ const MOST_DRAWS = 4;
 
 /**
  * The pack of a recipe, always the same one; where the recipe says so, only with what a house has. A pack that lacks
- * nothing is the very one that it is without. Refuses what `makePack` refuses, and what the house has too little for.
+ * nothing is the very one that it is without. `first`: of a group, so many of its first children need be in it; what a
+ * house has is shared out over all. Refuses what `makePack` refuses, and what the house has too little for.
  */
 export function makePackAtHand(
   { onlyWith, ...recipe }: SeededRecipe,
   onProgress: OnProgress = () => {},
+  first?: number,
 ): Result<Pack> {
-  if (onlyWith === undefined) return makePack(recipe, onProgress);
+  if (onlyWith === undefined) return makePack(recipe, onProgress, first);
   const printed: SeededRecipe = { ...recipe, print: printOn(onlyWith, recipe.print) };
   const house = houseFor(onlyWith, recipe);
   const free = freePack(printed, house, onProgress);

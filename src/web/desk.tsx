@@ -6,10 +6,10 @@ import { GroupNames } from './actions/group-names.tsx';
 import { HowMade } from './actions/how-made.tsx';
 import { Notches } from './actions/notches.tsx';
 import { OpenByCode } from './actions/open-by-code.tsx';
-import { OpenPackFile } from './actions/open-pack-file.tsx';
+import { OpenPackFile, sentencesOf } from './actions/open-pack-file.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
 import { TrueSize } from './actions/true-size.tsx';
-import { useGroup } from './actions/use-group.ts';
+import type { GroupState } from './actions/use-group.ts';
 import { PrintDoubts } from './changing/print-doubts.tsx';
 import type { House } from './house/house.ts';
 import { MakeUses } from './house/make-uses.tsx';
@@ -33,23 +33,25 @@ export interface DeskProps {
   /** The entries as sheets are made from them. */
   readonly made: Entries;
   readonly house: House;
+  readonly group: GroupState;
   readonly shown: Shown | undefined;
   readonly objections: readonly Objection[];
+  /** Whether the doubts are those of what would be printed now. */
+  readonly isSettled: boolean;
   readonly edit: Edit;
   readonly turn: (entries: Entries) => void;
 }
 
 export function Desk(props: DeskProps) {
   const { maker, planner, catalogue, entries, made, house, shown, objections, edit, turn } = props;
-  const { written, write, group } = useGroup();
+  const { written, write, group, rested, isAside } = props.group;
   // A yes holds for the sheets as they were then.
   const [sure, setSure] = useState('');
   const [first] = catalogue.activities;
   const card = catalogue.activities.find(({ id }) => id === entries.activity) ?? first;
   if (card === undefined) return null;
   const isRefused = objections.length > 0;
-  // Children of a group get sheets of their own, which nobody changed.
-  const doubts = group ? [] : (shown?.doubts ?? []);
+  const doubts = shown?.doubts ?? [];
   const doubtKey = JSON.stringify(entries.changed);
   const isSure = sure === doubtKey;
   const controls = {
@@ -59,6 +61,11 @@ export function Desk(props: DeskProps) {
     inForce: valuesInForce(card, entries, isRefused ? undefined : shown),
     objectionTo: (control: string) => objectionTo(objections, control),
     edit,
+  };
+  const openSheet = async (code: string) => {
+    const reply = await maker.ask('open', { code });
+    if (reply.ok) turn(reply.value);
+    return reply.ok ? '' : sentencesOf(reply.objections);
   };
   return (
     <>
@@ -75,10 +82,19 @@ export function Desk(props: DeskProps) {
       <MoreChoices
         {...controls}
         house={house}
-        ink={shown && !isRefused ? { maker, entries: made, sheet: shown.sheet } : undefined}
+        ink={
+          shown && !isRefused
+            ? { maker, entries: made, sheet: shown.sheet, group: rested }
+            : undefined
+        }
       />
       <FoldPictures {...controls} />
-      <GroupNames group={written} onChange={write} />
+      <GroupNames
+        group={written}
+        isAside={isAside}
+        objection={objectionTo(objections, 'group')}
+        onChange={write}
+      />
       <HowMade made={entries.made} quick={entries.quick} edit={edit} house={house} />
       <PrintDoubts
         doubts={doubts}
@@ -87,15 +103,19 @@ export function Desk(props: DeskProps) {
       />
       <PressButtons
         what={{ entries: made, ...(group ? { group } : {}) }}
-        isReady={shown !== undefined && !isRefused && (doubts.length === 0 || isSure)}
+        isReady={
+          shown !== undefined && !isRefused && props.isSettled && (doubts.length === 0 || isSure)
+        }
       />
       <TrueSize maker={maker} paper={entries.paper} />
-      {isRefused ? null : <MakeUses planner={planner} house={house} entries={made} group={group} />}
+      {isRefused ? null : (
+        <MakeUses planner={planner} house={house} entries={made} group={rested} />
+      )}
       <Notches maker={maker} entries={made} turn={turn} />
       <div className="codes">
         <CopyCode code={shown?.code ?? ''} />
         <OpenByCode maker={maker} onOpen={turn} />
-        <OpenPackFile maker={maker} onOpen={turn} />
+        <OpenPackFile maker={maker} onCode={openSheet} />
       </div>
     </>
   );

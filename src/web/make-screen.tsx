@@ -1,5 +1,6 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
 import { useCallback, useMemo, useState } from 'react';
+import { useGroup } from './actions/use-group.ts';
 import { ChangeToggle } from './changing/change-toggle.tsx';
 import { ChangingPaper } from './changing/changing-paper.tsx';
 import { ChangingProof } from './changing/changing-proof.tsx';
@@ -28,18 +29,29 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const [isShown, setShown] = useState(false);
   const house = useHouse(planner, isShown || entries.atHand === true);
   const made = useMemo(() => withStock(entries, house.stock), [entries, house.stock]);
+  const group = useGroup(entries);
   const isKnown = house.isKnown || entries.atHand !== true;
-  const { shown, objections, isMaking } = useShown(pages, isKnown ? made : undefined, view, {
-    wanted: view === 'adult' ? adultPage : sheet,
-    leaf,
-  });
+  const { shown, objections, isMaking } = useShown(
+    pages,
+    isKnown ? made : undefined,
+    view,
+    { wanted: view === 'adult' ? adultPage : sheet, leaf },
+    group.rested,
+  );
   if (shown !== undefined && !isShown) setShown(true);
   const hasCut = (shown?.toCut.had.length ?? 0) > 0;
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const [isChanging, setChanging] = useKept('changing', readYes);
   // A guide and a half-made page show the sheet in another way.
   const canChange = view === 'sheet' && isPrinted(entries);
-  const changing = useChanging(maker, entries, sheet, isChanging && canChange, edit);
+  const changing = useChanging(
+    maker,
+    { entries, sheet, group: group.rested },
+    isChanging && canChange,
+    edit,
+  );
+  // Only a sheet that was changed by hand can be in doubt.
+  const isSettled = entries.changed === undefined || (!isMaking && group.rested === group.group);
   const turnToFirst = useCallback(
     (next: Entries) => {
       setSheet(1);
@@ -55,6 +67,7 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
         <PageBar
           view={view === 'cut' && !hasCut ? 'sheet' : view}
           hasCut={hasCut}
+          child={shown?.child}
           place={shown?.place ?? 1}
           places={shown?.places ?? 1}
           onView={setView}
@@ -90,8 +103,10 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
             entries={entries}
             made={made}
             house={house}
+            group={group}
             shown={shown}
             objections={objections}
+            isSettled={isSettled}
             edit={edit}
             turn={turnToFirst}
           />

@@ -108,6 +108,8 @@ export const MESSAGES = {
   groupNames: 'Names, one a line',
   groupHelp:
     'Each child gets the pack on sheets of its own, different and equally hard, with the name printed. +1 or -1 behind a name gives that child steps above or below. Names stay in this browser.',
+  groupAside:
+    'The sheet on the table was opened by its code and is for nobody in particular. “Another like this” makes sheets for the group again.',
   groupSorted: 'The sheets lie',
   'groupSortings.child': 'child by child',
   'groupSortings.activity': 'all of one kind together',
@@ -132,6 +134,10 @@ export const MESSAGES = {
   'turnSheet.before': 'Sheet before',
   'turnSheet.next': 'Next sheet',
   'turnSheet.place': 'sheet {place} of {places}',
+  'turnChild.before': 'Child before',
+  'turnChild.next': 'Next child',
+  // {name} is the child’s, as its sheets have it.
+  'turnChild.place': '{name}, {place} of {places}',
   'turnLeaf.before': 'Page of the guide before',
   'turnLeaf.next': 'Next page of the guide',
   'turnLeaf.place': 'its page {place} of {places}',

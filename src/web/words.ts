@@ -81,6 +81,11 @@ export const words = spoken('app/make', MESSAGES, (telling) => {
     groupSortings: under('groupSortings'),
     views: under('views'),
     turnSheet: turning(telling, 'turnSheet'),
+    turnChild: {
+      ...under('turnChild'),
+      place: (name: string, place: number, places: number) =>
+        say('turnChild.place', { name, place, places }),
+    },
     turnLeaf: turning(telling, 'turnLeaf'),
     turnAdultPage: turning(telling, 'turnAdultPage'),
     madeHelp: under('madeHelp'),

@@ -8,11 +8,14 @@ import { words } from '../words.ts';
 
 export interface GroupNamesProps {
   readonly group: Group;
+  /** Whether it has no part in the sheet on the table, since that was opened by its code. */
+  readonly isAside: boolean;
+  readonly objection: string | undefined;
   readonly onChange: (group: Group) => void;
 }
 
 /** Drawn anew only when it is to show something else. */
-export const GroupNames = memo(({ group, onChange }: GroupNamesProps) => {
+export const GroupNames = memo(({ group, isAside, objection = '', onChange }: GroupNamesProps) => {
   return (
     <Fold
       className="more"
@@ -21,10 +24,12 @@ export const GroupNames = memo(({ group, onChange }: GroupNamesProps) => {
       level={2}
     >
       <div className="group-fields">
+        {isAside ? <p className="help">{words.groupAside}</p> : null}
         <TextField
           label={words.groupNames}
           help={words.groupHelp}
           value={group.names}
+          objection={objection}
           isLong
           onChange={(names) => onChange({ ...group, names })}
         />

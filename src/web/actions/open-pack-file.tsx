@@ -1,36 +1,34 @@
-// Opens a pack file, such as that of a sheet whose code is too long to be printed; of several sheets one is chosen.
+// Reads a pack file, such as that of a sheet whose code is too long to be printed; of several sheets one is chosen.
 import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { FileTrigger } from 'react-aria-components/FileTrigger';
 import { words as changingWords } from '../changing/words.ts';
 import type { Maker } from '../making/maker.ts';
-import type { FiledSheetShown } from '../making/protocol.ts';
-import type { Entries } from '../recipe/entries.ts';
+import type { FiledSheetShown, Objection } from '../making/protocol.ts';
+import { lendPictures } from '../pictures/pictures-now.ts';
 
 export interface OpenPackFileProps {
   readonly maker: Maker;
-  readonly onOpen: (entries: Entries) => void;
+  /** Goes to the sheet of the code; answers why it cannot, in words, or nothing. */
+  readonly onCode: (code: string) => Promise<string> | string;
 }
 
-export function OpenPackFile({ maker, onOpen }: OpenPackFileProps) {
+export function OpenPackFile({ maker, onCode }: OpenPackFileProps) {
   const [sheets, setSheets] = useState<readonly FiledSheetShown[]>([]);
   const [objection, setObjection] = useState('');
   const open = async (code: string) => {
-    const reply = await maker.ask('open', { code });
-    if (!reply.ok) {
-      setObjection(reply.objections.map(({ sentence }) => sentence).join(' '));
-      return;
-    }
-    setObjection('');
-    setSheets([]);
-    onOpen(reply.value);
+    const fault = await onCode(code);
+    setObjection(fault);
+    if (fault === '') setSheets([]);
   };
   const read = async (file: File | undefined) => {
     if (file === undefined) return;
     const reply = await maker.ask('openFile', { text: await file.text() });
-    setSheets(reply.ok && reply.value.length > 1 ? reply.value : []);
-    setObjection(reply.ok ? '' : reply.objections.map(({ sentence }) => sentence).join(' '));
-    const [only, ...others] = reply.ok ? reply.value : [];
+    setObjection(reply.ok ? '' : sentencesOf(reply.objections));
+    const filed = reply.ok ? reply.value.sheets : [];
+    setSheets(filed.length > 1 ? filed : []);
+    if (reply.ok) lendPictures(reply.value.pictures);
+    const [only, ...others] = filed;
     if (only && others.length === 0) await open(only.code);
   };
   return (
@@ -48,10 +46,10 @@ export function OpenPackFile({ maker, onOpen }: OpenPackFileProps) {
         <fieldset className="change-group">
           <legend className="field-label">{changingWords.whichSheet}</legend>
           <div className="chips pack-sheets">
-            {sheets.map(({ code, name, step, isChanged }, index) => (
+            {sheets.map((sheet, index) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: one sheet may stand in a file twice
-              <Button key={index} className="chip" onPress={() => void open(code)}>
-                {changingWords.filed(index + 1, name, step, isChanged)}
+              <Button key={index} className="chip" onPress={() => void open(sheet.code)}>
+                {changingWords.filed(index + 1, sheet)}
               </Button>
             ))}
           </div>
@@ -59,4 +57,8 @@ export function OpenPackFile({ maker, onOpen }: OpenPackFileProps) {
       )}
     </div>
   );
+}
+
+export function sentencesOf(objections: readonly Objection[]): string {
+  return objections.map(({ sentence }) => sentence).join(' ');
 }

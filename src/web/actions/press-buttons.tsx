@@ -28,12 +28,15 @@ const NAMES = {
 /** The next thing to do first; a file for each child only where there are children. */
 function waysOf(what: PressWhat, next: PressAs): readonly PressAs[] {
   const isGroup = 'entries' in what && what.group !== undefined;
-  const isChanged = 'entries' in what && (what.entries.changed ?? []).length > 0;
+  // What a code printed on paper cannot bring to another device, the file does.
+  const isFiled =
+    'entries' in what &&
+    [what.entries.changed, what.entries.pictures].some((all = []) => all.length > 0);
   const ways: readonly PressAs[] = [
     'pdf',
     ...(isGroup ? (['zip'] as const) : []),
     'pages',
-    ...(isChanged ? (['pack'] as const) : []),
+    ...(isFiled ? (['pack'] as const) : []),
   ];
   return [next, ...ways.filter((way) => way !== next)];
 }

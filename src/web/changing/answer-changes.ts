@@ -32,13 +32,21 @@ import { drawFigure, type PrintStyle } from '../../page/index.ts';
 import { svgOf } from '../../press/index.ts';
 import { makeSheet, type Sheet, sheetPage, styleOf, valuesOf } from '../../sheets/index.ts';
 import type { Question } from '../asking/talk.ts';
-import { changedBut } from '../making/changed-texts.ts';
-import { packOf } from '../making/pack-of.ts';
+import { changedWith, editsOf } from '../making/changed-sheets.ts';
+import { keptAsMade, sheetIn } from '../making/kept-pack.ts';
+import { sheetsOf } from '../making/pack-of.ts';
 import { replyOf } from '../making/reply.ts';
 import { hardnessOf } from '../making/show.ts';
-import type { Entries } from '../recipe/entries.ts';
 import { languageNow } from '../speaking/language-now.ts';
-import type { ChangeOffers, ChangeTalk, Held, HeldTask, UnderChange } from './change-talk.ts';
+import type {
+  ChangeOffers,
+  ChangeTalk,
+  Held,
+  HeldTask,
+  SheetOfPack,
+  Taken,
+  UnderChange,
+} from './change-talk.ts';
 
 /** Side of the picture of a figure to choose, in mm. */
 const PICTURE_MM = 12;
@@ -49,11 +57,11 @@ export function answerChanges(
   const { activity } = question.entries;
   switch (question.kind) {
     case 'take':
-      return replyOf<SheetEdits>(taken(question.entries, question.sheet), activity);
+      return replyOf(taken(question), activity);
     case 'hold':
       return replyOf(held(question), activity);
     case 'deed': {
-      const base = baseSheet(question.entries, question.sheet);
+      const base = baseSheet(question);
       if (!base.ok) return replyOf<SheetEdits>(base, activity);
       const done = doDeed(groundOf(base.value), base.value.tasks, question.work, question.deed);
       // What has no room on the page, or in the code, is not done.
@@ -67,19 +75,26 @@ export function answerChanges(
   }
 }
 
-/** The last sheet that was asked for, as it was made: each deed asks for it again. */
-let kept: { readonly key: string; readonly sheet: Sheet } | undefined;
+/** The sheets as they were made, at least up to the one that is changed. */
+interface Bases {
+  readonly sheets: readonly Sheet[];
+  /** Of the one that is changed, 1 upward. */
+  readonly number: number;
+  readonly base: Sheet;
+}
 
-function baseSheet(entries: Entries, sheet: number): Result<Sheet> {
-  const { changed: _changed, ...recipe } = entries;
-  const key = JSON.stringify([recipe, sheet]);
-  if (kept?.key === key) return accept(kept.sheet);
-  const pack = packOf(recipe, sheet);
+function basesOf(asked: SheetOfPack): Result<Bases> {
+  const all = sheetsOf(asked);
+  if (!all.ok) return all;
+  const number = Math.min(asked.sheet, all.value);
+  const pack = keptAsMade(asked, number);
   if (!pack.ok) return pack;
-  const made = pack.value.sheets[sheet - 1];
-  if (made === undefined) throw new Error(`pack: expected a sheet ${sheet}, got none`);
-  kept = { key, sheet: made };
-  return accept(made);
+  return accept({ sheets: pack.value.sheets, number, base: sheetIn(pack.value, number) });
+}
+
+function baseSheet(asked: SheetOfPack): Result<Sheet> {
+  const bases = basesOf(asked);
+  return bases.ok ? accept(bases.value.base) : bases;
 }
 
 function groundOf({ spec }: Sheet): Ground {
@@ -92,29 +107,31 @@ function groundOf({ spec }: Sheet): Ground {
   };
 }
 
-function taken(entries: Entries, sheet: number): Result<SheetEdits> {
-  const own = entries.changed?.filter((text) => !changedBut([text], sheet).includes(text)) ?? [];
-  const pack = packOf({ ...entries, changed: own }, sheet);
-  if (!pack.ok) return pack;
-  const edits = pack.value.sheets[sheet - 1]?.spec.edits ?? [];
-  return accept({ ...NO_EDITS, edits });
+function taken(asked: SheetOfPack): Result<Taken> {
+  const bases = basesOf(asked);
+  if (!bases.ok) return bases;
+  const { sheets, number, base } = bases.value;
+  const edits = editsOf(sheets, asked.entries.changed, number);
+  return accept({ made: base.code, work: { ...NO_EDITS, edits } });
 }
 
-function held({ entries, sheet, work }: UnderChange): Result<Held> {
-  const base = baseSheet(entries, sheet);
-  if (!base.ok) return base;
-  const made = makeSheet({ ...base.value.spec, edits: work.edits });
+function held({ work, ...asked }: UnderChange): Result<Held> {
+  const bases = basesOf(asked);
+  if (!bases.ok) return bases;
+  const { sheets, number, base } = bases.value;
+  const made = makeSheet({ ...base.spec, edits: work.edits });
   if (!made.ok) return made;
-  const ground = groundOf(base.value);
-  const traced = made.value.tasks.map((task) => ({ ...task, printed: tracedTask(task.printed) }));
+  const { code, spec, tasks } = made.value;
+  const ground = groundOf(base);
+  const traced = tasks.map((task) => ({ ...task, printed: tracedTask(task.printed) }));
+  const named = base.child === undefined ? made.value : { ...made.value, child: base.child };
   return accept({
-    svg: svgOf(sheetPage({ ...made.value, tasks: traced }, languageNow()), {
-      idPrefix: 'changing',
-    }),
-    code: made.value.code,
+    svg: svgOf(sheetPage({ ...named, tasks: traced }, languageNow()), { idPrefix: 'changing' }),
+    code,
+    changed: changedWith(sheets, asked.entries.changed, number, spec.edits && code),
     hardness: hardnessOf(made.value),
-    logits: { before: logitsOf(ground, base.value), now: logitsOf(ground, made.value) },
-    tasks: base.value.tasks.map((_, task) => heldTask(ground, base.value, work, task)),
+    logits: { before: logitsOf(ground, base), now: logitsOf(ground, made.value) },
+    tasks: base.tasks.map((_, task) => heldTask(ground, base, work, task)),
   });
 }
 
@@ -156,8 +173,8 @@ function placeNameOf({ path, figure }: Place): string {
   return EDITING_WORDS[language].standing(place, figureName(figure, language));
 }
 
-function offered({ entries, sheet, work }: UnderChange, at: Spot): Result<ChangeOffers> {
-  const base = baseSheet(entries, sheet);
+function offered({ work, ...asked }: UnderChange, at: Spot): Result<ChangeOffers> {
+  const base = baseSheet(asked);
   if (!base.ok) return base;
   const ground = groundOf(base.value);
   const { before, printed } = lyingTask(ground, base.value.tasks, work, at.task);
@@ -224,8 +241,8 @@ function pictureOf(figure: Figure, style: PrintStyle, idPrefix: string): string 
   return svgOf(page, { idPrefix: `offer-${idPrefix}` });
 }
 
-function mended({ entries, sheet, work }: UnderChange, task: number): Result<string> {
-  const base = baseSheet(entries, sheet);
+function mended({ work, ...asked }: UnderChange, task: number): Result<string> {
+  const base = baseSheet(asked);
   if (!base.ok) return base;
   const ground = groundOf(base.value);
   const { before, printed } = lyingTask(ground, base.value.tasks, work, task);

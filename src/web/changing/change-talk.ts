@@ -11,13 +11,27 @@ import type {
   Whole,
 } from '../../editing/index.ts';
 import type { Figure } from '../../figures/index.ts';
+import type { Group } from '../making/group.ts';
 import type { Reply } from '../making/reply-form.ts';
 import type { Entries } from '../recipe/entries.ts';
 
-/** Which sheet is being changed: number `sheet` (1 upward) of the pack, with what was done to it so far. */
-export interface UnderChange {
+/** A sheet of a pack, or of the pack of a group. */
+export interface SheetOfPack {
   readonly entries: Entries;
+  readonly group?: Group | undefined;
+  /** Its number, 1 upward; the last one if there are fewer. */
   readonly sheet: number;
+}
+
+/** Which sheet is being changed, with what was done to it so far. */
+export interface UnderChange extends SheetOfPack {
+  readonly work: SheetEdits;
+}
+
+/** What was done to a sheet before. */
+export interface Taken {
+  /** The code of the sheet as it was made. */
+  readonly made: string;
   readonly work: SheetEdits;
 }
 
@@ -53,6 +67,8 @@ export interface HeldTask {
 export interface Held {
   readonly svg: string;
   readonly code: string;
+  /** All changed sheets of the pack as a recipe writes them, this one among them. */
+  readonly changed: readonly string[];
   readonly hardness: string;
   /** In logits to 0.01, as it was made and as it is now. */
   readonly logits: { readonly before: number; readonly now: number };
@@ -94,10 +110,7 @@ export interface ChangeOffers {
 
 export interface ChangeTalk {
   /** What was done to the sheet before, as its code in the recipe says. */
-  readonly take: {
-    readonly ask: { readonly entries: Entries; readonly sheet: number };
-    readonly reply: Reply<SheetEdits>;
-  };
+  readonly take: { readonly ask: SheetOfPack; readonly reply: Reply<Taken> };
   readonly hold: { readonly ask: UnderChange; readonly reply: Reply<Held> };
   readonly deed: {
     readonly ask: UnderChange & { readonly deed: Deed };

@@ -55,6 +55,8 @@ export const MESSAGES = {
   // {name} is the activity’s.
   'filed.asMade': 'Sheet {sheet}: {name}, step {step}',
   'filed.changed': 'Sheet {sheet}: {name}, step {step}, changed',
+  // {filed} is one of these, {child} whose sheet it is.
+  'filed.whose': '{filed} – {child}',
   tooLong:
     'This sheet is changed in so many places that its code is too long to print. Save the pack file: it opens this sheet again, and “Copy the code” gives the whole code, to record by.',
   printAnyway: 'Print it all the same; the adult’s page says so',

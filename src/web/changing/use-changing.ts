@@ -1,5 +1,5 @@
 // The state of changing a sheet by changing: its history, the sheet as it now lies, and the recipe kept in step with it.
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import {
   changed,
   type Deed,
@@ -9,10 +9,9 @@ import {
   type SheetEdits,
   undone,
 } from '../../editing/index.ts';
-import { changedBut, changedText } from '../making/changed-texts.ts';
 import type { Maker } from '../making/maker.ts';
 import type { Entries } from '../recipe/entries.ts';
-import type { Held, UnderChange } from './change-talk.ts';
+import type { Held, SheetOfPack, UnderChange } from './change-talk.ts';
 import { recallHistory, rememberHistory } from './kept-history.ts';
 
 export interface Changing {
@@ -32,6 +31,8 @@ export interface Changing {
 interface State {
   /** Which sheet of which recipe this is about. */
   readonly key: string;
+  /** The code of the sheet as it was made; it tells no name. */
+  readonly made: string;
   readonly history: History<SheetEdits>;
   readonly held: Held;
   readonly objection: string;
@@ -41,13 +42,13 @@ interface State {
 /** `undefined` where it is off, or the sheet is still on its way. Another recipe begins anew. */
 export function useChanging(
   maker: Maker,
-  entries: Entries,
-  sheet: number,
+  { entries, sheet, group }: SheetOfPack,
   isOn: boolean,
   edit: (entries: Entries) => void,
 ): Changing | undefined {
   const [state, setState] = useState<State>();
-  const key = isOn ? keyOf(entries, sheet) : '';
+  const of = useMemo(() => ({ sheet, group }), [sheet, group]);
+  const key = isOn ? keyOf(entries, of) : '';
   const latest = useRef<{ entries: Entries; state: State | undefined }>({ entries, state });
   latest.current.entries = entries;
   const put = useCallback((next: State | undefined) => {
@@ -69,12 +70,13 @@ export function useChanging(
     if (key === '') return undefined;
     let isWanted = true;
     const begin = async () => {
-      const taken = await maker.ask('take', { entries, sheet });
+      const taken = await maker.ask('take', { entries, ...of });
       if (!taken.ok) return;
-      const history = recallHistory(key, taken.value) ?? historyOf(taken.value);
-      const held = await maker.ask('hold', { entries, sheet, work: history.now });
+      const { made, work } = taken.value;
+      const history = recallHistory(made, work) ?? historyOf(work);
+      const held = await maker.ask('hold', { entries, ...of, work: history.now });
       if (!held.ok || !isWanted) return;
-      put({ key, history, held: held.value, objection: '', isKept: true });
+      put({ key, made, history, held: held.value, objection: '', isKept: true });
     };
     void begin();
     return () => {
@@ -86,15 +88,16 @@ export function useChanging(
     async (before: State, history: History<SheetEdits>) => {
       const { entries: now } = latest.current;
       if (history === before.history) return;
-      const held = await maker.ask('hold', { entries: now, sheet, work: history.now });
+      const held = await maker.ask('hold', { entries: now, ...of, work: history.now });
       if (!held.ok || latest.current.state?.key !== before.key) return;
-      const isKept = rememberHistory(before.key, history);
-      put({ key: before.key, history, held: held.value, objection: '', isKept });
-      const next = withCode(now, sheet, history.now, held.value.code);
+      const { key: at, made } = before;
+      const isKept = rememberHistory(made, history);
+      put({ key: at, made, history, held: held.value, objection: '', isKept });
+      const next = withChanges(now, held.value.changed);
       latest.current.entries = next;
       edit(next);
     },
-    [maker, sheet, edit, put],
+    [maker, of, edit, put],
   );
   const act = useCallback(
     (deed: Deed) =>
@@ -102,7 +105,7 @@ export function useChanging(
         const { entries: now } = latest.current;
         const done = await maker.ask('deed', {
           entries: now,
-          sheet,
+          ...of,
           work: before.history.now,
           deed,
         });
@@ -110,7 +113,7 @@ export function useChanging(
         const objection = done.objections.map(({ sentence }) => sentence).join(' ');
         if (latest.current.state === before) put({ ...before, objection });
       }),
-    [maker, sheet, goTo, inTurn, put],
+    [maker, of, goTo, inTurn, put],
   );
   const undo = useCallback(
     () => inTurn((before) => goTo(before, undone(before.history))),
@@ -126,7 +129,7 @@ export function useChanging(
   const { history, held, objection, isKept } = state;
   return {
     held,
-    under: { entries, sheet, work: history.now },
+    under: { entries, ...of, work: history.now },
     objection,
     isKept,
     canUndo: history.past.length > 0,
@@ -138,15 +141,16 @@ export function useChanging(
 }
 
 /** All of the recipe but for what is changed by changing. */
-function keyOf({ changed: _changed, ...recipe }: Entries, sheet: number): string {
-  return JSON.stringify([recipe, sheet]);
+function keyOf(
+  { changed: _changed, ...recipe }: Entries,
+  of: Omit<SheetOfPack, 'entries'>,
+): string {
+  return JSON.stringify([recipe, of]);
 }
 
-function withCode(entries: Entries, sheet: number, { edits }: SheetEdits, code: string): Entries {
-  const { changed: before, ...recipe } = entries;
-  const others = changedBut(before, sheet);
-  const all = edits.length === 0 ? others : [...others, changedText(sheet, code)];
-  return all.length === 0 ? recipe : { ...recipe, changed: all };
+function withChanges(entries: Entries, changed: readonly string[]): Entries {
+  const { changed: _before, ...recipe } = entries;
+  return changed.length === 0 ? recipe : { ...recipe, changed };
 }
 
 /** Ctrl or Cmd with Z takes back, with Shift as well it does again; not while words are written. */

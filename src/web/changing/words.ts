@@ -1,5 +1,5 @@
 // What the app says while a sheet is changed.
-import type { ShownDoubt } from '../making/protocol.ts';
+import type { FiledSheetShown, ShownDoubt } from '../making/protocol.ts';
 import { spoken } from '../speaking/spoken.ts';
 import { MESSAGES } from './messages-en.ts';
 
@@ -25,8 +25,11 @@ export const words = spoken('app/changing', MESSAGES, ({ say, plain, under }) =>
   },
   swapWith: (name: string) => say('swapWith', { name }),
   offer: (group: string, label: string) => say('offer', { group, label }),
-  filed: (sheet: number, name: string, step: number, isChanged: boolean) =>
-    say(isChanged ? 'filed.changed' : 'filed.asMade', { sheet, name, step }),
+  filed: (number: number, { name, step, isChanged, child }: FiledSheetShown) => {
+    const which = isChanged ? 'filed.changed' : 'filed.asMade';
+    const filed = say(which, { sheet: number, name, step });
+    return child === undefined ? filed : say('filed.whose', { filed, child });
+  },
   notSure: (doubts: readonly ShownDoubt[]) => {
     const told = doubts.map(({ sheet, task, reason }) => say(`doubt.${reason}`, { sheet, task }));
     const list = told.reduce((before, next) => say('doubt.next', { before, next }));

@@ -6,7 +6,7 @@ import { measureOf } from './measure-of.ts';
 import { notched } from './notched.ts';
 import type { MakerTalk } from './protocol.ts';
 import { replyOf, replyOrBroken } from './reply.ts';
-import { entriesOfCode, filedSheets } from './sheet-of-code.ts';
+import { entriesOfCode, filedPack } from './sheet-of-code.ts';
 import { inkedOn, show } from './show.ts';
 
 export function answer(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['reply'] {
@@ -18,15 +18,15 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
     case 'catalogue':
       return { ok: true, value: gatherCatalogue() };
     case 'show':
-      return replyOf(show(question.entries, question.view, question), question.entries.activity);
+      return replyOf(show(question, question.view, question), question.entries.activity);
     case 'inked':
-      return replyOf(inkedOn(question.entries, question.sheet), question.entries.activity);
+      return replyOf(inkedOn(question, question.sheet), question.entries.activity);
     case 'notch':
       return replyOf(notched(question.entries, question.direction), question.entries.activity);
     case 'open':
       return replyOf(entriesOfCode(question.code), '');
     case 'openFile':
-      return replyOf(filedSheets(question.text), '');
+      return replyOf(filedPack(question.text), '');
     case 'measure':
       return replyOf(measureOf(question.text, question.paper), '');
     default:

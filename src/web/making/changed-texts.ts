@@ -5,14 +5,6 @@ export function changedText(sheet: number, code: string): string {
   return `${sheet}:${code}`;
 }
 
-/** The changed sheets but for one. */
-export function changedBut(
-  changed: readonly string[] | undefined,
-  sheet: number,
-): readonly string[] {
-  return (changed ?? []).filter((text) => numberOf(text) !== sheet);
-}
-
 /** The number of the last changed sheet; 0 where there is none. */
 export function lastChanged(changed: readonly string[] | undefined): number {
   return Math.max(0, ...(changed ?? []).map(numberOf).filter(Number.isInteger));
@@ -21,4 +13,8 @@ export function lastChanged(changed: readonly string[] | undefined): number {
 /** The number of the sheet, 1 upward; not a number where the text is none of these. */
 export function numberOf(text: string): number {
   return Number(text.slice(0, text.indexOf(':')));
+}
+
+export function codeIn(text: string): string {
+  return text.slice(text.indexOf(':') + 1);
 }

@@ -18,32 +18,53 @@ import { withChanged } from './changed-sheets.ts';
 import { fitValues } from './fit-values.ts';
 import type { Group } from './protocol.ts';
 
-/** At least the first `count` sheets of the pack that was asked for; all of them if `count` is left out. */
-export function packOf(
-  entries: Entries,
-  count: number = entries.sheets,
+/** A pack that is asked for. */
+export interface PackAsked {
+  readonly entries: Entries;
+  /** Absent: for nobody in particular. */
+  readonly group?: Group | undefined;
+}
+
+/** The whole pack, with its changed sheets. */
+export function packOf(asked: PackAsked, onProgress: OnProgress = () => {}): Result<Pack> {
+  const pack = packAsMade(asked, Infinity, onProgress);
+  return pack.ok ? withChanged(pack.value, asked.entries.changed) : pack;
+}
+
+/** At least the first `count` sheets of the pack, without what was changed on them. */
+export function packAsMade(
+  { entries, group }: PackAsked,
+  count: number,
   onProgress: OnProgress = () => {},
-  group?: Group,
 ): Result<Pack> {
   const recipe = recipeOf(entries);
   if (!recipe.ok) return recipe;
-  if (group !== undefined) return groupPackOf(recipe.value, group, onProgress);
-  const pack =
-    entries.first === undefined
-      ? makePackAtHand(firstOf(recipe.value, count), onProgress)
-      : packFrom(recipe.value, entries.first, count, onProgress);
-  return pack.ok ? withChanged(pack.value, entries.changed) : pack;
+  if (group !== undefined) return groupPackOf(recipe.value, group, count, onProgress);
+  const wanted = Math.min(count, entries.sheets);
+  return entries.first === undefined
+    ? makePackAtHand(firstOf(recipe.value, wanted), onProgress)
+    : packFrom(recipe.value, entries.first, wanted, onProgress);
+}
+
+/** How many sheets the whole pack has. Refuses names that no group can be made of. */
+export function sheetsOf({ entries, group }: PackAsked): Result<number> {
+  if (group === undefined) return accept(entries.sheets);
+  const children = readChildren(group.names, 'group');
+  return children.ok ? accept(children.value.length * entries.sheets) : children;
 }
 
 /** The pack for each child of a group; a sheet that was opened by its code is not among them. */
 function groupPackOf(
   recipe: SeededRecipe,
   { names, sortedBy }: Group,
+  count: number,
   onProgress: OnProgress,
 ): Result<Pack> {
   const children = readChildren(names, 'group');
   if (!children.ok) return children;
-  return makePackAtHand({ ...recipe, children: children.value, sortedBy }, onProgress);
+  const each = recipe.parts.reduce((sum, { sheets }) => sum + sheets, 0);
+  const wanted = { ...recipe, children: children.value, sortedBy };
+  return makePackAtHand(wanted, onProgress, Math.ceil(count / each));
 }
 
 /** A pack that begins with the sheet of a known seed. */

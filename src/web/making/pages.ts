@@ -54,6 +54,7 @@ export function isSamePage(one: PageAsked | undefined, other: PageAsked | undefi
     one?.entries === other?.entries &&
     one?.view === other?.view &&
     one?.wanted === other?.wanted &&
-    one?.leaf === other?.leaf
+    one?.leaf === other?.leaf &&
+    one?.group === other?.group
   );
 }

@@ -113,7 +113,7 @@ function packFor(
   what: Exclude<PressWhat, { readonly report: Report } | { readonly rulerFor: string }>,
   onProgress: OnProgress,
 ): Result<Pack> {
-  if ('entries' in what) return packOf(what.entries, what.entries.sheets, onProgress, what.group);
+  if ('entries' in what) return packOf(what, onProgress);
   const { codes, goals = [] } = what;
   const pack = packOfCodes(codes, onProgress);
   return pack.ok ? accept({ ...pack.value, goals }) : pack;

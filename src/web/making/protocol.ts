@@ -9,8 +9,10 @@ import type { Report } from '../../plan/index.ts';
 import type { FiledSheet, Framework } from '../../sheets/index.ts';
 import type { ChangeTalk } from '../changing/change-talk.ts';
 import type { Entries, LayoutChoice } from '../recipe/entries.ts';
+import type { Group } from './group.ts';
 import type { Objection, Reply } from './reply-form.ts';
 
+export type { Group } from './group.ts';
 export type { Objection, Reply } from './reply-form.ts';
 
 /** A parameter of an activity with its words. */
@@ -81,6 +83,8 @@ export interface Shown {
   /** Which sheet of the pack all this is about, 1 upward, and how many there are. */
   readonly sheet: number;
   readonly sheets: number;
+  /** Whose sheet it is, in a pack for a group. */
+  readonly child?: ShownChild;
   readonly tasks: number;
   readonly code: string;
   /** What is told of the letters of a name; empty where nothing was asked of them. */
@@ -102,6 +106,16 @@ export interface Shown {
   readonly doubts: readonly ShownDoubt[];
 }
 
+export interface ShownChild {
+  /** As the sheet has it, set apart from words that are written the other way. */
+  readonly name: string;
+  /** Place in the group, 1 upward. */
+  readonly number: number;
+  readonly children: number;
+  /** Sheets of each child, one after the other in the pack. */
+  readonly sheets: number;
+}
+
 export interface ShownDoubt {
   readonly sheet: number;
   readonly task: number;
@@ -112,6 +126,13 @@ export interface ShownDoubt {
 export interface FiledSheetShown extends FiledSheet {
   readonly name: string;
 }
+
+export interface FiledPackShown {
+  readonly sheets: readonly FiledSheetShown[];
+  /** The own pictures that came with it, for the other workers to know them too. */
+  readonly pictures: readonly OwnPicture[];
+}
+
 /** Share of a sheet that is inked, 0 to 1, in full and to save ink. */
 export type Inked = Readonly<Record<Ink, number>>;
 
@@ -133,12 +154,17 @@ export interface MakerTalk extends ChangeTalk {
       readonly wanted: number;
       /** Of a sheet that takes several pages. */
       readonly leaf: number;
+      readonly group?: Group | undefined;
     };
     readonly reply: Reply<Shown>;
   };
   /** Of a sheet of the pack; apart from the page, which it takes longer than to make. */
   readonly inked: {
-    readonly ask: { readonly entries: Entries; readonly sheet: number };
+    readonly ask: {
+      readonly entries: Entries;
+      readonly sheet: number;
+      readonly group?: Group | undefined;
+    };
     readonly reply: Reply<Inked>;
   };
   /** The same pack about half a logit harder or easier, content and response as they are. */
@@ -149,7 +175,7 @@ export interface MakerTalk extends ChangeTalk {
   /** The sheets of a pack file, each to be opened by its code. */
   readonly openFile: {
     readonly ask: { readonly text: string };
-    readonly reply: Reply<readonly FiledSheetShown[]>;
+    readonly reply: Reply<FiledPackShown>;
   };
   readonly open: { readonly ask: { readonly code: string }; readonly reply: Reply<Entries> };
   /** What the 50 mm line measured, as it was typed, for printing on the paper. */
@@ -164,13 +190,6 @@ export interface PrintPage {
   readonly svg: string;
   readonly widthMm: number;
   readonly heightMm: number;
-}
-
-/** A room of children who each get the pack on sheets of their own. */
-export interface Group {
-  /** Names as they are written, with commas or line ends between. */
-  readonly names: string;
-  readonly sortedBy: 'child' | 'activity';
 }
 
 /** What is to be pressed: the pack of a recipe; or under a name, sheets by their codes in that order, a report, or the page to check a printer with. */

@@ -1,11 +1,12 @@
 // The sheet that a code stands for: as a recipe of its own, and as it is to be shown.
 import { type ActivityId, activityOf } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
-import { readCode, sheetsInPackText } from '../../sheets/index.ts';
+import { isolated } from '../../page/index.ts';
+import { openPackText, readCode } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import { languageNow } from '../speaking/language-now.ts';
 import { changedText } from './changed-texts.ts';
-import type { FiledSheetShown, Shown } from './protocol.ts';
+import type { FiledPackShown, Shown } from './protocol.ts';
 import { show } from './show.ts';
 
 /** A pack of the one sheet that the code stands for. Refuses a code that cannot be read. */
@@ -37,18 +38,28 @@ export function entriesOfCode(code: string): Result<Entries> {
   });
 }
 
-/** The sheets of a pack file's text, with the names of their activities. */
-export function filedSheets(text: string): Result<readonly FiledSheetShown[]> {
-  const read = sheetsInPackText(text);
+/** The sheets of a pack file's text, with the names of their activities, and the pictures that came with them. */
+export function filedPack(text: string): Result<FiledPackShown> {
+  const read = openPackText(text);
   if (!read.ok) return read;
+  const { sheets, pictures } = read.value;
   const named = (id: ActivityId) => activityOf(id).words[languageNow()].name;
-  return accept(read.value.map((sheet) => ({ ...sheet, name: named(sheet.activity) })));
+  return accept({
+    sheets: sheets.map(({ child, ...sheet }) => ({
+      ...sheet,
+      name: named(sheet.activity),
+      ...(child === undefined ? {} : { child: isolated(child) }),
+    })),
+    pictures,
+  });
 }
+
+const ONE_PAGE = { wanted: 1, leaf: 1 };
 
 /** Several such pictures can stand in one document. */
 export function sheetOfCode(code: string): Result<Shown> {
   const entries = entriesOfCode(code);
   return entries.ok
-    ? show(entries.value, 'sheet', { wanted: 1, leaf: 1 }, { idPrefix: `sheet-${code}` })
+    ? show({ entries: entries.value }, 'sheet', ONE_PAGE, { idPrefix: `sheet-${code}` })
     : entries;
 }

@@ -10,10 +10,11 @@ import {
   shownNotes,
 } from '../../figures/index.ts';
 import { difficultyFrom, explainDifficulty, sheetDifficulty } from '../../learner/index.ts';
-import type { Page } from '../../page/index.ts';
+import { isolated, type Page } from '../../page/index.ts';
 import { type ColourName, mergingPairs } from '../../palette/index.ts';
 import { coverageOf, type SvgOptions, svgOf } from '../../press/index.ts';
 import {
+  childOnSheet,
   cutPagesOf,
   featuresToDo,
   lettersShown,
@@ -27,9 +28,9 @@ import {
 } from '../../sheets/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import { languageNow } from '../speaking/language-now.ts';
-import { lastChanged } from './changed-texts.ts';
 import { fitValues } from './fit-values.ts';
-import { packOf } from './pack-of.ts';
+import { keptPack, sheetIn } from './kept-pack.ts';
+import { type PackAsked, sheetsOf } from './pack-of.ts';
 import type { Inked, Shown, View } from './protocol.ts';
 import type { WantedPage } from './wanted-page.ts';
 
@@ -41,16 +42,19 @@ const ANSWERED_TOGETHER = 8;
  * there are fewer); `options` of its drawing.
  */
 export function show(
-  entries: Entries,
+  asked: PackAsked,
   view: View,
   { wanted, leaf }: WantedPage,
   options: SvgOptions = {},
 ): Result<Shown> {
-  const number = view === 'adult' ? 1 : within(wanted, entries.sheets);
-  const made = sheetsFor(entries, sheetsOnView(view, number, entries));
+  const { entries } = asked;
+  const sheets = sheetsOf(asked);
+  if (!sheets.ok) return sheets;
+  const number = view === 'adult' ? 1 : within(wanted, sheets.value);
+  const made = keptPack(asked, sheetsOnView(view, number));
   if (!made.ok) return made;
   const pack = made.value;
-  const sheet = sheetOf(pack, number);
+  const sheet = sheetIn(pack, number);
   const pages = pagesOf(pack, madeOf(entries), languageNow());
   const { page, place, places, ...leaves } = pageFor(view, pages, [pack, sheet], {
     wanted,
@@ -65,11 +69,12 @@ export function show(
     heightMm,
     title,
     place: place ?? number,
-    places: places ?? entries.sheets,
+    places: places ?? sheets.value,
     leaf: leaves.leaf ?? 1,
     leaves: leaves.leaves ?? 1,
     sheet: number,
-    sheets: entries.sheets,
+    sheets: sheets.value,
+    ...(view === 'adult' ? {} : childOf(sheet, sheets.value, entries)),
     tasks: tasks.length,
     code,
     nameNotes: notesOfName(sheet, entries),
@@ -89,6 +94,12 @@ export function show(
   });
 }
 
+function childOf({ child }: Sheet, all: number, { sheets }: Entries): Pick<Shown, 'child'> {
+  if (child === undefined) return {};
+  const { number } = child;
+  return { child: { name: isolated(childOnSheet(child)), number, children: all / sheets, sheets } };
+}
+
 function notesOfName({ spec, tasks }: Sheet, { letters }: Entries): readonly string[] {
   const content =
     spec.values.content ?? activityOf(spec.activity).ladder[spec.step - 1]?.values.content;
@@ -101,18 +112,14 @@ function notesOfName({ spec, tasks }: Sheet, { letters }: Entries): readonly str
 }
 
 /** Share of a sheet of the pack that is inked; of its last sheet if there are fewer. */
-export function inkedOn(entries: Entries, wanted: number): Result<Inked> {
-  const number = within(wanted, entries.sheets);
-  const made = sheetsFor(entries, number);
+export function inkedOn(asked: PackAsked, wanted: number): Result<Inked> {
+  const sheets = sheetsOf(asked);
+  if (!sheets.ok) return sheets;
+  const number = within(wanted, sheets.value);
+  const made = keptPack(asked, number);
   if (!made.ok) return made;
-  const { full, saving } = pagesInInks(sheetOf(made.value, number));
+  const { full, saving } = pagesInInks(sheetIn(made.value, number));
   return accept({ full: coverageOf(full), saving: coverageOf(saving) });
-}
-
-function sheetOf({ sheets }: Pack, number: number): Sheet {
-  const sheet = sheets[number - 1];
-  if (sheet === undefined) throw new Error(`pack: expected a sheet ${number}, got none`);
-  return sheet;
 }
 
 /** What the step or the house made other than it was set. */
@@ -132,22 +139,10 @@ export function hardnessOf(sheet: Sheet, { toCut }: Pick<Pack, 'toCut'> = {}): s
   return explainDifficulty(sheetDifficulty(difficulties), languageNow());
 }
 
-/** The last pack made: paging through it must not make it again. */
-let kept: { readonly key: string; readonly pack: Pack } | undefined;
-
-function sheetsFor(entries: Entries, needed: number): Result<Pack> {
-  const count = Math.min(entries.sheets, Math.max(needed, lastChanged(entries.changed)));
-  const key = JSON.stringify(entries);
-  if (kept?.key === key && kept.pack.sheets.length >= count) return accept(kept.pack);
-  const made = packOf(entries, count);
-  if (made.ok) kept = { key, pack: made.value };
-  return made;
-}
-
 /** How many of the first sheets a view needs. */
-function sheetsOnView(view: View, number: number, { sheets }: Entries): number {
+function sheetsOnView(view: View, number: number): number {
   if (view === 'sheet' || view === 'cut') return number;
-  return view === 'answers' ? number + ANSWERED_TOGETHER : sheets;
+  return view === 'answers' ? number + ANSWERED_TOGETHER : Infinity;
 }
 
 interface PageForView {

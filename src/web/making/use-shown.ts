@@ -4,7 +4,7 @@ import type { Language } from '../../languages/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import type { Maker } from './maker.ts';
 import { isSamePage, type PageAsked, type Pages } from './pages.ts';
-import type { Catalogue, Objection, Reply, Shown, View } from './protocol.ts';
+import type { Catalogue, Group, Objection, Reply, Shown, View } from './protocol.ts';
 import type { WantedPage } from './wanted-page.ts';
 
 export interface ShownState {
@@ -27,6 +27,7 @@ export function useShown(
   entries: Entries | undefined,
   view: View,
   { wanted, leaf }: WantedPage,
+  group: Group | undefined,
 ): ShownState {
   const [told, setTold] = useState<Told>({ objections: [] });
   useEffect(
@@ -34,13 +35,13 @@ export function useShown(
     [pages],
   );
   useEffect(() => {
-    if (entries !== undefined) pages.ask({ entries, view, wanted, leaf });
-  }, [pages, entries, view, wanted, leaf]);
+    if (entries !== undefined) pages.ask({ entries, view, wanted, leaf, group });
+  }, [pages, entries, view, wanted, leaf, group]);
   const { asked, shown, objections } = told;
   return {
     ...(shown === undefined ? {} : { shown }),
     objections,
-    isMaking: entries === undefined || !isSamePage(asked, { entries, view, wanted, leaf }),
+    isMaking: entries === undefined || !isSamePage(asked, { entries, view, wanted, leaf, group }),
   };
 }
 

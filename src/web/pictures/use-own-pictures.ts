@@ -5,7 +5,7 @@ import type { Entry, KeptPicture } from '../../records/index.ts';
 import { objectionOf, store } from '../children/use-records.ts';
 import { holdWhile } from '../offline/holds.ts';
 import { askToKeep } from '../store/keeping.ts';
-import { followPictures, picturesNow } from './pictures-now.ts';
+import { followPictures, keptPicturesNow } from './pictures-now.ts';
 import { watchPictures } from './watch-pictures.ts';
 
 export interface OwnPictures {
@@ -23,7 +23,7 @@ export function useOwnPictures(): OwnPictures {
   useEffect(() => {
     void watchPictures().then(() => setKnown(true));
   }, []);
-  const pictures = useSyncExternalStore(followPictures, picturesNow);
+  const pictures = useSyncExternalStore(followPictures, keptPicturesNow);
   const kept = useMemo(
     () => pictures.map((picture) => ({ id: ownPictureId(picture), picture })),
     [pictures],

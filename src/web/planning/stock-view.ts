@@ -59,7 +59,7 @@ export function usesView({ stock, ...asked }: UsesAsked): Result<readonly Use[]>
   const pack =
     'codes' in asked
       ? packOfCodes(asked.codes)
-      : packOf(asked.recipe, asked.recipe.sheets, undefined, asked.group);
+      : packOf({ entries: asked.recipe, group: asked.group });
   if (!pack.ok) return pack;
   const made = 'recipe' in asked ? MADE.find((name) => name === asked.recipe.made) : undefined;
   const house = houseFor(stock, { made, toCut: pack.value.toCut });

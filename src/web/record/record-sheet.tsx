@@ -1,6 +1,7 @@
 // Recording a sheet: picked or found by its code, its picture beside, how it went, and Save.
 import { useCallback } from 'react';
 import type { Child, ResultEntry } from '../../records/index.ts';
+import { OpenPackFile } from '../actions/open-pack-file.tsx';
 import type { Maker } from '../making/maker.ts';
 import type { Catalogue, Shown } from '../making/protocol.ts';
 import { readText, useKept } from '../offline/kept.ts';
@@ -36,6 +37,13 @@ function readAsked(left: unknown) {
 export function RecordSheet({ maker, planner, catalogue, child, onSaved }: RecordSheetProps) {
   const [{ code, isPicked }, setAsked] = useKept('sheet to record', readAsked);
   const pick = useCallback((code: string) => setAsked({ code, isPicked: true }), [setAsked]);
+  const pickFiled = useCallback(
+    (code: string) => {
+      pick(code);
+      return '';
+    },
+    [pick],
+  );
   const wasPicked = useCallback(() => setAsked((now) => ({ ...now, isPicked: false })), [setAsked]);
   useCodeInAddress(pick);
   const { sheet, objection, isLooking } = useSheetOfCode(planner, code);
@@ -61,6 +69,7 @@ export function RecordSheet({ maker, planner, catalogue, child, onSaved }: Recor
           isWhole={isPicked}
           onChange={(typed) => setAsked({ code: typed, isPicked: false })}
         />
+        <OpenPackFile maker={maker} onCode={pickFiled} />
       </div>
       <div className="sheet-place">
         {sheet === undefined ? null : (

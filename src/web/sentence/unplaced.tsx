@@ -10,6 +10,7 @@ export interface UnplacedProps {
 export function Unplaced({ objections, card }: UnplacedProps) {
   const placed: readonly string[] = [
     ...SHELL_CONTROLS,
+    'group',
     ...(card?.parameters.map(({ name }) => name) ?? []),
   ];
   return (

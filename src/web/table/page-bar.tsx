@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
-import { VIEWS, type View } from '../making/protocol.ts';
+import { type ShownChild, VIEWS, type View } from '../making/protocol.ts';
 import { words } from '../words.ts';
 
 export interface PageBarProps {
@@ -14,6 +14,8 @@ export interface PageBarProps {
   readonly places: number;
   readonly onView: (view: View) => void;
   readonly onPlace: (place: number) => void;
+  /** Whose sheet lies on the table, in a pack for a group. */
+  readonly child: ShownChild | undefined;
   /** Which page of a sheet that takes several. */
   readonly leaf: number;
   readonly leaves: number;
@@ -23,7 +25,8 @@ export interface PageBarProps {
 }
 
 export function PageBar(props: PageBarProps) {
-  const { view, place, places, hasCut, onView, onPlace, leaf, leaves, onLeaf, children } = props;
+  const { view, place, places, hasCut, onView, onPlace, child, leaf, leaves, onLeaf, children } =
+    props;
   const views = VIEWS.filter((name) => name !== 'cut' || hasCut);
   const names = view === 'adult' ? words.turnAdultPage : words.turnSheet;
   return (
@@ -45,6 +48,17 @@ export function PageBar(props: PageBarProps) {
           </ToggleButton>
         ))}
       </ToggleButtonGroup>
+      {child === undefined || child.children < 2 ? null : (
+        <Pager
+          names={{
+            ...words.turnChild,
+            place: (at, all) => words.turnChild.place(child.name, at, all),
+          }}
+          place={child.number}
+          places={child.children}
+          onPlace={(next) => onPlace((next - 1) * child.sheets + 1)}
+        />
+      )}
       <Pager names={names} place={place} places={places} onPlace={onPlace} />
       {leaves > 1 && view !== 'adult' ? (
         <Pager names={words.turnLeaf} place={leaf} places={leaves} onPlace={onLeaf} />
