@@ -69,7 +69,7 @@ export function linkKind(): Kind<string> {
       placeOf(hash, ['today', 'make', 'record'], false);
       const entries = readAddress(hash, 1);
       isOneFileName(fileName({ entries, count: entries.sheets } as never, 'pdf'));
-      acceptedOrTold(show(entries, 'sheet', { wanted: 1, leaf: 1 }));
+      acceptedOrTold(show({ entries }, 'sheet', { wanted: 1, leaf: 1 }));
     },
     show: (hash) => hash,
   };

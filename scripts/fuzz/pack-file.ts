@@ -1,5 +1,5 @@
 // Pack files: read, proven, and their sheets listed.
-import { checkPackText, sheetsInPackText } from '../../src/sheets/index.ts';
+import { checkPackText, openPackText } from '../../src/sheets/index.ts';
 import { plainText } from '../../src/words/index.ts';
 import { somePacks, someSheets } from './bases.ts';
 import { changedTexts } from './changed-json.ts';
@@ -11,7 +11,7 @@ export function packFileKind(): Kind<string> {
     name: 'pack-file',
     inputs: changedTexts(somePacks(someSheets())),
     meet: (text) => {
-      acceptedOrTold(sheetsInPackText(text));
+      acceptedOrTold(openPackText(text));
       const check = acceptedOrTold(checkPackText(text));
       for (const { at } of check?.faults ?? []) plainText(at);
     },
