@@ -58,9 +58,10 @@ export function insideShare(one: FormId, other: FormId): number {
 
 function measure(one: Inside, other: Inside): number {
   const told = one.colours.map((colour) => other.colours.map((next) => seenApart(colour, next)));
-  const ways = [...new Set((told[0]?.[0] ?? []).map((_, way) => bitsOf(told, way)))];
+  const bits = new Set((told[0]?.[0] ?? []).map((_, way) => bitsOf(told, way)));
+  const ways = [...bits].map((text) => Uint8Array.from(text, Number));
   const agreement = (base: Cells, moved: Cells, moveX: number, moveY: number) =>
-    likenessOf(meetingsOf(base, moved, moveX, moveY), ways);
+    likenessOf(countMeetings(base, moved, moveX, moveY), ways);
   const best = TURNINGS.map((turning) =>
     bestAgreement(one.views, other.views.map(turning), agreement),
   );
@@ -70,33 +71,42 @@ function measure(one: Inside, other: Inside): number {
 /** For each colour of one picture and each of the other, whether they are told apart in a way of seeing: 1 or 0. */
 function bitsOf(told: readonly (readonly (readonly boolean[])[])[], way: number): string {
   const rows = told.map((row) => row.map((apart) => (apart[way] ? '1' : '0')));
-  return rows.map((row) => row.join('').padEnd(MOST_COLOURS, '0')).join('');
+  return rows
+    .map((row) => row.join('').padEnd(MOST_COLOURS, '0'))
+    .join('')
+    .padEnd(MOST_COLOURS ** 2, '0');
 }
 
 /** How many cells each colour of one picture has in common with each of the other, moved by whole cells. */
-function meetingsOf(base: Cells, moved: Cells, moveX: number, moveY: number): Uint16Array {
+function countMeetings(base: Cells, moved: Cells, moveX: number, moveY: number): Uint16Array {
   const counts = new Uint16Array(MOST_COLOURS * MOST_COLOURS);
+  const [left, right] = [Math.max(0, moveX), Math.min(GRID, GRID + moveX)];
   for (let row = 0; row < GRID; row++) {
     const from = row - moveY;
     const isRow = from >= 0 && from < GRID;
     for (let column = 0; column < GRID; column++) {
-      const at = column - moveX;
-      const other = isRow && at >= 0 && at < GRID ? (moved[from * GRID + at] ?? 0) : 0;
-      const pair = (base[row * GRID + column] ?? 0) * MOST_COLOURS + other;
-      counts[pair] = (counts[pair] ?? 0) + 1;
+      const isOn = isRow && column >= left && column < right;
+      const other = isOn ? (moved[from * GRID + column - moveX] as number) : 0;
+      const pair = (base[row * GRID + column] as number) * MOST_COLOURS + other;
+      counts[pair] = (counts[pair] as number) + 1;
     }
   }
   return counts;
 }
 
 /** The share of the cells that either covers which look alike in some way of seeing, the most of all ways. */
-function likenessOf(meetings: Uint16Array, ways: readonly string[]): number {
+function likenessOf(meetings: Uint16Array, ways: readonly Uint8Array[]): number {
+  let [covered, least] = [0, GRID * GRID];
   // Paper on paper, the first pair, is no part of either.
-  const met = [...meetings.keys()].filter((pair) => pair > 0 && (meetings[pair] ?? 0) > 0);
-  const countOf = (pairs: readonly number[]) =>
-    pairs.reduce((sum, pair) => sum + (meetings[pair] ?? 0), 0);
-  const told = ways.map((bits) => countOf(met.filter((pair) => bits[pair] === '1')));
-  return 1 - Math.min(...told) / countOf(met);
+  for (let pair = 1; pair < meetings.length; pair++) covered += meetings[pair] as number;
+  for (const way of ways) {
+    let told = 0;
+    for (let pair = 1; pair < meetings.length; pair++) {
+      told += (meetings[pair] as number) * (way[pair] as number);
+    }
+    least = Math.min(least, told);
+  }
+  return 1 - least / covered;
 }
 
 function insideOf(picture: Picture): Inside {
