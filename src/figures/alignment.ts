@@ -6,7 +6,8 @@ import { rasterOf, spreadOf, WHOLE_CELL, type Window } from './raster.ts';
 const SPREAD = 0.2;
 /** Scales of the second figure that are tried, and moves each way in grid cells. */
 const SCALES = [0.8, 0.9, 1, 1.11, 1.25];
-const LEVEL = SCALES.indexOf(1);
+/** Among the windows, the one that neither shrinks nor grows. */
+export const LEVEL = SCALES.indexOf(1);
 const FAR_MOVES = [-4, -2, 0, 2, 4];
 const NEAR_MOVES = [-1, 0, 1];
 

@@ -1,9 +1,9 @@
 // How different two pictures look inside: the share of what they cover whose colours are told apart, best aligned.
 import type { Hex } from '../palette/index.ts';
 import { seenApart } from '../palette/index.ts';
-import { bestAgreement, windowsOf } from './alignment.ts';
+import { bestAgreement, LEVEL, windowsOf } from './alignment.ts';
 import { type FormId, isPicture, type Picture } from './form-names.ts';
-import { isOwnPicture } from './own-forms.ts';
+import { isOwnPicture, type OwnForm } from './own-forms.ts';
 import { pictureOutline, pictureParts } from './pictures.ts';
 import { GRID, isSet, rasterOf, type Window } from './raster.ts';
 
@@ -66,6 +66,29 @@ function measure(one: Inside, other: Inside): number {
     bestAgreement(one.views, other.views.map(turning), agreement),
   );
   return Math.round(100 * (1 - Math.max(...best))) / 100;
+}
+
+/**
+ * A picture that a mirror changes in no more than this share of what it covers is the same on both sides to the eye, as
+ * outlines are that share all but so much (`SAME_SHARE`).
+ */
+const MIRROR_SHARE = 0.05;
+
+/** Whether a picture of a family's own is the same on both sides, in its outline and inside, however it is seen. */
+export function isSameMirrored(form: OwnForm): boolean {
+  const { colours, views } = insideOf(form);
+  const cells = views[LEVEL] ?? new Uint8Array();
+  const meetings = countMeetings(cells, mirrored(cells), 0, 0);
+  const apart = colours.map((one) => colours.map((other) => seenApart(one, other).some(Boolean)));
+  let [covered, told] = [0, 0];
+  for (const [place, row] of apart.entries()) {
+    for (const [other, isApart] of row.entries()) {
+      const count = meetings[place * MOST_COLOURS + other] ?? 0;
+      if (place + other > 0) covered += count;
+      if (isApart) told += count;
+    }
+  }
+  return told <= MIRROR_SHARE * covered;
 }
 
 /** For each colour of one picture and each of the other, whether they are told apart in a way of seeing: 1 or 0. */

@@ -62,11 +62,8 @@ export function printChoicesOf({
   };
 }
 
-/**
- * Activities whose pictures were chosen by hand: of a tangle none is found in another, and those of halves are the
- * same on both sides.
- */
-const WITHOUT_OWN_PICTURES: readonly ActivityId[] = ['tangle', 'mirror-half'];
+/** Activities whose pictures were chosen by hand: of a tangle none is found in another. */
+const WITHOUT_OWN_PICTURES: readonly ActivityId[] = ['tangle'];
 
 /** Whether an activity can show pictures of a family's own, where pictures are what it is about. */
 export function takesOwnPictures(activity: ActivityId): boolean {

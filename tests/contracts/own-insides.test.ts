@@ -9,7 +9,9 @@ import {
   fairlyDifferent,
   haveLikeOutlines,
   INSIDE_FLOOR,
+  idOfOwn,
   insideShare,
+  isMirrorSame,
   type OwnForm,
   type OwnPicture,
   ownFormOf,
@@ -27,7 +29,8 @@ import {
   readCode,
   type SheetRequest,
 } from '../../src/sheets/index.ts';
-import { knownNumberOf, roundPhoto } from '../own-pictures.ts';
+import { sentenceOf } from '../../src/words/index.ts';
+import { knownCopyOf, knownNumberOf, roundPhoto } from '../own-pictures.ts';
 
 function formOfPhoto(picture: OwnPicture): OwnForm {
   return ownFormOf(knownNumberOf(picture));
@@ -139,6 +142,31 @@ it('pictures that are always there are judged by outline alone', () => {
       expect(areToldByInsides(one, other)).toBe(false);
     }
   }
+});
+
+describe('halves of a picture', () => {
+  const halves = { activity: 'mirror-half', step: 4, page: DEFAULT_PAGE, print: 'colour' } as const;
+  const values = { content: 'pictures', response: 'point' } as const;
+  const key = knownCopyOf('picture-key');
+  const house = idOfOwn(HOUSE);
+
+  it('show own pictures that are the same on both sides, and no others', () => {
+    expect(isMirrorSame(HOUSE)).toBe(true);
+    expect(isMirrorSame(ownFormOf(key))).toBe(false);
+    const sheets = Array.from({ length: 12 }, (_, seed) =>
+      makeSheet({ ...halves, values, seed, tasks: 1, pictures: { ids: [house, key] } }),
+    ).map((made) => JSON.stringify(made.ok ? made.value.tasks : made.refusals));
+    expect(sheets.some((text) => text.includes(house))).toBe(true);
+    expect(sheets.some((text) => text.includes(key))).toBe(false);
+  });
+
+  it('of lopsided ones alone are refused in words', () => {
+    const pictures = { ids: [key], alone: true } as const;
+    const made = makeSheet({ ...halves, values, seed: 1, pictures });
+    expect(made.ok ? '' : made.refusals.map(sentenceOf).join(' ')).toMatch(
+      /got "pictures" \(no pictures look the same in this mirror\)\. Did you mean shapes\?/,
+    );
+  });
 });
 
 describe('photos of one outline alone', () => {
