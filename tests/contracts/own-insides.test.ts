@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { activityOf } from '../../src/activities/index.ts';
 import { styleForTask } from '../../src/activities/ink-saving.ts';
+import { randomFrom } from '../../src/base/index.ts';
 import {
   areLookAlikes,
   areToldByInsides,
@@ -165,6 +166,64 @@ describe('halves of a picture', () => {
     const made = makeSheet({ ...halves, values, seed: 1, pictures });
     expect(made.ok ? '' : made.refusals.map(sentenceOf).join(' ')).toMatch(
       /got "pictures" \(no pictures look the same in this mirror\)\. Did you mean shapes\?/,
+    );
+  });
+});
+
+describe('a tangle', () => {
+  const tangle = activityOf('tangle');
+  const values = { content: 'pictures', response: 'point' } as const;
+  const copies = ['snake', 'bell', 'pencil', 'tulip', 'duck', 'whale', 'bicycle', 'apple'] as const;
+  const ids = copies.map((name) => knownCopyOf(`picture-${name}`));
+  const photos = DIFFERENT.map(idOfOwn);
+
+  it.each([
+    ['beside those that are always there', { ids }],
+    ['alone', { ids, alone: true }],
+  ] as const)('of own pictures %s is proven on every step that can be asked for', (_, pictures) => {
+    const style = { print: 'colour', pictures } as const;
+    let shown = 0;
+    for (const step of tangle.ladder.keys()) {
+      const read = tangle.read(step + 1, values, style);
+      for (let seed = 0; read.ok && seed < 8; seed++) {
+        const task = tangle.generate(read.value, randomFrom(seed), style);
+        expect(tangle.prove(task), `step ${step + 1}, seed ${seed}`).toEqual({ proven: true });
+        if (JSON.stringify(task).includes('picture-own-')) shown += 1;
+      }
+    }
+    expect(shown).toBeGreaterThan(20);
+  });
+
+  it('never has two of one outline, whatever is inside', () => {
+    const style = { print: 'colour', pictures: { ids: photos } } as const;
+    for (let seed = 0; seed < 20; seed++) {
+      const read = tangle.read(3, values, style);
+      if (!read.ok) throw new Error(JSON.stringify(read.refusals));
+      const text = JSON.stringify(tangle.generate(read.value, randomFrom(seed), style));
+      expect(photos.filter((id) => text.includes(id)).length).toBeLessThanOrEqual(1);
+    }
+  });
+
+  it('with two of one outline, in a file, is not certain', () => {
+    const [one, other] = [{ form: HOUSE }, { form: BALL }];
+    const key = { form: 'picture-key' } as const;
+    const printed = {
+      tangle: [
+        { figure: one, x: 0.5, y: 0.5 },
+        { figure: key, x: 1.1, y: 0.6 },
+      ],
+      candidates: [one, key, other],
+    };
+    expect(tangle.prove({ printed, answer: [0, 1] })).toMatchObject({ proven: false });
+  });
+
+  it('of photos of one outline alone is refused in words', () => {
+    const made = tangle.read(1, values, {
+      print: 'colour',
+      pictures: { ids: photos, alone: true },
+    });
+    expect(made.ok ? '' : made.refusals.map(sentenceOf).join(' ')).toMatch(
+      /got "pictures" \(of pictures no more than 1 can be kept from being found in each other\)/,
     );
   });
 });

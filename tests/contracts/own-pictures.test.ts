@@ -30,10 +30,7 @@ const COPIED = ['cat', 'umbrella', 'key', 'snake', 'tree', 'plane', 'bed', 'gira
 const ids = COPIED.map((name) => knownCopyOf(`picture-${name}`, `my ${name}`));
 const ALONE = { ids, alone: true } as const;
 
-const taking = ACTIVITY_IDS.filter((id) => {
-  const { content } = activityOf(id).parameters;
-  return content?.kind === 'choice' && content.values.includes('pictures');
-});
+const taking = ACTIVITY_IDS.filter(takesOwnPictures);
 
 function request(activity: SheetRequest['activity'], seed: number): SheetRequest {
   const choices = { page: DEFAULT_PAGE, print: 'colour', pictures: ALONE } as const;
@@ -54,11 +51,8 @@ function sheetOf(activity: SheetRequest['activity'], seed: number) {
   throw new Error(`${activity}: ${refused[0]}`);
 }
 
-/** Those whose pictures were chosen by hand take none. */
-const TAKING = taking.filter(takesOwnPictures);
-
 describe('an own picture', () => {
-  it.each(TAKING)('alone makes proven sheets of %s that its code makes again', (activity) => {
+  it.each(taking)('alone makes proven sheets of %s that its code makes again', (activity) => {
     for (const seed of [1, 2, 3]) {
       const sheet = sheetOf(activity, seed);
       expect(JSON.stringify(sheet.tasks)).toContain('picture-own-');
@@ -68,13 +62,14 @@ describe('an own picture', () => {
     }
   });
 
-  it('is no part of a sheet of tangle', () => {
-    const asked = { ...request('tangle', 3), pictures: { ids }, tasks: 1 };
-    const made = makeSheet({ ...asked, values: { content: 'pictures', response: 'point' } });
-    expect(made).toMatchObject({ ok: true });
-    expect(JSON.stringify(made)).not.toContain('picture-own-');
-    expect(made.ok && made.value.spec.pictures).toBeUndefined();
-  });
+  it.each(ACTIVITY_IDS.filter((id) => !taking.includes(id)))(
+    'is refused in words for %s, which has no pictures',
+    (activity) => {
+      const made = makeSheet(request(activity, 3));
+      const said = made.ok ? '' : made.refusals.map(sentenceOf).join(' ');
+      expect(said).toMatch(/content: expected one of .*, got "pictures"/);
+    },
+  );
 
   it('is as near to a picture that it copies as nothing else, and as far from others as that one', () => {
     for (const [index, name] of COPIED.entries()) {
