@@ -19,8 +19,31 @@ export function ownCopyOf(form: Picture, name?: string): OwnPicture {
 
 /** Makes it known, and gives its number. */
 export function knownCopyOf(form: Picture, name?: string): OwnPictureId {
-  const known = knowOwnPicture(ownCopyOf(form, name), 'test');
-  if (!known.ok) throw new Error(`${form}: ${JSON.stringify(known.refusals)}`);
+  return knownNumberOf(ownCopyOf(form, name));
+}
+
+const ROUND = 'M-470 0Q-470 -470 0 -470Q470 -470 470 0Q470 470 0 470Q-470 470 -470 0Z';
+/** What is on a photo, of different places and sizes. */
+export const THINGS = {
+  house: 'M-250 250L-250 -50L0 -300L250 -50L250 250Z',
+  ball: 'M-280 0Q-280 -280 0 -280Q280 -280 280 0Q280 280 0 280Q-280 280 -280 0Z',
+  shore: 'M-400 50L400 50L300 320L0 440L-300 320Z',
+  pole: 'M-90 -430L90 -430L90 430L-90 430Z',
+} as const;
+
+/** A photo whose ground stays, cropped to a circle: a thing of one colour on a ground of another. */
+export function roundPhoto(thing: keyof typeof THINGS, fill: string, ground: string): OwnPicture {
+  const parts = [
+    [ground, ROUND],
+    [fill, THINGS[thing]],
+  ] as const;
+  return { name: `${thing} ${fill} ${ground}`, outline: ROUND, parts };
+}
+
+/** Makes a picture known, and gives its number. */
+export function knownNumberOf(picture: OwnPicture): OwnPictureId {
+  const known = knowOwnPicture(picture, 'test');
+  if (!known.ok) throw new Error(`${picture.name}: ${JSON.stringify(known.refusals)}`);
   return known.value;
 }
 

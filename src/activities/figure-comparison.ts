@@ -79,7 +79,10 @@ function attributesOf(found: Differences, isOneForm: boolean): ReadonlySet<Attri
   const differs: Readonly<Record<Attribute, boolean>> = {
     colour: found.colourDe00 !== undefined,
     fill: found.fill === true,
-    form: found.turnedOutlineShare !== undefined || (!isOneForm && isTurned),
+    form:
+      found.turnedOutlineShare !== undefined ||
+      found.insideShare !== undefined ||
+      (!isOneForm && isTurned),
     turn: isOneForm && isTurned,
     size: found.sizeRatio !== undefined,
     count: found.countRatio !== undefined,

@@ -1,9 +1,11 @@
 // Which tasks can be printed with figures as outlines: those in which nothing is told by how a figure is filled.
+import { areToldByInsides, type FormId } from '../figures/index.ts';
 import type { PrintStyle } from '../page/index.ts';
 
 /**
  * The style in which a task is drawn: without saving where `hangsOnFilling`, or where a printed figure is an
- * outline, textured, white (its outline shows alone) or a quantity (whose inked area is held equal).
+ * outline, textured, white (its outline shows alone) or a quantity (whose inked area is held equal), or where two
+ * pictures are told apart by what is inside one outline.
  */
 export function styleForTask(
   printed: unknown,
@@ -11,7 +13,8 @@ export function styleForTask(
   hangsOnFilling = false,
 ): PrintStyle {
   if (style.ink === undefined) return style;
-  if (!hangsOnFilling && !someFigureTellsByFilling(printed)) return style;
+  const tells = hangsOnFilling || someFigureTellsByFilling(printed) || someInsidesTell(printed);
+  if (!tells) return style;
   const { ink: _ink, ...full } = style;
   return full;
 }
@@ -25,5 +28,19 @@ function someFigureTellsByFilling(printed: unknown): boolean {
       (name === 'form' && value === 'dots') ||
       (name === 'colour' && value === 'white') ||
       someFigureTellsByFilling(value),
+  );
+}
+
+function someInsidesTell(printed: unknown): boolean {
+  const forms = [...new Set(formsIn(printed))];
+  return forms.some((one, place) =>
+    forms.slice(place + 1).some((other) => areToldByInsides(one, other)),
+  );
+}
+
+function formsIn(printed: unknown): readonly FormId[] {
+  if (typeof printed !== 'object' || printed === null) return [];
+  return Object.entries(printed).flatMap(([name, value]) =>
+    name === 'form' && typeof value === 'string' ? [value as FormId] : formsIn(value),
   );
 }

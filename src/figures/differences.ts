@@ -2,6 +2,7 @@
 import { FAIR_DE00, worstDifferenceDe00 } from '../palette/index.ts';
 import { liesAlike } from './dots.ts';
 import { type Figure, formOf, layoutOf } from './figure.ts';
+import { INSIDE_FLOOR, insideShare } from './insides.ts';
 import { areLookAlikes, floorOf, LINE_FLOOR } from './likeness.ts';
 import {
   isDrawnLike,
@@ -25,6 +26,11 @@ export interface Differences {
   readonly outlineShare?: number;
   /** The same once they may be mirrored and turned by quarters; only where the forms differ. */
   readonly turnedOutlineShare?: number;
+  /**
+   * Share of the insides of two pictures in their own colours that are told apart (`insideShare`); only where one is of a
+   * family's own and the outlines are too alike to tell.
+   */
+  readonly insideShare?: number;
   /** The least turn that brings one to the other, in degrees, above 0 to 180; only for one form. */
   readonly turnDeg?: number;
   /** They are mirror images that no turn brings together; only for one form. */
@@ -92,6 +98,7 @@ export function fairlyDifferent(one: Figure, other: Figure): boolean {
     (found.sizeRatio ?? 1) >= SIZE_RATIO_FLOOR ||
     (found.countRatio ?? 1) >= COUNT_RATIO_FLOOR ||
     (found.layout === true && (found.outlineShare ?? 0) >= LINE_FLOOR) ||
+    (found.insideShare ?? 0) >= INSIDE_FLOOR ||
     hasFairOutline(one, other, found)
   );
 }
@@ -150,12 +157,28 @@ function stanceDifferences(one: Figure, other: Figure): Differences {
 /** Two figures of different forms, which may still print alike. */
 function formDifferences(one: Figure, other: Figure): Differences {
   const share = outlineShare(one, other);
-  if (share <= SAME_SHARE) return sizeDifference(printedSpread(one) / printedSpread(other));
+  if (share <= SAME_SHARE) {
+    return {
+      ...sizeDifference(printedSpread(one) / printedSpread(other)),
+      ...insideDifference(one, other, share),
+    };
+  }
+  const turned = turnedOutlineShare(one, other);
   return {
     ...sizeDifference((one.size ?? 1) / (other.size ?? 1)),
     outlineShare: share,
-    turnedOutlineShare: turnedOutlineShare(one, other),
+    turnedOutlineShare: turned,
+    ...insideDifference(one, other, turned),
   };
+}
+
+/** What two pictures in their own colours show inside outlines that do not tell them apart. */
+function insideDifference(one: Figure, other: Figure, apart: number): Differences {
+  const [form, otherForm] = [formOf(one), formOf(other)];
+  if (!isOwnColoured(one) || !isOwnColoured(other)) return {};
+  if (apart >= floorOf(form, otherForm)) return {};
+  const share = insideShare(form, otherForm);
+  return share <= SAME_SHARE ? {} : { insideShare: share };
 }
 
 /** Two quantities of dots: how many, then how they lie. */

@@ -7,6 +7,7 @@ import {
   SIZE_RATIO_FLOOR,
 } from './differences.ts';
 import { type Figure, formOf } from './figure.ts';
+import { INSIDE_FLOOR } from './insides.ts';
 import { areLookAlikes, floorOf, LINE_FLOOR } from './likeness.ts';
 import { outlineShare, turnedOutlineShare } from './outline-distance.ts';
 import { plainest, stanceOf } from './symmetry.ts';
@@ -100,7 +101,8 @@ function shapeDistance(one: Figure, other: Figure, found: Differences): number {
   if (found.layout) return (LAYOUT_SHARE * (found.outlineShare ?? 0)) / LINE_FLOOR;
   const relation = directionRelation(one, other);
   if (relation) return DIRECTION_DISTANCE[relation];
-  return found.turnedOutlineShare === undefined ? 0 : formDistance(one, other, found);
+  const inside = (found.insideShare ?? 0) / INSIDE_FLOOR;
+  return inside + (found.turnedOutlineShare === undefined ? 0 : formDistance(one, other, found));
 }
 
 /** Forms that are alike once mirrored are as far apart as their mirror relation lets them be. */
@@ -136,11 +138,15 @@ export function directionRelation(one: Figure, other: Figure): DirectionRelation
   return turnDeg !== undefined && turnDeg < 45 ? 'slightly-turned' : 'turned';
 }
 
-/** Which mirroring or half turn makes two different forms alike, such as b and d; undefined where none does. */
+/**
+ * Which mirroring or half turn makes two different forms alike, such as b and d; undefined where none does, or where the
+ * insides of pictures tell them apart.
+ */
 export function mirrorRelation(one: Figure, other: Figure): DirectionRelation | undefined {
   const floor = floorOf(formOf(plainest(one)), formOf(plainest(other)));
   const isAlikeAsItLies = outlineShare(one, other) < floor;
   if (isAlikeAsItLies || turnedOutlineShare(one, other) >= floor) return undefined;
+  if ((differencesOf(one, other).insideShare ?? 0) >= INSIDE_FLOOR) return undefined;
   const views = [
     ['left-right', leftRightMirrored(other)],
     ['up-down', leftRightMirrored(turnedBy(other, 180))],
@@ -209,6 +215,7 @@ export function fairForAge(one: Figure, other: Figure, age: AgeBand): boolean {
     (found.countRatio !== undefined && found.countRatio >= leastRatio) ||
     (found.layout === true && (found.outlineShare ?? 0) >= LINE_FLOOR) ||
     (relation !== undefined && FAIR_RELATIONS[age].includes(relation)) ||
+    (found.insideShare ?? 0) >= INSIDE_FLOOR ||
     hasFairForm(one, other, found)
   );
 }

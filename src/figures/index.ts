@@ -15,6 +15,7 @@ export * from './figure.ts';
 export * from './figure-schema.ts';
 export * from './form-names.ts';
 export * from './glyphs.ts';
+export { INSIDE_FLOOR, insideShare } from './insides.ts';
 export { contentsOfLanguage, offeredIn } from './language-contents.ts';
 export { CAP_HEIGHT_SHARE, characterOf, isOfScript } from './letter-outlines.ts';
 export * from './likeness.ts';

@@ -10,9 +10,10 @@ import {
   type Letter,
   type Numeral,
 } from './form-names.ts';
+import { haveInsides, INSIDE_FLOOR, insideShare } from './insides.ts';
 import { characterOf } from './letter-outlines.ts';
 import { areMixedUp } from './mixed-up.ts';
-import { turnedOutlineShare } from './outline-distance.ts';
+import { outlineShare, turnedOutlineShare } from './outline-distance.ts';
 import { isOwnPicture } from './own-forms.ts';
 import { plainest } from './symmetry.ts';
 import { wantedFirst } from './wanted-forms.ts';
@@ -42,19 +43,40 @@ function isArea(form: FormId): boolean {
 const verdicts = new Map<FormId, Map<FormId, boolean>>();
 
 /**
- * Whether two forms are alike, or would be once mirrored or turned by quarters, or are easily mixed up.
- * An upright and a level line are not: no pair of turns is told apart earlier (Rudel & Teuber 1963).
+ * Whether the outlines of two forms are alike, or would be once mirrored or turned by quarters, or the forms are easily
+ * mixed up. An upright and a level line are not: no pair of turns is told apart earlier (Rudel & Teuber 1963).
  */
-export function areLookAlikes(one: FormId, other: FormId): boolean {
+export function haveLikeOutlines(one: FormId, other: FormId): boolean {
   if (one === other) return true;
   const ofOne = verdicts.get(one) ?? new Map<FormId, boolean>();
   verdicts.set(one, ofOne);
-  const verdict = ofOne.get(other) ?? measureLikeness(one, other);
+  const verdict = ofOne.get(other) ?? measureLikeOutlines(one, other);
   ofOne.set(other, verdict);
   return verdict;
 }
 
-function measureLikeness(one: FormId, other: FormId): boolean {
+/**
+ * Whether two forms are alike to the eye: outlines of like form, and pictures of a family's own, which are in their own
+ * colours, alike inside as well. Where the outline alone is printed, `haveLikeOutlines` tells.
+ */
+export function areLookAlikes(one: FormId, other: FormId): boolean {
+  return haveLikeOutlines(one, other) && !areToldByInsides(one, other);
+}
+
+/** Whether two forms of like outlines, one of them a picture of a family's own, are told apart by their insides alone. */
+export function areToldByInsides(one: FormId, other: FormId): boolean {
+  if (!haveInsides(one, other) || !haveLikeOutlines(one, other)) return false;
+  return insideShare(one, other) >= INSIDE_FLOOR;
+}
+
+/** The share of outline in which two upright forms differ; where their insides alone tell them apart, of insides. */
+export function shareApart(one: FormId, other: FormId): number {
+  return areToldByInsides(one, other)
+    ? insideShare(one, other)
+    : outlineShare({ form: one }, { form: other });
+}
+
+function measureLikeOutlines(one: FormId, other: FormId): boolean {
   if (formOf(plainest({ form: one })) === formOf(plainest({ form: other }))) return false;
   const isListed =
     isCharacter(one) && isCharacter(other) && areMixedUp(characterOf(one), characterOf(other));

@@ -1,26 +1,13 @@
 // How different two outlines look: the share of their joint area that they do not share, best aligned.
+import { bestAgreement, windowsOf } from './alignment.ts';
 import { type Figure, formOf, layoutOf } from './figure.ts';
 import { type FormId, isPicture, isShape } from './form-names.ts';
 import { type TabledShares, tabledShares } from './likeness-table.ts';
 import { type Outline, outlineOf } from './outline.ts';
 import { paintOf } from './paint.ts';
-import {
-  overlapShare,
-  type Raster,
-  rasterOf,
-  spreadOf,
-  WHOLE_CELL,
-  type Window,
-} from './raster.ts';
+import { overlapShare, type Raster, rasterOf, spreadOf, WHOLE_CELL } from './raster.ts';
 import { SIGN_WIDTH_SHARE } from './sign-lines.ts';
 import { plainest, type Stance, stanceOf } from './symmetry.ts';
-
-/** Root-mean-square distance of ink from its middle after scaling, in grid sides: leaves room to move. */
-const SPREAD = 0.2;
-/** Scales of the second outline that are tried, and moves each way in grid cells. */
-const SCALES = [0.8, 0.9, 1, 1.11, 1.25];
-const FAR_MOVES = [-4, -2, 0, 2, 4];
-const NEAR_MOVES = [-1, 0, 1];
 
 /** Forgotten when this many pairs are known, so that a hostile file cannot fill the memory. */
 const MOST_KNOWN = 20_000;
@@ -46,7 +33,9 @@ export function measureOutlineShare(one: Figure, other: Figure): number {
   const key = `${first.key} ${second.key}`;
   const known = shares.get(key);
   if (known !== undefined) return known;
-  const share = Math.round(100 * (1 - bestOverlap(rastersOf(first), rastersOf(second)))) / 100;
+  const [fixed, moved] = [rastersOf(first), rastersOf(second)];
+  const overlap = bestAgreement(fixed, moved, overlapShare);
+  const share = Math.round(100 * (1 - overlap)) / 100;
   if (shares.size >= MOST_KNOWN) shares.clear();
   shares.set(key, share);
   return share;
@@ -142,44 +131,12 @@ function byKey(one: View, other: View): number {
   return one.key < other.key ? -1 : 1;
 }
 
-interface Fit {
-  readonly share: number;
-  readonly x: number;
-  readonly y: number;
-}
-
-/** The most overlap: moved far and then near at the same scale, then near at every other scale. */
-function bestOverlap(one: readonly Raster[], others: readonly Raster[]): number {
-  const level = SCALES.indexOf(1);
-  const [base, same] = [one[level], others[level]];
-  if (!base || !same) throw new Error('figures › outline: expected a raster at scale 1, got none');
-  const far = bestMove(base, same, { share: 0, x: 0, y: 0 }, FAR_MOVES);
-  const near = others.map((other) => bestMove(base, other, { ...far, share: 0 }, NEAR_MOVES));
-  return Math.max(far.share, ...near.map(({ share }) => share));
-}
-
-function bestMove(one: Raster, other: Raster, from: Fit, moves: readonly number[]): Fit {
-  let best = from;
-  for (const moveX of moves) {
-    for (const moveY of moves) {
-      const [x, y] = [from.x + moveX, from.y + moveY];
-      const share = overlapShare(one, other, x, y);
-      if (share > best.share) best = { share, x, y };
-    }
-  }
-  return best;
-}
-
-/** The outline at each of `SCALES`, its middle in the middle of the grid. */
+/** The outline as each of the windows shows it. */
 function rastersOf({ key, outline: outlineAt }: View): readonly Raster[] {
   const known = rasters.get(key);
   if (known) return known;
   const outline = outlineAt();
-  const { x, y, spread } = spreadOf(rasterOf(outline, WHOLE_CELL));
-  const made = SCALES.map((scale) => {
-    const window: Window = { x, y, side: spread / SPREAD / scale };
-    return rasterOf(outline, window);
-  });
+  const made = windowsOf(outline).map((window) => rasterOf(outline, window));
   if (rasters.size >= MOST_KNOWN / 10) rasters.clear();
   rasters.set(key, made);
   return made;

@@ -2,7 +2,7 @@
 import type { Path } from '../base/index.ts';
 import type { Hex } from '../palette/index.ts';
 import { type FormId, isPicture, PICTURES, type Picture } from './form-names.ts';
-import { isOwnPicture } from './own-forms.ts';
+import { isOwnPicture, type OwnForm } from './own-forms.ts';
 import { ownDrawing } from './own-pictures.ts';
 import { pathFromText } from './path-text.ts';
 import table from './pictures.generated.json' with { type: 'json' };
@@ -46,12 +46,8 @@ export function pictureOutline(picture: Picture): Path {
   return pathFromText(entryOf(picture).outline, table.units, table.units);
 }
 
-/**
- * The quarter turn in degrees that makes the mirrored picture look as before; none where none does. A picture of a
- * family's own counts as one that none does: nothing is asked that would rest on its halves being alike.
- */
-export function pictureMirrorTurnDeg(picture: Picture): number | undefined {
-  if (isOwnPicture(picture)) return undefined;
+/** The quarter turn in degrees that makes the mirrored picture look as before; none where none does. */
+export function pictureMirrorTurnDeg(picture: Exclude<Picture, OwnForm>): number | undefined {
   return entryOf(picture).mirrorTurn;
 }
 

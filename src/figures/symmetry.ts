@@ -1,8 +1,10 @@
 // Which turns and mirrorings leave a form as it looks, so that no task rests on one that cannot be seen.
 import type { Figure } from './figure.ts';
 import { formOf } from './figure.ts';
-import { type FormId, isPicture } from './form-names.ts';
+import { type FormId, isPicture, type Picture } from './form-names.ts';
+import { isSameMirrored } from './insides.ts';
 import { isOfScript } from './letter-outlines.ts';
+import { isOwnPicture, type OwnForm } from './own-forms.ts';
 import { pictureMirrorTurnDeg } from './pictures.ts';
 import { isUpsideDownLetter, letterMirrorTurnDeg } from './script-symmetry.ts';
 
@@ -63,11 +65,20 @@ export function symmetryTurnDeg(form: FormId): number {
  * no turn brings back.
  */
 export function mirrorTurnDeg(form: FormId): number | undefined {
-  if (isPicture(form)) return pictureMirrorTurnDeg(form);
+  if (isPicture(form)) return mirrorTurnOfPicture(form);
   if (isOfScript(form)) return letterMirrorTurnDeg(form);
   if (ONE_HANDED.includes(form)) return undefined;
   if (form === 'leaf') return 90;
   return HALF_ROUND.includes(form) ? 180 : 0;
+}
+
+const ownTurns = new Map<OwnForm, number | undefined>();
+
+/** Of a picture of a family's own no turn is looked for: it is the same on both sides as it stands, or not at all. */
+function mirrorTurnOfPicture(form: Picture): number | undefined {
+  if (!isOwnPicture(form)) return pictureMirrorTurnDeg(form);
+  if (!ownTurns.has(form)) ownTurns.set(form, isSameMirrored(form) ? 0 : undefined);
+  return ownTurns.get(form);
 }
 
 /** Whether the form looks the same when mirrored left to right. */

@@ -7,4 +7,5 @@ export * from './initials.ts';
 export * from './merging.ts';
 export * from './pair-differences.ts';
 export * from './print-colours.ts';
+export { seenApart } from './seen-apart.ts';
 export { asSeen, MODELS, type Model, modelsOf, SIGHTS, type Sight } from './sights.ts';

@@ -62,15 +62,10 @@ export function printChoicesOf({
   };
 }
 
-/**
- * Activities whose pictures were chosen by hand: of a tangle none is found in another, and those of halves are the
- * same on both sides.
- */
-const WITHOUT_OWN_PICTURES: readonly ActivityId[] = ['tangle', 'mirror-half'];
-
-/** Whether an activity can show pictures of a family's own, where pictures are what it is about. */
+/** Whether an activity can show pictures of a family's own: all that have pictures among their contents. */
 export function takesOwnPictures(activity: ActivityId): boolean {
-  return !WITHOUT_OWN_PICTURES.includes(activity);
+  const { content } = activityOf(activity).parameters;
+  return content?.kind === 'choice' && content.values.includes('pictures');
 }
 
 /** Whether own pictures could stand on a sheet. */

@@ -64,8 +64,21 @@ function axisRefusal(
   const choices = PARAMETERS.axis.values.filter(
     (other) => axisFault(content, response, other, style) === undefined,
   );
+  if (choices.length === 0) return contentRefusal(content, axis, because, style);
   const nearest = axis === 'both' && choices.includes('level') ? 'level' : choices[0];
   return notAChoice('axis', axis, choices, nearest, because);
+}
+
+/** Where no mirror leaves any figure as it looks, such as own pictures alone, something else must be mirrored. */
+function contentRefusal(
+  content: MirrorValues['content'],
+  axis: Axis,
+  because: Told,
+  style: PrintStyle,
+): Refusal {
+  const choices = PARAMETERS.content.values.filter((other) => mostKinds(other, axis, style) > 0);
+  const nearest = choices.includes('shapes') ? 'shapes' : choices[0];
+  return notAChoice('content', content, choices, nearest, because);
 }
 
 function axisFault(

@@ -12,9 +12,9 @@ import {
   formsKey,
   formsOf,
   MOST_DOTS,
-  outlineShare,
   pairLikeness,
   SPREAD_LAYOUTS,
+  shareApart,
   TEXTURES,
   TEXTURES_MIXED_UP,
 } from '../../figures/index.ts';
@@ -142,9 +142,9 @@ function bandOf(
     .map(({ candidate }) => candidate);
 }
 
-/** Forms by their outlines alone, which are measured beforehand: there are thousands of pairs of pictures. */
+/** Forms by one share alone, which is mostly measured beforehand: there are thousands of pairs of pictures. */
 function likenessIn(attribute: Attribute, [one, other]: Candidate): number {
-  if (attribute === 'form') return 1 - outlineShare(one, other);
+  if (attribute === 'form') return 1 - shareApart(formOf(one), formOf(other));
   const base = MEASURED_ON[attribute];
   return pairLikeness({ ...base, ...one }, { ...base, ...other });
 }

@@ -48,7 +48,7 @@ function answerText(say: SayPair, wording: Wording, { pairs }: Printed, key: unk
 /** In what the two of a pair differ, as an adult would say it. */
 function reasonIn([one, other]: Pair) {
   const found = differencesOf(one, other);
-  if (found.turnedOutlineShare !== undefined) return 'form';
+  if (found.turnedOutlineShare !== undefined || found.insideShare !== undefined) return 'form';
   if (found.countRatio !== undefined) return 'count';
   if (found.colourDe00 !== undefined) return 'colour';
   if (found.fill) return 'fill';

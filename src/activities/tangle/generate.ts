@@ -3,6 +3,7 @@ import type { Random } from '../../base/index.ts';
 import { type Figure, uprightTurnDeg } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { coloursOf, drawColours } from '../../palette/index.ts';
+import { ownSeen } from './generate-own.ts';
 import { layOver } from './generate-places.ts';
 import { poolOf, TURN_SETS, TURNED } from './pools.ts';
 import type { Answer, Printed, TangleValues } from './task.ts';
@@ -32,8 +33,10 @@ export function generate(
 }
 
 /** All outlines that the content draws from, or one shape in the directions that can stand together. */
-function outlinesOf({ content }: TangleValues, random: Random): readonly Figure[] {
-  if (content !== 'directions') return poolOf(content).map((form) => ({ form }));
+function outlinesOf({ content, shown, absent }: TangleValues, random: Random): readonly Figure[] {
+  if (content !== 'directions') {
+    return ownSeen(poolOf(content), shown + absent, random).map((form) => ({ form }));
+  }
   const form = random.pick(TURNED);
   const upright = uprightTurnDeg(form);
   return random.pick(TURN_SETS).map((turn) => ({ form, turn: (turn + upright) % 360 }));

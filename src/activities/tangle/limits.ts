@@ -8,8 +8,27 @@ import { ID, PARAMETERS, type TangleValues } from './task.ts';
 
 /** Empty where the values are valid; of numbers that depend on each other the first that fails is named. */
 export function limitsOf(values: TangleValues, style: PrintStyle): readonly Refusal[] {
-  const refusal = shownRefusal(values) ?? absentRefusal(values) ?? coloursRefusal(values, style);
+  const refusal =
+    contentRefusal(values) ??
+    shownRefusal(values) ??
+    absentRefusal(values) ??
+    coloursRefusal(values, style);
   return [refusal].filter((refusal) => refusal !== undefined);
+}
+
+/** Too few own pictures alone, or too like each other, give no tangle at all. */
+function contentRefusal({ content }: TangleValues): Refusal | undefined {
+  if (mostOutlines(content) >= PARAMETERS.shown.min + PARAMETERS.absent.min) return undefined;
+  const choices = PARAMETERS.content.values.filter((other) => other !== content);
+  const because = whyOf(content);
+  return {
+    code: 'not-a-choice',
+    at: at('content'),
+    got: content,
+    choices,
+    nearest: 'shapes',
+    because,
+  };
 }
 
 function shownRefusal({ content, shown }: TangleValues): Refusal | undefined {

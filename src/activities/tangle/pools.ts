@@ -1,5 +1,14 @@
 // The outlines that each content draws from: any of them can stand beside any other without being found in it.
-import { type FormId, isLetter, isNumeral, TURNABLE } from '../../figures/index.ts';
+import {
+  type FormId,
+  formsKey,
+  formsOf,
+  isLetter,
+  isNumeral,
+  isOwnPicture,
+  TURNABLE,
+} from '../../figures/index.ts';
+import { withOwn } from './generate-own.ts';
 import type { TangleContent } from './task.ts';
 
 const SHAPES: readonly FormId[] = [
@@ -50,8 +59,17 @@ export const TURN_SETS: readonly (readonly number[])[] = [
 /** Shapes of which nothing is found in themselves turned. */
 export const TURNED: readonly FormId[] = TURNABLE.filter((shape) => shape !== 'triangle');
 
+const withOwnKnown = new Map<string, readonly FormId[]>();
+
+/** Of pictures, those that can lie beside each other, a family's own of `withPictures` among them or alone. */
 export function poolOf(content: Exclude<TangleContent, 'directions'>): readonly FormId[] {
-  return POOLS[content];
+  if (content !== 'pictures' || formsKey(content) === content) return POOLS[content];
+  const key = formsKey(content);
+  const forms = formsOf(content);
+  const always = POOLS.pictures.filter((form) => forms.includes(form));
+  const pool = withOwnKnown.get(key) ?? withOwn(always, forms.filter(isOwnPicture));
+  withOwnKnown.set(key, pool);
+  return pool;
 }
 
 /**
@@ -63,7 +81,7 @@ const MOST_CHARACTERS = 5;
 /** How many outlines a task of the content can show and offer in all. */
 export function mostOutlines(content: TangleContent): number {
   if (content === 'directions') return Math.min(...TURN_SETS.map((set) => set.length));
-  const forms = POOLS[content];
+  const forms = poolOf(content);
   const areCharacters = forms.every((form) => isLetter(form) || isNumeral(form));
   return areCharacters ? Math.min(forms.length, MOST_CHARACTERS) : forms.length;
 }

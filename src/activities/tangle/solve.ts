@@ -1,11 +1,11 @@
 // Finds which candidates may be taken to be in the tangle, from the printed outlines and their places alone.
 import { type Told, told } from '../../base/index.ts';
 import {
-  areLookAlikes,
   type DirectionRelation,
   directionRelation,
   type Figure,
   formOf,
+  haveLikeOutlines,
   type LinePoint,
   linePointsOf,
   sameFigure,
@@ -93,7 +93,7 @@ function areApart(figures: readonly Figure[]): boolean {
 const MIRRORED: readonly DirectionRelation[] = ['left-right', 'opposite-obliques'];
 
 function isApart(one: Figure, other: Figure): boolean {
-  if (formOf(one) !== formOf(other)) return !areLookAlikes(formOf(one), formOf(other));
+  if (formOf(one) !== formOf(other)) return !haveLikeOutlines(formOf(one), formOf(other));
   const relation = directionRelation(one, other);
   return relation !== undefined && !MIRRORED.includes(relation);
 }

@@ -1,8 +1,12 @@
 // What makes a task of turned-shapes hard, measured from the printed model and choices alone.
 import {
+  areToldByInsides,
   type Figure,
+  type FormId,
   floorOf,
   formOf,
+  INSIDE_FLOOR,
+  insideShare,
   mirrorTurnDeg,
   stanceOf,
   symmetryTurnDeg,
@@ -57,15 +61,17 @@ function isLure(model: Figure, figure: Figure, right: readonly Figure[]): boolea
 }
 
 /** The form alone: upright, in ink and at full size. */
-function bareOf(figure: Figure): Figure {
+function bareOf(figure: Figure): { readonly form: FormId } {
   return { form: formOf(figure) };
 }
 
-/** As the likeness of two figures, with the outline that they differ in at the best of all quarter turns. */
+/** As the likeness of two figures, with the outline that they differ in at the best of all quarter turns, or the insides. */
 function likenessOf(model: Figure, figure: Figure): number {
   const [one, other] = [bareOf(model), bareOf(figure)];
   if (one.form === other.form) return MIRROR_LIKENESS;
-  const distance = turnedOutlineShare(one, other) / floorOf(formOf(one), formOf(other));
+  const distance = areToldByInsides(one.form, other.form)
+    ? insideShare(one.form, other.form) / INSIDE_FLOOR
+    : turnedOutlineShare(one, other) / floorOf(one.form, other.form);
   return Math.round(100 * Math.exp(-distance)) / 100;
 }
 

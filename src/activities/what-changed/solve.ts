@@ -62,7 +62,7 @@ function countWays(one: Figure, other: Figure): number {
     found.sizeRatio !== undefined,
     // Dots of another number may be of another size to keep their ink.
     found.countRatio !== undefined || found.dotRatio !== undefined || found.layout === true,
-    isDirected || found.turnedOutlineShare !== undefined,
+    isDirected || found.turnedOutlineShare !== undefined || found.insideShare !== undefined,
   ].filter(Boolean).length;
 }
 

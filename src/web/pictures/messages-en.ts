@@ -4,8 +4,7 @@ export const MESSAGES = {
   title: 'Own pictures',
   about:
     'A photo or a child’s drawing becomes a picture of few flat colours that prints well. It is kept on this device alone and goes into your backups; nothing leaves the device.',
-  notHere:
-    'The pictures of this activity are chosen so that one answer is certain; your own do not stand on its sheets.',
+  notHere: 'This activity has no pictures on its sheets, so your own do not stand on them.',
   looking: 'Looking for kept pictures …',
   none: 'No picture is kept yet.',
   kept: 'Kept pictures',
