@@ -6,7 +6,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const PROGRAM = join(ROOT, 'bin', 'samewise.js');
+/** What a person starts. */
+export const PROGRAM = join(ROOT, 'bin', 'samewise.js');
 const BUILT = join(ROOT, 'dist', 'cli', 'samewise.js');
 
 export interface Outcome {
@@ -64,7 +65,7 @@ export function emptyFolder(): string {
 }
 
 const LAYERS_BELOW_WEB =
-  /^(base|palette|figures|page|activities|sheets|press|words|cli)\b.*(?<!\.test)\.(ts|js|json)$/;
+  /^(base|languages|palette|figures|page|activities|learner|editing|sheets|by-hand|press|shaping|records|supplies|plan|words|cli)\b.*(?<!\.test)\.(ts|js|json)$/;
 
 function newestIn(folder: string): number {
   const files = readdirSync(folder, { recursive: true, encoding: 'utf8' });

@@ -1,0 +1,262 @@
+// What `samewise year` promises a setting that makes its packs for a whole year.
+import {
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { backupText, type Entry } from '../../src/records/index.ts';
+import { childEntry, resultEntry } from '../record-entries.ts';
+import { emptyFolder, samewise } from './program.ts';
+import { filesUnder } from './year-files.ts';
+
+const LIST = 'Wren, 2022-05\nMoss; step 3\nFern\n';
+const words = (line: string) => line.split(' ');
+const YEAR = words('year --list list.txt --from 2026-09-07 --weeks 2 --sheets 2 --out year');
+
+function folderWith(list: string): string {
+  const cwd = emptyFolder();
+  writeFileSync(join(cwd, 'list.txt'), list);
+  return cwd;
+}
+
+describe('a year for a list of children', () => {
+  let cwd = '';
+  beforeAll(async () => {
+    cwd = folderWith(LIST);
+    const made = await samewise([...YEAR, '--files', 'json,pdf'], { cwd });
+    expect(made.code, made.stderr).toBe(0);
+    expect(made.stderr).toContain('made 6 weeks with 12 sheets, all proven, for 3 children');
+  });
+
+  it('has a folder for each child with its plan and the files of each week, and nothing else', () => {
+    const files = ['week-01.json', 'week-01.pdf', 'week-02.json', 'week-02.pdf', 'year.json'];
+    expect(readdirSync(cwd).sort()).toEqual(['list.txt', 'year']);
+    const year = join(cwd, 'year');
+    expect(readdirSync(year).sort()).toEqual(['001-Wren', '002-Moss', '003-Fern']);
+    for (const child of readdirSync(year)) {
+      expect(readdirSync(join(year, child)).sort()).toEqual(files);
+      expect(
+        readFileSync(join(year, child, 'week-02.pdf'))
+          .subarray(0, 5)
+          .toString(),
+      ).toBe('%PDF-');
+    }
+  });
+
+  it('has packs of the sheets that its plan names, with the child’s name, proven again by `check`', async () => {
+    const folder = join(cwd, 'year', '002-Moss');
+    const plan = JSON.parse(readFileSync(join(folder, 'year.json'), 'utf8'));
+    const { sheets } = JSON.parse(readFileSync(join(folder, 'week-02.json'), 'utf8'));
+    const codes = (some: readonly { code: string }[]) => some.map(({ code }) => code);
+    expect(codes(sheets)).toEqual(codes(plan.weeks[1].sheets));
+    for (const { child } of sheets) expect(child).toEqual({ number: 2, name: 'Moss' });
+    const check = await samewise(['check', join(folder, 'week-02.json')], { cwd });
+    expect(check.code, check.stderr).toBe(0);
+  });
+
+  it.each(['1', '3'])('has the same bytes with %s workers', async (workers) => {
+    const other = folderWith(LIST);
+    const made = await samewise([...YEAR, '--files', 'pdf,json', '--workers', workers], {
+      cwd: other,
+    });
+    expect(made.code, made.stderr).toBe(0);
+    expect(filesUnder(join(other, 'year'))).toEqual(filesUnder(join(cwd, 'year')));
+  });
+
+  it('goes on where files are missing or left half-written, and leaves alone what is there', async () => {
+    const before = filesUnder(join(cwd, 'year'));
+    const [missing, there] = ['002-Moss/week-01.pdf', '001-Wren/week-01.pdf'];
+    const { mtimeMs } = statSync(join(cwd, 'year', there));
+    rmSync(join(cwd, 'year', missing));
+    writeFileSync(join(cwd, 'year', '002-Moss', '.week-01.pdf.0123abcd.part'), '%PDF-1.7 and then');
+    const made = await samewise([...YEAR, '--files', 'pdf,json'], { cwd });
+    expect(made.code, made.stderr).toBe(0);
+    expect(made.stderr).toContain('made 1 week with 2 sheets');
+    expect(made.stderr).toContain('5 weeks were there before');
+    expect(filesUnder(join(cwd, 'year'))).toEqual(before);
+    expect(statSync(join(cwd, 'year', there)).mtimeMs).toBe(mtimeMs);
+  });
+});
+
+describe('a year that stands already', () => {
+  it('keeps its weeks when more are asked for', async () => {
+    const cwd = folderWith('Wren\n');
+    await samewise([...YEAR, '--files', 'json'], { cwd });
+    const week = readFileSync(join(cwd, 'year', '001-Wren', 'week-02.json'), 'utf8');
+    const longer = await samewise([...YEAR, '--files', 'json', '--weeks', '3'], { cwd });
+    expect(longer.stderr).toContain('made 1 week with 2 sheets');
+    expect(longer.stderr).toContain('2 weeks were there before');
+    expect(readFileSync(join(cwd, 'year', '001-Wren', 'week-02.json'), 'utf8')).toBe(week);
+  });
+
+  it('is told of and left as it is where it was made otherwise, and made again where that is asked for', async () => {
+    const cwd = folderWith('Wren\nMoss\n');
+    await samewise([...YEAR, '--files', 'json'], { cwd });
+    const before = filesUnder(join(cwd, 'year'));
+    const grey = [...YEAR, '--files', 'json', '--print', 'grey'];
+    const other = await samewise(grey, { cwd });
+    expect(other.code).toBe(2);
+    expect(other.stderr).toContain(
+      'child 1 (Wren), plan of the year: it was made of other records',
+    );
+    expect(other.stderr).toContain('--anew');
+    expect(filesUnder(join(cwd, 'year'))).toEqual(before);
+    const anew = await samewise([...grey, '--anew'], { cwd });
+    expect(anew.code, anew.stderr).toBe(0);
+    const fresh = folderWith('Wren\nMoss\n');
+    await samewise(grey, { cwd: fresh });
+    expect(filesUnder(join(cwd, 'year'))).toEqual(filesUnder(join(fresh, 'year')));
+  });
+
+  it('is told of where its plan is damaged or gone', async () => {
+    const cwd = folderWith('Wren\nMoss\n');
+    await samewise([...YEAR, '--files', 'json'], { cwd });
+    writeFileSync(join(cwd, 'year', '001-Wren', 'year.json'), '{"format":"samewise.year"');
+    rmSync(join(cwd, 'year', '002-Moss', 'year.json'));
+    const again = await samewise([...YEAR, '--files', 'json'], { cwd });
+    expect(again.code).toBe(2);
+    expect(again.stderr).toContain('child 1 (Wren)');
+    expect(again.stderr).toContain('child 2 (Moss)');
+  });
+});
+
+describe('a unit that fails', () => {
+  it('is told with child and week, and the others are made', async () => {
+    const cwd = folderWith('Wren\nMoss\n');
+    mkdirSync(join(cwd, 'year', '001-Wren', 'week-02.json'), { recursive: true });
+    writeFileSync(join(cwd, 'year', '002-Moss'), 'a file where the folder of a child should be');
+    const made = await samewise([...YEAR, '--files', 'json'], { cwd });
+    expect(made.code).toBe(2);
+    expect(made.stderr).toMatch(/samewise: child 2 \(Moss\), plan of the year: .*not a folder/);
+    expect(made.stderr).not.toContain('child 1 (Wren), week 1');
+    // A pack without a plan is not ours to write over.
+    expect(made.stderr).toMatch(/child 1 \(Wren\)/);
+    rmSync(join(cwd, 'year', '001-Wren'), { recursive: true });
+    await samewise([...YEAR, '--files', 'json'], { cwd });
+    rmSync(join(cwd, 'year', '001-Wren', 'week-02.json'));
+    mkdirSync(join(cwd, 'year', '001-Wren', 'week-02.json'));
+    rmSync(join(cwd, 'year', '001-Wren', 'week-01.json'));
+    const again = await samewise([...YEAR, '--files', 'json'], { cwd });
+    expect(again.code).toBe(2);
+    expect(again.stderr).toMatch(/samewise: child 1 \(Wren\), week 2: .*it is a folder/);
+    expect(existsSync(join(cwd, 'year', '001-Wren', 'week-01.json'))).toBe(true);
+  });
+
+  it('leaves no piece of a file where the disk is full', async () => {
+    const cwd = folderWith('Wren\n');
+    const made = await samewise(YEAR, { cwd, diskKb: 16 });
+    expect(made.code).toBe(2);
+    expect(made.stderr).toMatch(/child 1 \(Wren\), week 1: .*too big/);
+    expect(readdirSync(join(cwd, 'year', '001-Wren'))).toEqual(['year.json']);
+  });
+});
+
+describe('names', () => {
+  const NAMES = [
+    '../../away',
+    '/etc/passwd',
+    '..',
+    'C:\\con',
+    'x'.repeat(200),
+    '子'.repeat(200),
+    'ليلى',
+    '🌿',
+    'Wren',
+    'wren',
+    'Wren',
+    'O’Brien, Zoë, 2022-05',
+  ];
+
+  it('of every kind make folders inside the folder, one for each child', async () => {
+    const cwd = folderWith(NAMES.join('\n'));
+    const week = [...YEAR, '--files', 'json', '--weeks', '1', '--sheets', '1'];
+    const made = await samewise(week, { cwd });
+    expect(made.code, made.stderr).toBe(0);
+    expect(readdirSync(cwd).sort()).toEqual(['list.txt', 'year']);
+    const folders = readdirSync(join(cwd, 'year')).sort();
+    expect(folders).toEqual([
+      '001-away',
+      '002-etc-passwd',
+      '003',
+      '004-C-con',
+      `005-${'x'.repeat(40)}`,
+      `006-${'子'.repeat(40)}`,
+      '007-ليلى',
+      '008',
+      '009-Wren',
+      '010-wren',
+      '011-Wren',
+      '012-O-Brien-Zoë',
+    ]);
+    const codes = folders.map((folder) => {
+      const text = readFileSync(join(cwd, 'year', folder, 'week-01.json'), 'utf8');
+      return JSON.parse(text).sheets[0].code;
+    });
+    expect(new Set(codes).size).toBe(NAMES.length);
+  });
+});
+
+describe('a year for the children of a backup', () => {
+  const entries = (more: readonly Entry[] = []): readonly Entry[] => [
+    childEntry(1, 1, { nickname: 'Wren', birthMonth: '2022-05' }),
+    childEntry(2, 2, { nickname: 'Moss', writingHand: 'left' }),
+    resultEntry(3, 1),
+    ...more,
+  ];
+
+  function writeBackup(cwd: string, more: readonly Entry[] = []): void {
+    const text = backupText(entries(more));
+    if (!text.ok) throw new Error('no backup');
+    writeFileSync(join(cwd, 'backup.json'), text.value);
+  }
+
+  const BACKUP = words(
+    'year --records backup.json --from 2026-09-07 --weeks 1 --sheets 2 --files json --out year',
+  );
+
+  it('begins with what each got so far, and tells of those whose records grew', async () => {
+    const cwd = emptyFolder();
+    writeBackup(cwd);
+    const made = await samewise(BACKUP, { cwd });
+    expect(made.code, made.stderr).toBe(0);
+    expect(readdirSync(join(cwd, 'year')).sort()).toEqual(['001-Wren', '002-Moss']);
+    writeBackup(cwd, [resultEntry(4, 2, { day: '2026-03-10' })]);
+    const again = await samewise(BACKUP, { cwd });
+    expect(again.code).toBe(2);
+    expect(again.stderr).toContain('child 2 (Moss), plan of the year');
+    expect(again.stderr).not.toContain('Wren');
+  });
+});
+
+describe('what no year can be made of', () => {
+  it.each([
+    ['neither records nor a list', words('year --from 2026-09-07 --out year'), 'Wren'],
+    ['both', [...YEAR, '--records', 'list.txt'], 'Wren'],
+    ['no folder', words('year --list list.txt --from 2026-09-07'), 'Wren'],
+    ['no day', words('year --list list.txt --out year'), 'Wren'],
+    ['a day that there is not', [...YEAR, '--from', '2026-02-30'], 'Wren'],
+    ['a list that is not there', [...YEAR, '--list', 'none.txt'], 'Wren'],
+    ['a list of nobody', YEAR, '# nobody\n\n'],
+    ['a line without a name', YEAR, 'Wren\n, 2022-05\n'],
+    ['a line that says neither a month nor a step', YEAR, 'Wren\nMoss, 4 years\n'],
+    ['a month that there is not', YEAR, 'Wren, 2022-13'],
+    ['a name of more than 200 characters', YEAR, 'x'.repeat(201)],
+    ['more than 500 children', YEAR, 'x\n'.repeat(501)],
+    ['weeks beyond a year', [...YEAR, '--weeks', '54'], 'Wren'],
+    ['more sheets than a week holds', [...YEAR, '--sheets', '11'], 'Wren'],
+    ['no worker', [...YEAR, '--workers', '0'], 'Wren'],
+    ['a kind of file that there is not', [...YEAR, '--files', 'svg'], 'Wren'],
+  ])('is refused in sentences: %s; nothing is written', async (_, asked, list) => {
+    const cwd = folderWith(list);
+    const made = await samewise(asked, { cwd });
+    expect(made.code).toBe(2);
+    expect(made.stderr).toMatch(/^(samewise: .*\.\n)+$/);
+    expect(readdirSync(cwd)).toEqual(['list.txt']);
+  });
+});
