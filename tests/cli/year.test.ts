@@ -17,7 +17,10 @@ import { filesUnder } from './year-files.ts';
 
 const LIST = 'Wren, 2022-05\nMoss; step 3\nFern\n';
 const words = (line: string) => line.split(' ');
-const YEAR = words('year --list list.txt --from 2026-09-07 --weeks 2 --sheets 2 --out year');
+/** One worker measures the ladders once; the tests about several ask for them. */
+const YEAR = words(
+  'year --list list.txt --from 2026-09-07 --weeks 2 --sheets 2 --workers 1 --out year',
+);
 
 function folderWith(list: string): string {
   const cwd = emptyFolder();
@@ -29,7 +32,7 @@ describe('a year for a list of children', () => {
   let cwd = '';
   beforeAll(async () => {
     cwd = folderWith(LIST);
-    const made = await samewise([...YEAR, '--files', 'json,pdf'], { cwd });
+    const made = await samewise([...YEAR, '--files', 'json,pdf', '--workers', '2'], { cwd });
     expect(made.code, made.stderr).toBe(0);
     expect(made.stderr).toContain('made 6 weeks with 12 sheets, all proven, for 3 children');
   });
@@ -217,7 +220,7 @@ describe('a year for the children of a backup', () => {
   }
 
   const BACKUP = words(
-    'year --records backup.json --from 2026-09-07 --weeks 1 --sheets 2 --files json --out year',
+    'year --records backup.json --from 2026-09-07 --weeks 1 --sheets 2 --files json --workers 1 --out year',
   );
 
   it('begins with what each got so far, and tells of those whose records grew', async () => {
