@@ -1,4 +1,5 @@
 // English words of `samewise year`.
+import { plainText } from './plain-text.ts';
 
 function counted(count: number, one: string, more = `${one}s`): string {
   return `${count} ${count === 1 ? one : more}`;
@@ -32,16 +33,15 @@ Examples:
 `,
   making: (done: number, all: number) => `${done} of ${counted(all, 'week')}`,
   failed: ({ number, name, week }: WeekOfChild, reason: string) =>
-    `child ${number} (${name}), ${week === undefined ? 'plan of the year' : `week ${week}`}: ${reason}`,
+    `child ${number} (${plainText(name)}), ${week === undefined ? 'plan of the year' : `week ${week}`}: ${reason}`,
   made: (weeks: number, sheets: number, children: number, before: number, folder: string) => {
     const there = before === 0 ? '' : `; ${counted(before, 'week was', 'weeks were')} there before`;
-    return (
-      `made ${counted(weeks, 'week')} with ${counted(sheets, 'sheet')}, ` +
-      `all proven, for ${counted(children, 'child', 'children')} in ${folder}${there}`
-    );
+    const group = `for ${counted(children, 'child', 'children')} in ${folder}${there}`;
+    if (weeks === 0) return `made nothing new ${group}`;
+    return `made ${counted(weeks, 'week')} with ${counted(sheets, 'sheet')}, all proven, ${group}`;
   },
   missing: (weeks: number) =>
-    `${counted(weeks, 'week is', 'weeks are')} missing; run it again with the same words to go on`,
+    `${counted(weeks, 'week is', 'weeks are')} not there as asked for; run it again with the same words to go on`,
   otherwise:
     'it was made of other records or options, or by another version, and was left as it is; to make it again add --anew',
   stopping: 'stopping once the packs in work are written; press again to stop at once',

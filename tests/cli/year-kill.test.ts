@@ -2,11 +2,14 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { existsSync, readdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { beforeAll, expect, it } from 'vitest';
+import { beforeAll, expect, it, vi } from 'vitest';
 import { type Random, randomFrom } from '../../src/base/index.ts';
 import { testSeed } from '../seed.ts';
 import { emptyFolder, PROGRAM, samewise } from './program.ts';
 import { filesUnder } from './year-files.ts';
+
+/** Many runs, each of which may measure ladders first. */
+vi.setConfig({ testTimeout: 900_000, hookTimeout: 900_000 });
 
 const seed = testSeed('years that are ended');
 const WORDS = [
@@ -75,7 +78,6 @@ beforeAll(async () => {
 
 it.each(['SIGKILL', 'SIGINT'] as const)(
   'is byte for byte the one that was never ended, after %s at random points',
-  { timeout: 600_000 },
   async (signal) => {
     const cwd = newFolder();
     const random = randomFrom(seed);
