@@ -65,7 +65,10 @@ function yearIn(cwd: string, workers: number): Promise<Run> {
   let [processorSeconds, peakMb] = [0, 0];
   const look = setInterval(() => {
     try {
-      [processorSeconds, peakMb] = usedBy(child.pid ?? 0);
+      const [processor, peak] = usedBy(child.pid ?? 0);
+      processorSeconds = processor;
+      // Of a program that has ended and is not waited for yet Linux tells no memory.
+      peakMb = Math.max(peakMb, peak);
     } catch {
       // It has just ended: what was seen last stands.
     }

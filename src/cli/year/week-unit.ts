@@ -54,8 +54,14 @@ function writeAs(kind: FileKind, path: string, { job, fonts, pack, staging }: Wr
 
 function pagesOf(job: YearJob, pack: Pack) {
   const { answers, adultPage, single, language, measuredMm } = job;
-  const options = { withAnswers: answers, withAdultPage: adultPage, isSingle: single, language };
-  const pages = packPages(pack, options);
+  const pages = packPages(pack, {
+    withAnswers: answers,
+    withAdultPage: adultPage,
+    // One child has nobody to be compared with.
+    withMarkingTable: false,
+    isSingle: single,
+    language,
+  });
   const scaled: Iterable<Page> = correctedPages(pages.pages, measuredMm);
   return { ...pages, pages: scaled };
 }
