@@ -6,11 +6,15 @@ export default defineConfig({
   publicDir: false,
   ssr: { noExternal: true, external: ['pdfkit', 'fontkit', 'harfbuzzjs'] },
   build: {
-    ssr: 'src/cli/samewise.ts',
+    ssr: true,
     outDir: 'dist/cli',
     emptyOutDir: true,
     target: 'node20',
     minify: false,
-    rollupOptions: { output: { entryFileNames: 'samewise.js', chunkFileNames: '[name].js' } },
+    rollupOptions: {
+      // A worker is a program of its own.
+      input: { samewise: 'src/cli/samewise.ts', 'year-worker': 'src/cli/year/worker.ts' },
+      output: { entryFileNames: '[name].js', chunkFileNames: '[name].js' },
+    },
   },
 });

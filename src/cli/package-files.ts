@@ -16,6 +16,11 @@ export function readAsset(name: string): Uint8Array {
   return readFileSync(join(ROOT, name));
 }
 
+/** A file of the built program, by its name. */
+export function programFile(name: string): string {
+  return join(ROOT, 'dist', 'cli', name);
+}
+
 export function readFonts(): Fonts {
   const font = (name: string) => readAsset(join('assets', 'fonts', name));
   return { regular: font('Andika-Regular.ttf'), bold: font('Andika-Bold.ttf') };

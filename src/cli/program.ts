@@ -1,6 +1,6 @@
 // The commands and their options, read by commander; every failure comes back as an exit code.
 import { Command, CommanderError } from 'commander';
-import { SHELL_WORDS, sentenceOf } from '../words/index.ts';
+import { SHELL_WORDS, sentenceOf, YEAR_WORDS } from '../words/index.ts';
 import { runActivities } from './activities-command.ts';
 import { runAgain } from './again-command.ts';
 import { runCheck } from './check-command.ts';
@@ -11,6 +11,7 @@ import { packageVersion } from './package-files.ts';
 import { type RulerOptions, runRuler } from './ruler-command.ts';
 import { runSchema } from './schema-command.ts';
 import { tell } from './terminal.ts';
+import type { YearOptions } from './year/command.ts';
 
 /** Something could not be done as asked. */
 const EXIT_REFUSED = 2;
@@ -50,6 +51,7 @@ export function programOf(setExitCode: (code: number) => void): Command {
     .exitOverride()
     .configureOutput({ outputError: (message, write) => write(asSentence(message)) });
   addPack(program);
+  addYear(program, setExitCode);
   addCheck(program, setExitCode);
   addAgain(program);
   addRuler(program);
@@ -94,6 +96,35 @@ function addPack(program: Command): void {
     .option('--per-child <folder>', options.perChild)
     .option('--quick', options.quick);
   addOutputs(pack).action((given: PackOptions) => runPack(given));
+}
+
+function addYear(program: Command, setExitCode: (code: number) => void): void {
+  const { options: own } = YEAR_WORDS;
+  program
+    .command('year')
+    .description(YEAR_WORDS.about)
+    .option('--records <file>', own.records)
+    .option('--list <file>', own.list)
+    .option('--from <day>', own.from)
+    .option('--weeks <number>', own.weeks)
+    .option('--sheets <number>', own.sheets)
+    .option('--paper <name>', options.paper)
+    .option('--orientation <name>', options.orientation)
+    .option('--print <name>', options.print)
+    .option('--files <kinds>', own.files)
+    .option('--out <folder>', own.out)
+    .option('--language <tag>', options.language)
+    .option('--single', options.single)
+    .option('--measured <mm>', options.measured)
+    .option('--no-answers', options.noAnswers)
+    .option('--no-adult-page', options.noAdultPage)
+    .option('--workers <number>', own.workers)
+    .option('--anew', own.anew)
+    .addHelpText('after', YEAR_WORDS.examples)
+    .action(async (given: YearOptions) => {
+      const { runYear } = await import('./year/command.ts');
+      setExitCode(await runYear(given));
+    });
 }
 
 function addCheck(program: Command, setExitCode: (code: number) => void): void {

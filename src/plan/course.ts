@@ -41,6 +41,15 @@ export interface Setting {
   readonly random: Random;
   /** What is left in the house for the next sheet; absent: it was never counted. */
   readonly stock?: Stock;
+  /** What is planned for days before and was not given yet, in order: it rests its activity and content; absent: nothing. */
+  readonly foreseen?: readonly Foreseen[];
+}
+
+/** A sheet that a plan counts on. */
+export interface Foreseen {
+  readonly day: Day;
+  readonly activity: ActivityId;
+  readonly content: string;
 }
 
 /** What is ruled out or preferred for the next sheet. */
@@ -88,6 +97,7 @@ export function candidatesFor(
 ): readonly RungCandidate[] {
   const last = new Map<ActivityId, Day>([
     ...lastGiven(setting.standing.given),
+    ...foreseenDays(setting),
     ...planned.map(({ activity, day }) => [activity, day] as const),
   ]);
   return ACTIVITY_IDS.filter((id) => !without?.has(id)).flatMap((id) => {
@@ -99,6 +109,10 @@ export function candidatesFor(
   });
 }
 
+function foreseenDays({ foreseen = [] }: Setting): readonly (readonly [ActivityId, Day])[] {
+  return foreseen.map(({ activity, day }) => [activity, day] as const);
+}
+
 function candidateOf(rung: Rung, rested: Pick<Candidate, 'restedDays'>): RungCandidate {
   const { activity, step, logits, chance, values } = rung;
   const id = `${activity} ${String(values.content)} ${String(values.response)} ${step}`;
@@ -107,13 +121,16 @@ function candidateOf(rung: Rung, rested: Pick<Candidate, 'restedDays'>): RungCan
 
 /** Contents that the child has not had with the activity for longest, in random order where it has had neither. */
 function contentsRested(
-  { standing: { given }, bounds, random }: Setting,
+  { standing: { given }, bounds, random, foreseen = [] }: Setting,
   id: ActivityId,
 ): readonly string[] {
+  const had = given.map(({ facts: { activity, content }, result: { day } }) => {
+    return { activity, content, day };
+  });
   const last = new Map(
-    given
-      .filter(({ facts }) => facts.activity === id)
-      .map(({ facts, result }) => [facts.content, result.day]),
+    [...had, ...foreseen]
+      .filter(({ activity }) => activity === id)
+      .map(({ content, day }) => [content, day]),
   );
   const dayOf = (content: string) => last.get(content) ?? '';
   return random

@@ -45,3 +45,11 @@ export { planWeek, type WeekWishes } from './week.ts';
 
 /** The invented group for trying out is fetched only when someone asks for it. */
 export const loadDemo = () => import('./demo/demo-entries.ts');
+export { abilityForStep } from './step-ability.ts';
+export {
+  LONGEST_YEAR,
+  MOST_SHEETS_A_WEEK,
+  planYear,
+  type YearWeek,
+  type YearWishes,
+} from './year.ts';

@@ -7,7 +7,7 @@ import type { Setting } from './course.ts';
 import { type RungBook, rungBook } from './rung-book.ts';
 import { seedOf } from './seed.ts';
 import { factsReader, type ReadFacts } from './sheet-facts.ts';
-import { standingOn } from './standing.ts';
+import { type Standing, standingOn } from './standing.ts';
 import { boundsOf, kindsIn, type MaterialKind } from './suits.ts';
 
 /** All that is recorded of one child. */
@@ -61,12 +61,24 @@ export function settingFor(
   planner: Planner,
   { child, results }: Known,
   day: Day,
-  { page, print, supplies, stock }: Wishes,
+  wishes: Wishes,
   turn = '',
 ): Setting {
+  return settingAt(planner, child, standingOn(day, child, results, planner.read), wishes, turn);
+}
+
+/** The setting for a child that stands so; of the standing's day. */
+export function settingAt(
+  planner: Planner,
+  child: Child,
+  standing: Standing,
+  { page, print, supplies, stock }: Wishes,
+  turn: string,
+): Setting {
+  const { day } = standing;
   const printed = stock === undefined ? print : printOn(stock, print);
   return {
-    standing: standingOn(day, child, results, planner.read),
+    standing,
     bounds: boundsOf(child, day, stock === undefined ? supplies : kindsIn(stock)),
     book: planner.book(printed),
     page,

@@ -22,6 +22,8 @@ import { adultPaperOf } from './sheet-spec.ts';
 
 export interface PackPagesOptions {
   readonly withAdultPage?: boolean;
+  /** The table for marking that a group has behind the adult's page; absent: it is there. */
+  readonly withMarkingTable?: boolean;
   readonly withAnswers?: boolean;
   /** Sheets of A5 on pages of their own; absent: two on one A4, to be cut apart. */
   readonly isSingle?: boolean;
@@ -49,11 +51,17 @@ export function packPages(pack: Pack, options: PackPagesOptions = {}): Pages {
 
 function* pagesOf(
   pack: Pack,
-  { withAdultPage = true, withAnswers = true, isSingle, language = 'en' }: PackPagesOptions,
+  {
+    withAdultPage = true,
+    withMarkingTable = true,
+    withAnswers = true,
+    isSingle,
+    language = 'en',
+  }: PackPagesOptions,
 ): Generator<Page> {
   if (withAdultPage) {
     yield* adultPages(pack, language);
-    yield* markingPages(pack.sheets, language);
+    if (withMarkingTable) yield* markingPages(pack.sheets, language);
   }
   yield* sheetPages(pack, { isSingle, language });
   if (withAnswers) yield* answerPages(pack.sheets, language);

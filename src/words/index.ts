@@ -5,3 +5,4 @@ export { amountIn, reasonIn } from './reasons.ts';
 export { sentenceIn, sentenceOf } from './sentences.ts';
 export { ENGLISH as SHELL_WORDS } from './shell-en.ts';
 export type { ShellWords } from './shell-words.ts';
+export { type WeekOfChild, YEAR_WORDS } from './year-en.ts';

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+/** What a person starts. */
 export const PROGRAM = join(ROOT, 'bin', 'samewise.js');
 const BUILT = join(ROOT, 'dist', 'cli', 'samewise.js');
 
@@ -64,7 +65,7 @@ export function emptyFolder(): string {
 }
 
 const LAYERS_BELOW_WEB =
-  /^(base|palette|figures|page|activities|sheets|press|words|cli)\b.*(?<!\.test)\.(ts|js|json)$/;
+  /^(base|languages|palette|figures|page|activities|learner|editing|sheets|by-hand|press|shaping|records|supplies|plan|words|cli)\b.*(?<!\.test)\.(ts|js|json)$/;
 
 function newestIn(folder: string): number {
   const files = readdirSync(folder, { recursive: true, encoding: 'utf8' });

@@ -1,0 +1,133 @@
+// The children of a year: those of a backup file, or those of a list.
+import { accept, type Result, refuse, told } from '../../base/index.ts';
+import type { OwnPicture } from '../../figures/index.ts';
+import {
+  BACKUP_CHARACTERS,
+  type Child,
+  keptPictures,
+  readBackup,
+  viewOf,
+} from '../../records/index.ts';
+import { LONGEST_NAME, MOST_CHILDREN } from '../../sheets/index.ts';
+import { accepted, Refused } from '../failure.ts';
+import { readText } from '../read-text.ts';
+import type { YearChild } from './job.ts';
+
+export interface ChildrenOptions {
+  readonly records?: string;
+  readonly list?: string;
+}
+
+export interface Group {
+  readonly children: readonly YearChild[];
+  readonly pictures: readonly OwnPicture[];
+}
+
+/** UTF-8 takes at most three bytes for a character of JavaScript. */
+const BYTES_A_CHARACTER = 3;
+/** A line of a list: the name and some more. */
+const LIST_CHARACTERS = MOST_CHILDREN * (LONGEST_NAME + 100);
+const LIST = 'list of children';
+
+/** Refuses, besides files that cannot be read, both or neither of them, no children and too many. */
+export function groupOf({ records, list }: ChildrenOptions): Group {
+  if ((records === undefined) === (list === undefined)) {
+    const expected = 'either a backup file (--records backup.json) or a list (--list children.txt)';
+    throw new Refused({ code: 'missing', at: 'year', expected });
+  }
+  const group =
+    records === undefined ? ofList(list ?? '') : ofBackup(accepted(readBackup(backupAt(records))));
+  const got = group.children.length;
+  if (got === 0) {
+    throw new Refused({ code: 'missing', at: records ?? list ?? '', expected: 'children' });
+  }
+  if (got > MOST_CHILDREN) {
+    const unit = told('reasons', 'amount.children');
+    const [at, max] = [records ?? list ?? '', MOST_CHILDREN];
+    throw new Refused({ code: 'too-big', at, got, max, unit });
+  }
+  return group;
+}
+
+function backupAt(path: string): string {
+  return readText(path, 'backup', BACKUP_CHARACTERS * BYTES_A_CHARACTER);
+}
+
+function ofBackup(entries: Parameters<typeof viewOf>[0]): Group {
+  const { children, results } = viewOf(entries);
+  const group = children.map((child) => ({ child, results: results.get(child.id) ?? [] }));
+  return {
+    children: numbered(group),
+    pictures: keptPictures(entries).map(({ picture }) => picture),
+  };
+}
+
+function ofList(path: string): Group {
+  const text = readText(path, LIST, LIST_CHARACTERS * BYTES_A_CHARACTER);
+  return { children: accepted(readList(text)), pictures: [] };
+}
+
+/**
+ * A child a line: its name and, behind a comma, a semicolon or a tab, its month of birth or `step` and a number. Lines
+ * that are empty or begin with `#` say nothing. Refuses, by its line, what is neither.
+ */
+export function readList(text: string): Result<readonly YearChild[]> {
+  const lines = text.replace(/^\ufeff/, '').split(/\r\n|\r|\n/);
+  const read = lines.flatMap((line, index) =>
+    line.trim() === '' || line.startsWith('#') ? [] : [lineOf(line, `${LIST} › line ${index + 1}`)],
+  );
+  const refusals = read.flatMap((each) => (each.ok ? [] : each.refusals));
+  if (refusals.length > 0) return refuse(...refusals);
+  const times = new Map<string, number>();
+  const children = read
+    .flatMap((each) => (each.ok ? [each.value] : []))
+    .map((line) => {
+      const { name, birthMonth, step } = line;
+      const time = (times.get(name) ?? 0) + 1;
+      times.set(name, time);
+      // Of the name alone, so that a child's sheets stay when others come or go.
+      const id = `${time} ${name}`;
+      const child = { id, nickname: name, ...(birthMonth === undefined ? {} : { birthMonth }) };
+      return { child, results: [], ...(step === undefined ? {} : { step }) };
+    });
+  return accept(numbered(children));
+}
+
+interface Line {
+  readonly name: string;
+  readonly birthMonth?: string;
+  readonly step?: number;
+}
+
+const MONTH = /^(19|20)\d\d-(0[1-9]|1[0-2])$/;
+const STEP = /^step\s*(\d{1,2})$/i;
+
+function lineOf(line: string, at: string): Result<Line> {
+  const [, before = line, behind = ''] = /^(.*)[,;\t](.*)$/u.exec(line) ?? [];
+  const [name, fact] = [before.trim(), behind.trim()];
+  if (name === '') return refuse({ code: 'missing', at, expected: 'a name' });
+  if (name.length > LONGEST_NAME) {
+    const unit = told('reasons', 'amount.characters.name');
+    return refuse({ code: 'too-big', at, got: name.length, max: LONGEST_NAME, unit });
+  }
+  const step = Number(STEP.exec(fact)?.[1] ?? 0);
+  if (fact === '') return accept({ name });
+  if (MONTH.test(fact)) return accept({ name, birthMonth: fact });
+  if (step >= 1) return accept({ name, step });
+  const expected =
+    'a name alone, or behind it a month of birth such as 2022-05 or a step such as step 3';
+  return refuse({ code: 'unreadable', at, got: fact, expected });
+}
+
+/** In the order of the group; a name that several have stands on sheets with the number. */
+function numbered(
+  group: readonly (Omit<YearChild, 'onSheet'> & { readonly child: Child })[],
+): readonly YearChild[] {
+  const times = new Map<string, number>();
+  for (const { child } of group) times.set(child.nickname, (times.get(child.nickname) ?? 0) + 1);
+  return group.map((each, place) => {
+    const name = each.child.nickname;
+    const isShared = (times.get(name) ?? 0) > 1;
+    return { ...each, onSheet: { number: place + 1, name, ...(isShared ? { isShared } : {}) } };
+  });
+}

@@ -1,0 +1,67 @@
+// A unit of work: the pack of one child's week, made and proven from its codes and written whole.
+import { correctedPages, type Page } from '../../page/index.ts';
+import { writePdf } from '../../press/index.ts';
+import {
+  type Pack,
+  packFileText,
+  packOfCodes,
+  packPages,
+  type SheetChild,
+} from '../../sheets/index.ts';
+import { accepted } from '../failure.ts';
+import type { Fonts } from '../package-files.ts';
+import { openStaging, type Staging } from '../staging.ts';
+import type { Answer, FileKind, PlannedWeek, YearJob } from './job.ts';
+import { folderOf, weekFileIn } from './places.ts';
+
+/** Refuses what cannot be made or written; then nothing of the week is there. */
+export async function makeWeek(
+  job: YearJob,
+  fonts: Fonts,
+  onSheet: SheetChild,
+  { week, sheets }: PlannedWeek,
+): Promise<Answer> {
+  const plain = accepted(packOfCodes(sheets.map(({ code }) => code)));
+  const pack = { ...plain, sheets: plain.sheets.map((sheet) => ({ ...sheet, child: onSheet })) };
+  const folder = folderOf(job.folder, onSheet);
+  const staging = openStaging();
+  try {
+    for (const kind of job.files) {
+      await writeAs(kind, weekFileIn(folder, week, kind), { job, fonts, pack, staging });
+    }
+    staging.commit();
+    return { kind: 'made' };
+  } finally {
+    staging.abandon();
+  }
+}
+
+interface Written {
+  readonly job: YearJob;
+  readonly fonts: Fonts;
+  readonly pack: Pack;
+  readonly staging: Staging;
+}
+
+function writeAs(kind: FileKind, path: string, { job, fonts, pack, staging }: Written) {
+  switch (kind) {
+    case 'json':
+      return staging.write(path, async (write) => write(Buffer.from(packFileText(pack))));
+    case 'pdf':
+      return staging.write(path, (write) => writePdf(pagesOf(job, pack), fonts, write));
+  }
+}
+
+function pagesOf(job: YearJob, pack: Pack) {
+  const { answers, adultPage, single, language, measuredMm } = job;
+  const pages = packPages(pack, {
+    withAnswers: answers,
+    withAdultPage: adultPage,
+    // One child has nobody to be compared with.
+    withMarkingTable: false,
+    isSingle: single,
+    language,
+  });
+  const scaled: Iterable<Page> = correctedPages(pages.pages, measuredMm);
+  return { ...pages, pages: scaled };
+}
