@@ -1,11 +1,10 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import { ChangeToggle } from './changing/change-toggle.tsx';
-import { ChangingPaper } from './changing/changing-paper.tsx';
-import { ChangingProof } from './changing/changing-proof.tsx';
 import { useChanging } from './changing/use-changing.ts';
 import { Desk } from './desk.tsx';
 import { useHouse } from './house/use-house.ts';
+import { fetchLater, later } from './later.ts';
 import { pagesFrom } from './making/pages.ts';
 import { VIEWS, type View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
@@ -18,6 +17,8 @@ import { Paper } from './table/paper.tsx';
 import { Proof } from './table/proof.tsx';
 import { words } from './words.ts';
 
+const changingParts = later(() => import('./changing/changing-parts.ts'));
+
 export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const pages = useMemo(() => pagesFrom(maker), [maker]);
   const { entries, edit, turn } = useRecipe(pages.askAhead);
@@ -26,6 +27,9 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const [adultPage, setAdultPage] = useKept('adult page in view', readPlace);
   const [leaf, setLeaf] = useKept('page of the sheet in view', readPlace);
   const [isShown, setShown] = useState(false);
+  useEffect(() => {
+    if (isShown) fetchLater();
+  }, [isShown]);
   const house = useHouse(planner, isShown || entries.atHand === true);
   const made = useMemo(() => withStock(entries, house.stock), [entries, house.stock]);
   const isKnown = house.isKnown || entries.atHand !== true;
@@ -40,6 +44,7 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   // A guide and a half-made page show the sheet in another way.
   const canChange = view === 'sheet' && isPrinted(entries);
   const changing = useChanging(maker, entries, sheet, isChanging && canChange, edit);
+  const parts = changingParts.use(isChanging);
   const turnToFirst = useCallback(
     (next: Entries) => {
       setSheet(1);
@@ -69,10 +74,10 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
         >
           {canChange ? <ChangeToggle isOn={isChanging} onChange={setChanging} /> : null}
         </PageBar>
-        {changing && shown ? (
+        {changing && shown && parts ? (
           <>
-            <ChangingPaper shown={shown} changing={changing} maker={maker} />
-            <ChangingProof maker={maker} changing={changing} />
+            <parts.ChangingPaper shown={shown} changing={changing} maker={maker} />
+            <parts.ChangingProof maker={maker} changing={changing} />
           </>
         ) : (
           <>

@@ -1,7 +1,9 @@
 // A pack that is not certain is printed only after a clear yes.
-import { Checkbox } from 'react-aria-components/Checkbox';
+import { later } from '../later.ts';
 import type { ShownDoubt } from '../making/protocol.ts';
 import { words } from './words.ts';
+
+const yes = later(() => import('./print-anyway.tsx'));
 
 export interface PrintDoubtsProps {
   readonly doubts: readonly ShownDoubt[];
@@ -10,14 +12,12 @@ export interface PrintDoubtsProps {
 }
 
 export function PrintDoubts({ doubts, isSure, onChange }: PrintDoubtsProps) {
+  const there = yes.use(doubts.length > 0);
   if (doubts.length === 0) return null;
   return (
     <div className="change-doubts">
       <p className="warning">{words.notSure(doubts)}</p>
-      <Checkbox className="change-yes" isSelected={isSure} onChange={onChange}>
-        <span className="change-tick" aria-hidden="true" />
-        {words.printAnyway}
-      </Checkbox>
+      {there === undefined ? null : <there.PrintAnyway isSure={isSure} onChange={onChange} />}
     </div>
   );
 }
