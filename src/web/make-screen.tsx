@@ -12,9 +12,8 @@ import { useKept } from './offline/kept.ts';
 import { type Entries, isPrinted, withStock } from './recipe/entries.ts';
 import { useRecipe } from './recipe/use-recipe.ts';
 import type { ScreenProps } from './screen-props.ts';
+import { Lying } from './table/lying.tsx';
 import { PageBar } from './table/page-bar.tsx';
-import { Paper } from './table/paper.tsx';
-import { Proof } from './table/proof.tsx';
 import { words } from './words.ts';
 
 const changingParts = later(() => import('./changing/changing-parts.ts'));
@@ -80,10 +79,14 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
             <parts.ChangingProof maker={maker} changing={changing} />
           </>
         ) : (
-          <>
-            <Paper shown={shown} isMaking={isMaking} />
-            <Proof shown={shown} card={card} view={view} isRefused={objections.length > 0} />
-          </>
+          <Lying
+            pages={pages}
+            shown={shown}
+            isMaking={isMaking}
+            card={card}
+            view={view}
+            isRefused={objections.length > 0}
+          />
         )}
       </section>
       <section className="desk" aria-label={words.desk}>
