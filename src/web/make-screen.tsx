@@ -13,7 +13,6 @@ import { type Entries, isPrinted, withStock } from './recipe/entries.ts';
 import { useRecipe } from './recipe/use-recipe.ts';
 import type { ScreenProps } from './screen-props.ts';
 import { Lying } from './table/lying.tsx';
-import { PageBar } from './table/page-bar.tsx';
 import { words } from './words.ts';
 
 const changingParts = later(() => import('./changing/changing-parts.ts'));
@@ -37,13 +36,24 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
     leaf,
   });
   if (shown !== undefined && !isShown) setShown(true);
-  const hasCut = (shown?.toCut.had.length ?? 0) > 0;
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const [isChanging, setChanging] = useKept('changing', readYes);
   // A guide and a half-made page show the sheet in another way.
   const canChange = view === 'sheet' && isPrinted(entries);
   const changing = useChanging(maker, entries, sheet, isChanging && canChange, edit);
   const parts = changingParts.use(isChanging);
+  const toggle = useMemo(
+    () => (canChange ? <ChangeToggle isOn={isChanging} onChange={setChanging} /> : null),
+    [canChange, isChanging, setChanging],
+  );
+  const turnTo = useCallback(
+    (place: number) => {
+      setLeaf(1);
+      if (view === 'adult') setAdultPage(place);
+      else setSheet(place);
+    },
+    [view, setLeaf, setAdultPage, setSheet],
+  );
   const turnToFirst = useCallback(
     (next: Entries) => {
       setSheet(1);
@@ -56,38 +66,25 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   return (
     <main className="make">
       <section className="table" aria-label={words.table}>
-        <PageBar
-          view={view === 'cut' && !hasCut ? 'sheet' : view}
-          hasCut={hasCut}
-          place={shown?.place ?? 1}
-          places={shown?.places ?? 1}
+        <Lying
+          pages={pages}
+          shown={shown}
+          isMaking={isMaking}
+          card={card}
+          view={view}
+          isRefused={objections.length > 0}
           onView={setView}
-          onPlace={(place) => {
-            setLeaf(1);
-            if (view === 'adult') setAdultPage(place);
-            else setSheet(place);
-          }}
-          leaf={shown?.leaf ?? 1}
-          leaves={shown?.leaves ?? 1}
+          onPlace={turnTo}
           onLeaf={setLeaf}
+          toggle={toggle}
         >
-          {canChange ? <ChangeToggle isOn={isChanging} onChange={setChanging} /> : null}
-        </PageBar>
-        {changing && shown && parts ? (
-          <>
-            <parts.ChangingPaper shown={shown} changing={changing} maker={maker} />
-            <parts.ChangingProof maker={maker} changing={changing} />
-          </>
-        ) : (
-          <Lying
-            pages={pages}
-            shown={shown}
-            isMaking={isMaking}
-            card={card}
-            view={view}
-            isRefused={objections.length > 0}
-          />
-        )}
+          {changing && shown && parts ? (
+            <>
+              <parts.ChangingPaper shown={shown} changing={changing} maker={maker} />
+              <parts.ChangingProof maker={maker} changing={changing} />
+            </>
+          ) : null}
+        </Lying>
       </section>
       <section className="desk" aria-label={words.desk}>
         {catalogue === undefined ? null : (
