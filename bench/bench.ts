@@ -11,6 +11,7 @@ import type { Page } from '../src/page/index.ts';
 import { svgOf, writePdf } from '../src/press/index.ts';
 import { makePack, readRecipe, sheetPage } from '../src/sheets/index.ts';
 import { measureAgainstASolver } from './against-a-solver.ts';
+import { measureLongTasks } from './long-tasks.ts';
 import { measureRedraw } from './redraw.ts';
 import { measureSizes } from './sizes.ts';
 
@@ -28,6 +29,7 @@ export async function main(): Promise<void> {
   await measurePages();
   measureSizes();
   await measureRedraw();
+  await measureLongTasks();
 }
 
 /** Seconds that `work` takes: the median of the rounds after one that does not count. */

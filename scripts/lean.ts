@@ -88,7 +88,8 @@ export function spokenParts(): Plugin {
   };
 }
 
-function parsedCatalogue(catalogue: Catalogue) {
+/** Of a catalogue, as the built app has it. */
+export function parsedCatalogue(catalogue: Catalogue) {
   const each = <T, R>(all: Readonly<Record<string, T>>, make: (one: T) => R) =>
     Object.fromEntries(Object.entries(all).map(([name, one]) => [name, make(one)]));
   const parsed = (text: string) => (text.includes('{') ? partsOf(text) : text);
