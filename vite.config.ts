@@ -2,6 +2,7 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { installable } from './scripts/installable.ts';
+import { parsedEnglish, parsedMessages, spokenParts } from './scripts/lean.ts';
 
 /** What shapes words asks for a module of Node's, only where it runs in Node: nothing to bundle. */
 const nodeOnly: Plugin = {
@@ -30,10 +31,10 @@ const noTextRun: Plugin = {
 
 export default defineConfig({
   base: './',
-  plugins: [noTextRun, react(), installable()],
+  plugins: [noTextRun, parsedMessages(), react(), parsedEnglish(), spokenParts(), installable()],
   worker: {
     format: 'es',
-    plugins: () => [nodeOnly, noTextRun],
+    plugins: () => [nodeOnly, noTextRun, parsedMessages(), parsedEnglish()],
     rolldownOptions: {
       // The worker that draws on the screen takes nothing from the PDF library, so it must not carry it.
       treeshake: {

@@ -4,6 +4,7 @@ import { cpus } from 'node:os';
 import { ACTIVITY_IDS, activityOf } from '../src/activities/index.ts';
 import { randomFrom } from '../src/base/index.ts';
 import { measureAgainstASolver } from './against-a-solver.ts';
+import { measureLongTasks } from './long-tasks.ts';
 import { measurePress } from './press.ts';
 import { measureRedraw } from './redraw.ts';
 import { measureSizes } from './sizes.ts';
@@ -18,6 +19,7 @@ export async function main(): Promise<void> {
   await measurePress();
   measureSizes();
   await measureRedraw();
+  await measureLongTasks();
 }
 
 /** For each activity the median task over its whole ladder, against hashing one mebibyte in the same run. */

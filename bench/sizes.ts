@@ -15,23 +15,33 @@ interface Size {
 /** Sizes in KiB as they are and packed with gzip, of the build of the present sources. */
 export function measureSizes(): void {
   if (!buildWeb()) throw new Error('the app could not be built');
-  const page = readFileSync(join(WEB_FOLDER, 'index.html'), 'utf8');
-  const ofFirstScreen = [...page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.(?:js|css))"/g)].map(
-    ([, name = '']) => name,
-  );
   const assets = readdirSync(join(WEB_FOLDER, 'assets')).map((name) => `assets/${name}`);
-  const worker = (kind: string) =>
-    assets.filter((name) => name.startsWith(`assets/${kind}.worker`));
+  const named = (start: string) => assets.filter((name) => name.startsWith(`assets/${start}`));
   console.log('\nsizes of the app in KiB (packed with gzip)');
-  tell('scripts of the first screen', ofScripts(ofFirstScreen));
-  tell('styles of the first screen', ofStyles(ofFirstScreen));
-  tell('the worker that makes the sheets', worker('make'));
+  tell('scripts of the first screen', filesOfFirstScreen('js'));
+  tell('styles of the first screen', filesOfFirstScreen('css'));
+  tell('the worker that makes the sheets', withImports(named('make.worker')));
   tell('the service worker', ['sw.js']);
   tell('all that is stored for visits without a network', [...assets, 'index.html', MANIFEST]);
 }
 
-const ofScripts = (names: readonly string[]) => names.filter((name) => name.endsWith('.js'));
-const ofStyles = (names: readonly string[]) => names.filter((name) => name.endsWith('.css'));
+/** What the page itself names, of the app that is built. */
+export function filesOfFirstScreen(ending: 'js' | 'css'): readonly string[] {
+  const page = readFileSync(join(WEB_FOLDER, 'index.html'), 'utf8');
+  const named = page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.(\w+))"/g);
+  return [...named].flatMap(([, name = '', kind]) => (kind === ending ? [name] : []));
+}
+
+/** With all that they import before they begin. */
+function withImports(names: readonly string[]): readonly string[] {
+  const all = new Set(names);
+  for (const name of all) {
+    const code = readFileSync(join(WEB_FOLDER, name), 'utf8');
+    for (const [, imported] of code.matchAll(/\bfrom"\.\/([^"]+\.js)"/g))
+      all.add(`assets/${imported}`);
+  }
+  return [...all];
+}
 
 function tell(what: string, names: readonly string[]): void {
   const { plain, packed } = sizeOf(names);
@@ -39,7 +49,8 @@ function tell(what: string, names: readonly string[]): void {
   console.log(`  ${what}: ${inKib(plain)} (${inKib(packed)}), ${files}`);
 }
 
-function sizeOf(names: readonly string[]): Size {
+/** Of files of the app that is built, in bytes. */
+export function sizeOf(names: readonly string[]): Size {
   const contents = names.map((name) => readFileSync(join(WEB_FOLDER, name)));
   const sum = (sizes: readonly number[]) => sizes.reduce((one, other) => one + other, 0);
   return {

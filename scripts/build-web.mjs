@@ -12,6 +12,7 @@ const SOURCES = [
   'index.html',
   'vite.config.ts',
   'scripts/installable.ts',
+  'scripts/lean.ts',
   'package-lock.json',
 ];
 

@@ -7,4 +7,11 @@ export {
   registerCatalogue,
 } from './catalogues.ts';
 export { isLanguage, LANGUAGES, type Language } from './language.ts';
-export { inEachLanguage, type Messages, type Say, sayIn, type Values } from './say.ts';
+export {
+  hasPlaces,
+  inEachLanguage,
+  type Messages,
+  type Say,
+  sayIn,
+  type Values,
+} from './say.ts';

@@ -6,6 +6,16 @@ import { LANGUAGES, type Language } from './language.ts';
 /** English messages by key, the pattern of all others: `steps.1`, `say.which`. */
 export type Messages = Readonly<Record<string, string>>;
 
+/** A message as it is written or, as the built app has it where there are places to fill, once it is parsed. */
+type Message = ConstructorParameters<typeof IntlMessageFormat>[0];
+
+/** Whether there are places to be filled in a message. */
+export function hasPlaces(
+  message: Message,
+): message is Exclude<Message, string> | `${string}{${string}` {
+  return typeof message !== 'string' || message.includes('{');
+}
+
 /** What stands in a message's places; numbers choose its plural forms. */
 export type Values = Readonly<Record<string, string | number>>;
 
@@ -31,7 +41,7 @@ export function sayIn<const M extends Messages>(
 ): Say<M> {
   const own: Messages = catalogueOf(language)[space] ?? {};
   const known = new Map<string, IntlMessageFormat>();
-  const formatOf = (key: string, message: string, locale: Language) => {
+  const formatOf = (key: string, message: Message, locale: Language) => {
     const before = known.get(key);
     if (before) return before;
     const format = new IntlMessageFormat(message, `${locale}${LATIN_DIGITS}`);
@@ -39,9 +49,9 @@ export function sayIn<const M extends Messages>(
     return format;
   };
   const say = (key: keyof M & string, values: Values = {}): string => {
-    const message = own[key] ?? english[key];
+    const message: Message | undefined = own[key] ?? english[key];
     if (message === undefined) throw new Error(`${space}: no message ${key}`);
-    if (!message.includes('{')) return message;
+    if (!hasPlaces(message)) return message;
     const locale = own[key] === undefined ? 'en' : language;
     return String(formatOf(key, message, locale).format({ ...values }));
   };

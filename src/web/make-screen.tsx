@@ -1,12 +1,11 @@
 // The screen on which sheets are made: the page on its table, and the recipe beside it.
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import { useGroup } from './actions/use-group.ts';
 import { ChangeToggle } from './changing/change-toggle.tsx';
-import { ChangingPaper } from './changing/changing-paper.tsx';
-import { ChangingProof } from './changing/changing-proof.tsx';
 import { useChanging } from './changing/use-changing.ts';
 import { Desk } from './desk.tsx';
 import { useHouse } from './house/use-house.ts';
+import { fetchLater, later } from './later.ts';
 import { pagesFrom } from './making/pages.ts';
 import { VIEWS, type View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
@@ -14,10 +13,10 @@ import { useKept } from './offline/kept.ts';
 import { type Entries, isPrinted, withStock } from './recipe/entries.ts';
 import { useRecipe } from './recipe/use-recipe.ts';
 import type { ScreenProps } from './screen-props.ts';
-import { PageBar } from './table/page-bar.tsx';
-import { Paper } from './table/paper.tsx';
-import { Proof } from './table/proof.tsx';
+import { Lying } from './table/lying.tsx';
 import { words } from './words.ts';
+
+const changingParts = later(() => import('./changing/changing-parts.ts'));
 
 export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const pages = useMemo(() => pagesFrom(maker), [maker]);
@@ -27,6 +26,9 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const [adultPage, setAdultPage] = useKept('adult page in view', readPlace);
   const [leaf, setLeaf] = useKept('page of the sheet in view', readPlace);
   const [isShown, setShown] = useState(false);
+  useEffect(() => {
+    if (isShown) fetchLater();
+  }, [isShown]);
   const house = useHouse(planner, isShown || entries.atHand === true);
   const made = useMemo(() => withStock(entries, house.stock), [entries, house.stock]);
   const group = useGroup(entries);
@@ -39,7 +41,6 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
     group.rested,
   );
   if (shown !== undefined && !isShown) setShown(true);
-  const hasCut = (shown?.toCut.had.length ?? 0) > 0;
   const card = catalogue?.activities.find(({ id }) => id === shown?.activity);
   const [isChanging, setChanging] = useKept('changing', readYes);
   // A guide and a half-made page show the sheet in another way.
@@ -52,6 +53,19 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   );
   // Only a sheet that was changed by hand can be in doubt.
   const isSettled = entries.changed === undefined || (!isMaking && group.rested === group.group);
+  const parts = changingParts.use(isChanging);
+  const toggle = useMemo(
+    () => (canChange ? <ChangeToggle isOn={isChanging} onChange={setChanging} /> : null),
+    [canChange, isChanging, setChanging],
+  );
+  const turnTo = useCallback(
+    (place: number) => {
+      setLeaf(1);
+      if (view === 'adult') setAdultPage(place);
+      else setSheet(place);
+    },
+    [view, setLeaf, setAdultPage, setSheet],
+  );
   const turnToFirst = useCallback(
     (next: Entries) => {
       setSheet(1);
@@ -64,35 +78,25 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   return (
     <main className="make">
       <section className="table" aria-label={words.table}>
-        <PageBar
-          view={view === 'cut' && !hasCut ? 'sheet' : view}
-          hasCut={hasCut}
-          child={shown?.child}
-          place={shown?.place ?? 1}
-          places={shown?.places ?? 1}
+        <Lying
+          pages={pages}
+          shown={shown}
+          isMaking={isMaking}
+          card={card}
+          view={view}
+          isRefused={objections.length > 0}
           onView={setView}
-          onPlace={(place) => {
-            setLeaf(1);
-            if (view === 'adult') setAdultPage(place);
-            else setSheet(place);
-          }}
-          leaf={shown?.leaf ?? 1}
-          leaves={shown?.leaves ?? 1}
+          onPlace={turnTo}
           onLeaf={setLeaf}
+          toggle={toggle}
         >
-          {canChange ? <ChangeToggle isOn={isChanging} onChange={setChanging} /> : null}
-        </PageBar>
-        {changing && shown ? (
-          <>
-            <ChangingPaper shown={shown} changing={changing} maker={maker} />
-            <ChangingProof maker={maker} changing={changing} />
-          </>
-        ) : (
-          <>
-            <Paper shown={shown} isMaking={isMaking} />
-            <Proof shown={shown} card={card} view={view} isRefused={objections.length > 0} />
-          </>
-        )}
+          {changing && shown && parts ? (
+            <>
+              <parts.ChangingPaper shown={shown} changing={changing} maker={maker} />
+              <parts.ChangingProof maker={maker} changing={changing} />
+            </>
+          ) : null}
+        </Lying>
       </section>
       <section className="desk" aria-label={words.desk}>
         {catalogue === undefined ? null : (

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, type Plugin } from 'vite';
+import { parsedCatalogue } from '../../scripts/lean.ts';
 import type { Catalogue } from '../../src/languages/index.ts';
 
 export const LEFT_TO_RIGHT = 'en-XA';
@@ -35,7 +36,7 @@ export async function bracketed(): Promise<Catalogue> {
 /** Builds the app so that it speaks the invented languages beside its own, and gives the folder. */
 export async function builtWithInvented(): Promise<string> {
   const outDir = join(tmpdir(), `samewise-languages-${process.pid}`);
-  const catalogue = JSON.stringify(await bracketed());
+  const catalogue = JSON.stringify(parsedCatalogue(await bracketed()));
   const before = process.env.NODE_ENV;
   // A test runner's own would make a build for developers.
   process.env.NODE_ENV = 'production';

@@ -1,19 +1,13 @@
-// A small form that makes the sheet of a typed code again; a code that cannot be read stays to be mended.
-import { memo, useState } from 'react';
+// Makes the sheet of a typed code again; the form for it is fetched apart.
+import { memo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
-import { Dialog, DialogTrigger } from 'react-aria-components/Dialog';
-import { FieldError } from 'react-aria-components/FieldError';
-import { Form } from 'react-aria-components/Form';
-import { Heading } from 'react-aria-components/Heading';
-import { Input } from 'react-aria-components/Input';
-import { Label } from 'react-aria-components/Label';
-import { Popover } from 'react-aria-components/Popover';
-import { Text } from 'react-aria-components/Text';
-import { TextField } from 'react-aria-components/TextField';
+import { later } from '../later.ts';
 import type { Maker } from '../making/maker.ts';
 import { readText, useKept } from '../offline/kept.ts';
 import type { Entries } from '../recipe/entries.ts';
 import { words } from '../words.ts';
+
+const form = later(() => import('./code-form.tsx'));
 
 export interface OpenByCodeProps {
   readonly maker: Maker;
@@ -24,7 +18,10 @@ export interface OpenByCodeProps {
 export const OpenByCode = memo(({ maker, onOpen }: OpenByCodeProps) => {
   const [code, setCode] = useKept('code to open', readText);
   const [objection, setObjection] = useState<string>();
-  const open = async (close: () => void) => {
+  const [isOpen, setOpen] = useState(false);
+  const trigger = useRef<HTMLButtonElement>(null);
+  const there = form.use(isOpen);
+  const open = async () => {
     const reply = await maker.ask('open', { code });
     if (!reply.ok) {
       setObjection(reply.objections.map(({ sentence }) => sentence).join(' '));
@@ -32,52 +29,31 @@ export const OpenByCode = memo(({ maker, onOpen }: OpenByCodeProps) => {
     }
     setCode('');
     setObjection(undefined);
-    close();
+    setOpen(false);
     onOpen(reply.value);
   };
   return (
-    <DialogTrigger>
-      <Button className="quiet">{words.openByCode}</Button>
-      <Popover className="drawer" placement="top start">
-        <Dialog className="code-form">
-          {({ close }) => (
-            <Form
-              validationBehavior="aria"
-              onSubmit={(event) => {
-                event.preventDefault();
-                void open(close);
-              }}
-            >
-              <Heading slot="title" className="code-title">
-                {words.openByCode}
-              </Heading>
-              <TextField
-                autoFocus
-                autoComplete="off"
-                spellCheck="false"
-                value={code}
-                isInvalid={objection !== undefined}
-                onChange={setCode}
-              >
-                <Label>{words.codeField}</Label>
-                <Input className="code-input" />
-                <Text slot="description" className="help">
-                  {words.codeHelp}
-                </Text>
-                <FieldError className="objection">{objection}</FieldError>
-              </TextField>
-              <div className="row">
-                <Button type="submit" className="plain">
-                  {words.open}
-                </Button>
-                <Button className="quiet" onPress={close}>
-                  {words.cancel}
-                </Button>
-              </div>
-            </Form>
-          )}
-        </Dialog>
-      </Popover>
-    </DialogTrigger>
+    <>
+      <Button
+        ref={trigger}
+        className="quiet"
+        aria-haspopup="dialog"
+        aria-expanded={isOpen}
+        onPress={() => setOpen(true)}
+      >
+        {words.openByCode}
+      </Button>
+      {there === undefined ? null : (
+        <there.CodeForm
+          trigger={trigger}
+          isOpen={isOpen}
+          onOpenChange={setOpen}
+          code={code}
+          onChange={setCode}
+          objection={objection}
+          onDone={() => void open()}
+        />
+      )}
+    </>
   );
 });

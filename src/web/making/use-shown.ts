@@ -1,5 +1,6 @@
 // The page for the present recipe: the last one that could be made stays while another is refused or on its way.
-import { useEffect, useState } from 'react';
+import { startTransition, useEffect, useState } from 'react';
+import { flushSync } from 'react-dom';
 import type { Language } from '../../languages/index.ts';
 import type { Entries } from '../recipe/entries.ts';
 import type { Maker } from './maker.ts';
@@ -31,7 +32,11 @@ export function useShown(
 ): ShownState {
   const [told, setTold] = useState<Told>({ objections: [] });
   useEffect(
-    () => pages.onReply((asked, reply) => setTold((last) => afterReply(last, asked, reply))),
+    () =>
+      pages.onReply((asked, reply) => {
+        // The page itself is drawn first, by `useShownFirst`.
+        afterFrame(() => startTransition(() => setTold((last) => afterReply(last, asked, reply))));
+      }),
     [pages],
   );
   useEffect(() => {
@@ -43,6 +48,25 @@ export function useShown(
     objections,
     isMaking: entries === undefined || !isSamePage(asked, { entries, view, wanted, leaf, group }),
   };
+}
+
+/** The page of the last reply, drawn in the very task in which it comes; `shown` until there was one. */
+export function useShownFirst(pages: Pages, shown: Shown | undefined): Shown | undefined {
+  const [first, setFirst] = useState<Shown>();
+  useEffect(
+    () =>
+      pages.onReply((_asked, reply) => {
+        if (reply.ok) flushSync(() => setFirst(reply.value));
+      }),
+    [pages],
+  );
+  return first ?? shown;
+}
+
+/** Once the frame that comes next is drawn; at once where nobody sees any. */
+function afterFrame(then: () => void): void {
+  if (document.hidden) then();
+  else requestAnimationFrame(() => setTimeout(then));
 }
 
 function afterReply(last: Told, asked: PageAsked, reply: Reply<Shown>): Told {

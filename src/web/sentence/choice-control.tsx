@@ -1,15 +1,11 @@
-// A choice inside a sentence: reads as bold words, opens as a list.
-import { Button } from 'react-aria-components/Button';
-import { FieldError } from 'react-aria-components/FieldError';
-import { ListBox, ListBoxItem } from 'react-aria-components/ListBox';
-import { Popover } from 'react-aria-components/Popover';
-import { Select, SelectValue } from 'react-aria-components/Select';
+// A choice inside a sentence: reads as bold words, opens as a list, which is fetched apart.
+import { useId, useRef, useState } from 'react';
+import { Button, type ButtonProps } from 'react-aria-components/Button';
+import { later } from '../later.ts';
+import type { Choice } from './choice.ts';
+import { choiceByKey } from './choice-by-key.ts';
 
-export interface Choice {
-  readonly value: string;
-  readonly name: string;
-  readonly note?: string;
-}
+const list = later(() => import('./choice-list.tsx'));
 
 export interface ChoiceControlProps {
   readonly label: string;
@@ -20,37 +16,86 @@ export interface ChoiceControlProps {
 }
 
 export function ChoiceControl({ label, value, choices, objection, onChange }: ChoiceControlProps) {
+  const id = useId();
+  const trigger = useRef<HTMLButtonElement>(null);
+  // The list is made ready as soon as it is likely to be opened.
+  const [isNear, setNear] = useState(false);
+  const [isOpen, setOpen] = useState(false);
+  const there = list.use(isNear || isOpen);
+  const choose = (next: string) => {
+    if (next !== value) onChange(next);
+  };
+  const open = () => {
+    // Where the focus returns to.
+    trigger.current?.focus({ preventScroll: true });
+    setOpen(true);
+  };
+  const near = () => setNear(true);
+  const [labelledBy, describedBy] = [`${id}-value ${id}`, `${id}-objection`];
   return (
-    <Select
-      aria-label={label}
-      className="control"
-      value={value}
-      placeholder={value}
-      isInvalid={objection !== undefined}
-      validationBehavior="aria"
-      onChange={(chosen) => {
-        if (chosen !== null && chosen !== value) onChange(String(chosen));
-      }}
-    >
-      <Button className="blank">
-        <SelectValue>
-          {({ defaultChildren, selectedText }) => selectedText ?? defaultChildren}
-        </SelectValue>
+    <div className="control">
+      <Button
+        ref={trigger}
+        id={id}
+        className="blank"
+        aria-label={label}
+        aria-labelledby={labelledBy}
+        aria-haspopup="listbox"
+        aria-expanded={isOpen}
+        {...(objection === undefined ? {} : { 'aria-describedby': describedBy })}
+        onHoverStart={near}
+        onFocus={near}
+        {...pressesThatOpen(open)}
+        onKeyDown={(event) => {
+          const next = hasModifier(event) ? undefined : choiceByKey(event.key, value, choices);
+          if (next !== undefined) choose(next);
+          else if (event.key === 'ArrowDown' || event.key === 'ArrowUp') open();
+          else return event.continuePropagation();
+          event.preventDefault();
+        }}
+      >
+        <span id={`${id}-value`}>
+          {choices.find((choice) => choice.value === value)?.name ?? value}
+        </span>
       </Button>
-      <FieldError className="objection">{objection}</FieldError>
-      <Popover className="drawer" placement="bottom start">
-        <ListBox
-          className="list"
-          items={choices.map((choice) => ({ ...choice, id: choice.value }))}
-        >
-          {({ id, name, note }) => (
-            <ListBoxItem id={id} textValue={name} className="item">
-              <span className="item-name">{name}</span>
-              {note === undefined ? null : <span className="item-note">{note}</span>}
-            </ListBoxItem>
-          )}
-        </ListBox>
-      </Popover>
-    </Select>
+      {objection === undefined ? null : (
+        <span id={describedBy} className="objection">
+          {objection}
+        </span>
+      )}
+      {there && (isNear || isOpen) ? (
+        <there.ChoiceList
+          trigger={trigger}
+          labelledBy={labelledBy}
+          value={value}
+          choices={choices}
+          isOpen={isOpen}
+          onOpenChange={setOpen}
+          onChoose={choose}
+        />
+      ) : null}
+    </div>
   );
+}
+
+/** A mouse opens as it goes down, so that one movement leads to the choice; a finger may have begun to scroll. */
+function pressesThatOpen(open: () => void): Pick<ButtonProps, 'onPressStart' | 'onPress'> {
+  return {
+    onPressStart: ({ pointerType }) => {
+      if (pointerType !== 'touch' && pointerType !== 'keyboard') open();
+    },
+    onPress: ({ pointerType }) => {
+      if (pointerType === 'touch' || pointerType === 'keyboard') open();
+    },
+  };
+}
+
+interface Modified {
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+  readonly altKey: boolean;
+}
+
+function hasModifier({ ctrlKey, metaKey, altKey }: Modified): boolean {
+  return ctrlKey || metaKey || altKey;
 }

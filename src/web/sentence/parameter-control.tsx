@@ -4,7 +4,7 @@ import type { Value } from '../../activities/index.ts';
 import type { ParameterCard } from '../making/protocol.ts';
 import { withChange } from '../recipe/entries.ts';
 import type { Edit } from '../recipe/use-recipe.ts';
-import { ChoiceControl } from './choice-control.tsx';
+import { ChoiceParameter } from './choice-parameter.tsx';
 import { NumberControl } from './number-control.tsx';
 import { YesNoControl } from './yes-no-control.tsx';
 
@@ -41,14 +41,6 @@ export const ParameterControl = memo((props: ParameterControlProps) => {
         />
       );
     case 'choice':
-      return (
-        <ChoiceControl
-          label={label}
-          value={String(value)}
-          choices={spec.values.map((name) => ({ value: name, name: choices[name] ?? name }))}
-          objection={objection}
-          onChange={onChange}
-        />
-      );
+      return <ChoiceParameter {...props} spec={spec} />;
   }
 });

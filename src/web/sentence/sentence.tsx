@@ -1,15 +1,22 @@
 // The recipe as one sentence whose bold words are its controls.
 import type { ReactNode } from 'react';
 import { Pieces } from '../speaking/pieces-shown.tsx';
-import { words } from '../words.ts';
-import { parameterControl } from './parameter-controls.tsx';
+import { SENTENCE_PARAMETERS, words } from '../words.ts';
+import { ChoiceParameter } from './choice-parameter.tsx';
 import { type ControlsProps, shellControls } from './shell-controls.tsx';
 
 export function Sentence(props: ControlsProps) {
   const controls: Readonly<Record<string, ReactNode>> = {
     ...shellControls(props),
     ...Object.fromEntries(
-      props.card.parameters.map((card) => [card.name, parameterControl(props, card)]),
+      props.card.parameters.flatMap((card) => {
+        const { name, spec } = card;
+        if (!IN_THE_SENTENCE.includes(name) || spec.kind !== 'choice') return [];
+        const value = props.entries.changes[name] ?? props.inForce[name] ?? '';
+        const objection = props.objectionTo(name);
+        const { edit } = props;
+        return [[name, <ChoiceParameter key={name} {...{ card, spec, value, objection, edit }} />]];
+      }),
     ),
   };
   return (
@@ -19,3 +26,5 @@ export function Sentence(props: ControlsProps) {
     </div>
   );
 }
+
+const IN_THE_SENTENCE: readonly string[] = SENTENCE_PARAMETERS;

@@ -5,7 +5,8 @@ import type { ActivityCard, Catalogue } from '../making/protocol.ts';
 import { atActivity, atStep, type Entries, onPaper } from '../recipe/entries.ts';
 import type { Edit } from '../recipe/use-recipe.ts';
 import { capital, type ShellControl, words } from '../words.ts';
-import { type Choice, ChoiceControl } from './choice-control.tsx';
+import type { Choice } from './choice.ts';
+import { ChoiceControl } from './choice-control.tsx';
 import { NumberControl } from './number-control.tsx';
 
 export interface ControlsProps {

@@ -1,5 +1,6 @@
 // Words of a part of the app, said in the language of the moment.
 import {
+  hasPlaces,
   inEachLanguage,
   type Language,
   type Messages,
@@ -56,7 +57,9 @@ export function spoken<const M extends Messages, W extends object>(
 
 function tellingIn<M extends Messages>(language: Language, space: string, messages: M): Telling<M> {
   const say: Say<M> = sayIn<M>(language, space, messages);
-  const plainNames = Object.keys(messages).filter((key) => !messages[key]?.includes('{'));
+  const plainNames = Object.entries(messages).flatMap(([key, message]) =>
+    hasPlaces(message) ? [] : [key],
+  );
   const under = (prefix: string) => {
     const names = plainNames.flatMap((key) =>
       key.startsWith(prefix) && !key.includes('.', prefix.length) ? [key.slice(prefix.length)] : [],

@@ -1,5 +1,5 @@
 // Which page lies on the table: sheet, what is cut out of it, answers or the adult's page, and which of them.
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
@@ -21,11 +21,12 @@ export interface PageBarProps {
   readonly leaves: number;
   readonly onLeaf: (leaf: number) => void;
   /** What else can be done with the page. */
-  readonly children?: ReactNode;
+  readonly toggle: ReactNode;
 }
 
-export function PageBar(props: PageBarProps) {
-  const { view, place, places, hasCut, onView, onPlace, child, leaf, leaves, onLeaf, children } =
+/** Drawn anew only when it is to show something else. */
+export const PageBar = memo((props: PageBarProps) => {
+  const { view, place, places, hasCut, onView, onPlace, child, leaf, leaves, onLeaf, toggle } =
     props;
   const views = VIEWS.filter((name) => name !== 'cut' || hasCut);
   const names = view === 'adult' ? words.turnAdultPage : words.turnSheet;
@@ -63,10 +64,10 @@ export function PageBar(props: PageBarProps) {
       {leaves > 1 && view !== 'adult' ? (
         <Pager names={words.turnLeaf} place={leaf} places={leaves} onPlace={onLeaf} />
       ) : null}
-      {children}
+      {toggle}
     </div>
   );
-}
+});
 
 interface PagerProps extends Pick<PageBarProps, 'place' | 'places' | 'onPlace'> {
   readonly names: {
