@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { EDITING_WORDS } from '../../src/editing/index.ts';
 import { PLACE_NAMES, type PlaceName } from '../../src/web/place-names.ts';
-import { DESKTOP, drawn, PHONE, startApp } from './app.ts';
+import { DESKTOP, drawn, drawnAnew, PHONE, startApp } from './app.ts';
 import { NICKNAME } from './growth-records.ts';
 import { builtWithInvented, LEFT_TO_RIGHT, RIGHT_TO_LEFT } from './invented-languages.ts';
 import { keptEntries } from './kept-entries.ts';
@@ -73,10 +73,11 @@ test('the browser’s own wish is followed where nothing was chosen', async () =
 
 test('changing the language on Make keeps the recipe and half-typed names, and the focus', async () => {
   const page = await app.open('seed=7&step=5');
-  const before = await drawn(page);
+  const forNobody = await drawn(page);
   const address = page.url();
   await page.getByRole('button', { name: 'For a group' }).click();
   await page.getByRole('textbox', { name: 'Names, one a line' }).fill('Fern\nWr');
+  const before = await drawnAnew(page, forNobody);
   await page.locator('.language select').focus();
   await choose(page, LEFT_TO_RIGHT);
   const names = page.getByRole('textbox', { name: '⟦Names, one a line⟧' });
