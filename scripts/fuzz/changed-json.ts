@@ -93,7 +93,8 @@ function apply(root: Holder, change: Change): void {
   const now = holder[key];
   switch (change.kind) {
     case 'value':
-      put(holder, key, change.value);
+      // A copy: what is put in twice must not hold itself after the next change.
+      put(holder, key, structuredClone(change.value));
       return;
     case 'number': {
       const numbers = spots.filter((spot) => typeof spot.holder[spot.key] === 'number');
@@ -108,7 +109,9 @@ function apply(root: Holder, change: Change): void {
       return;
     }
     case 'field':
-      if (typeof now === 'object' && now !== null) put(now as Holder, change.key, change.value);
+      if (typeof now === 'object' && now !== null) {
+        put(now as Holder, change.key, structuredClone(change.value));
+      }
       return;
     case 'without':
       if (Array.isArray(holder)) holder.splice(Number(key), 1);
