@@ -10,7 +10,7 @@ import { type PackOptions, runPack } from './pack-command.ts';
 import { packageVersion } from './package-files.ts';
 import { type RulerOptions, runRuler } from './ruler-command.ts';
 import { runSchema } from './schema-command.ts';
-import { tell } from './terminal.ts';
+import { print, tell } from './terminal.ts';
 import type { YearOptions } from './year/command.ts';
 
 /** Something could not be done as asked. */
@@ -49,7 +49,11 @@ export function programOf(setExitCode: (code: number) => void): Command {
     .version(packageVersion())
     .addHelpText('after', words.examples)
     .exitOverride()
-    .configureOutput({ outputError: (message, write) => write(asSentence(message)) });
+    .configureOutput({
+      writeOut: print,
+      writeErr: (text) => tell(text.trimEnd()),
+      outputError: (message) => tell(asSentence(message)),
+    });
   addPack(program);
   addYear(program, setExitCode);
   addCheck(program, setExitCode);
@@ -63,7 +67,7 @@ export function programOf(setExitCode: (code: number) => void): Command {
 /** Commander's own complaints in the form of ours. */
 function asSentence(message: string): string {
   const [, words = message] = /^error: (.*)/s.exec(message) ?? [];
-  return `samewise: ${words.trim().replace(/\n/g, ' ')}\n`;
+  return `samewise: ${words.trim().replace(/\n/g, ' ')}`;
 }
 
 function addPack(program: Command): void {
