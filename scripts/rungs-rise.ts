@@ -19,10 +19,14 @@ export function main([seeds = String(USUAL_SEEDS), ...names]: readonly string[])
       const means = meansOf(activity, rungs.value, Number(seeds), STYLE);
       const place = placeThatFails(means, LEAST_RISE);
       failures += place === 0 ? 0 : 1;
-      const verdict = place === 0 ? '' : `  FALLS at place ${place}`;
+      const verdict = place === 0 ? '' : `  rung ${place} is NOT HARDER than rung ${place - 1}`;
       console.log(`${id.padEnd(18)} ${each.padEnd(24)} ${means.join(' ')}${verdict}`);
     }
   }
-  console.log(failures === 0 ? '\nevery rung rises' : `\n${failures} ladders do not rise`);
+  console.log(
+    failures === 0
+      ? '\nevery rung rises'
+      : `\n${failures} ladders do not rise: what a rung changes is no feature of its tasks, or too little of one`,
+  );
   process.exitCode = failures === 0 ? 0 : 1;
 }

@@ -10,5 +10,6 @@ export * from './parameters.ts';
 export type { Piece } from './pieces.ts';
 export * from './registry.ts';
 export { SKILLS, type Skill } from './skills.ts';
+export { STICKERS_SOLD_MM } from './sticker-sizes.ts';
 export { faultIn, sayTold } from './told-in.ts';
 export { capitalised } from './wording.ts';

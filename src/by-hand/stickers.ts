@@ -1,11 +1,11 @@
 // Which figures are stuck on instead of drawn, and with how large a sticker.
+import { STICKERS_SOLD_MM } from '../activities/index.ts';
 import type { Bounds } from '../base/index.ts';
 import { formOf } from '../figures/index.ts';
 import type { ColourName } from '../palette/index.ts';
 import type { Piece } from './piece.ts';
 
-/** Diameters in mm of dot stickers that are sold; common practice, no source. */
-const SOLD_MM = [8, 10, 13, 16, 19, 25];
+const SOLD_MM = STICKERS_SOLD_MM.map(Number);
 /** A dot that is printed by less than this smaller takes the sticker all the same, in mm. */
 const NEARLY_MM = 0.5;
 /** Stickers that can be asked for, in mm: what a child can hold, what fits a page. */

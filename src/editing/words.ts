@@ -9,7 +9,6 @@ const MOST_TOLD = 3;
 
 const SAYS = inEachLanguage((language) => sayIn(language, 'editing', MESSAGES));
 export const EDITING_WORDS = inEachLanguage(wordsIn);
-export type EditingWords = ReturnType<typeof wordsIn>;
 
 function wordsIn(language: Language) {
   const say = SAYS[language];

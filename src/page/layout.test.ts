@@ -5,7 +5,6 @@ import { testSeed } from '../../tests/seed.ts';
 import { circlePath, transformPoint } from '../base/index.ts';
 import {
   type Area,
-  bestColumns,
   centredIn,
   columnsOf,
   filled,
@@ -130,24 +129,6 @@ describe('gridPlaces', () => {
       { left: 1, top: 2, width: 13, height: 40 },
       { left: 18, top: 2, width: 13, height: 40 },
     ]);
-  });
-});
-
-test('bestColumns lets no other number of columns hold a larger piece', () => {
-  const wanted = fc.record({
-    count: fc.integer({ min: 1, max: 12 }),
-    area: areas,
-    gap: fc.integer({ min: 0, max: 4 }),
-  });
-  check(wanted, ({ count, area, gap }) => {
-    const sideIn = (columns: number) => {
-      const place = gridPlaces(count, columns, area, gap)[0];
-      return place ? Math.min(place.width, place.height) : 0;
-    };
-    const best = sideIn(bestColumns(count, area, gap));
-    for (let columns = 1; columns <= count; columns++) {
-      expect(sideIn(columns)).toBeLessThanOrEqual(best + 0.001 + NEAR);
-    }
   });
 });
 

@@ -95,33 +95,6 @@ export function columnsOf(count: number, area: Area, gapMm = 0): readonly Area[]
 }
 
 /**
- * The number of columns that lets the largest piece of the wanted shape (`ratio` = width ÷ height)
- * stand in each place; of equals the fewest.
- */
-export function bestColumns(count: number, area: Area, gap: Gap = 0, ratio = 1): number {
-  let best = { columns: 1, size: 0 };
-  for (let columns = 1; columns <= count; columns++) {
-    const size = pieceWidth(count, columns, area, gapsOf(gap), ratio);
-    // A thousandth of a mm more is not more: the choice must not hang on the last digit.
-    if (size > best.size + 0.001) best = { columns, size };
-  }
-  return best.columns;
-}
-
-function pieceWidth(
-  count: number,
-  columns: number,
-  area: Area,
-  gap: { readonly across: number; readonly down: number },
-  ratio: number,
-): number {
-  const rows = Math.ceil(count / columns);
-  const width = (area.width - (columns - 1) * gap.across) / columns;
-  const height = (area.height - (rows - 1) * gap.down) / rows;
-  return Math.min(width, height * ratio);
-}
-
-/**
  * Pieces of the given sizes in one row, in order, the row in the middle of the area, the gaps equal
  * and at most `gapMm`: they shrink, at least to nothing, where the pieces need the room.
  */

@@ -18,6 +18,18 @@ const COLOUR: PrintStyle = { print: 'colour' };
 const STYLES: readonly PrintStyle[] = [COLOUR, { print: 'grey' }];
 const SEEDS = 40;
 
+test('each activity has a number in sheet codes that is its own, and the name of its place in the registry', () => {
+  const all = ACTIVITY_IDS.map((id) => [id, activityOf(id)] as const);
+  const numbers = all.map(([, { codeNumber }]) => codeNumber);
+  expect(numbers.filter((number, place) => numbers.indexOf(number) !== place)).toEqual([]);
+  for (const [id, activity] of all) {
+    expect(activity.id).toBe(id);
+    expect(Number.isInteger(activity.codeNumber), id).toBe(true);
+    expect(activity.codeNumber, id).toBeGreaterThanOrEqual(0);
+    expect(activity.codeNumber, id).toBeLessThanOrEqual(63);
+  }
+});
+
 describe.each(ACTIVITY_IDS.map((id) => [id, activityOf(id)] as const))('%s', (_id, activity) => {
   const steps = activity.ladder.map((_, index) => index + 1);
 

@@ -8,7 +8,7 @@ import {
   FEATURES,
   type Values,
 } from '../../src/activities/index.ts';
-import { randomFrom } from '../../src/base/index.ts';
+import { type Refusal, randomFrom } from '../../src/base/index.ts';
 import {
   AIM_TOLERANCE,
   aimAt,
@@ -21,6 +21,7 @@ import {
   sampleSeeds,
 } from '../../src/learner/index.ts';
 import type { PrintStyle } from '../../src/page/index.ts';
+import { sentenceIn } from '../../src/words/index.ts';
 
 const STYLE: PrintStyle = { print: 'colour' };
 /** Seeds that no search has seen. */
@@ -42,21 +43,23 @@ describe.each(ACTIVITY_IDS.map((id) => [id, activityOf(id)] as const))('%s', (_i
   test('each rung is harder than the one below, from what a beginner can do to what is hard', () => {
     const rungs = activity.ladder.map((rung) => rung.values);
     const means = meansOf(activity, rungs, 200, STYLE);
-    expect(placeThatFails(means, LEAST_RISE.ladder), means.join(' ')).toBe(0);
-    expect(means[0], means.join(' ')).toBeGreaterThan(START.min);
-    expect(means[0], means.join(' ')).toBeLessThan(START.max);
-    expect(means.at(-1), means.join(' ')).toBeGreaterThan(END.min);
-    expect(means.at(-1), means.join(' ')).toBeLessThan(END.max);
+    expect(rungsThatDoNotRise(means, LEAST_RISE.ladder)).toBe('');
+    const first = `difficulty of the first rung, of ${means.join(' ')} logits`;
+    const last = `difficulty of the last rung, of ${means.join(' ')} logits`;
+    expect(means[0], first).toBeGreaterThan(START.min);
+    expect(means[0], first).toBeLessThan(START.max);
+    expect(means.at(-1), last).toBeGreaterThan(END.min);
+    expect(means.at(-1), last).toBeLessThan(END.max);
   });
 
   test.each(contentsOf(activity))(
     'with %s, each rung is harder than the one below or makes the very same tasks',
     (content) => {
       const rungs = differentRungs(activity, { content }, STYLE);
-      if (!rungs.ok) throw new Error(JSON.stringify(rungs.refusals));
-      expect(rungs.value.length).toBeGreaterThanOrEqual(LEAST_RUNGS);
+      if (!rungs.ok) throw new Error(saidOf(rungs.refusals));
+      expect(rungs.value.length, 'rungs that differ').toBeGreaterThanOrEqual(LEAST_RUNGS);
       const means = meansOf(activity, rungs.value, 40, STYLE);
-      expect(placeThatFails(means, LEAST_RISE.content), means.join(' ')).toBe(0);
+      expect(rungsThatDoNotRise(means, LEAST_RISE.content)).toBe('');
     },
   );
 
@@ -67,7 +70,7 @@ describe.each(ACTIVITY_IDS.map((id) => [id, activityOf(id)] as const))('%s', (_i
       expect(activity.features(JSON.parse(JSON.stringify(printed)))).toEqual(features);
       for (const [name, amount] of Object.entries(features)) {
         const unit = FEATURES[name as keyof typeof FEATURES];
-        expect(FEATURE_NAMES).toContain(name);
+        expect(FEATURE_NAMES, 'names in src/activities/features.ts').toContain(name);
         expect(amount, name).toBeGreaterThanOrEqual(0);
         expect(amount, name).toBeLessThanOrEqual(unit.startsWith('0 to 1') ? 1 : 20);
       }
@@ -78,7 +81,7 @@ describe.each(ACTIVITY_IDS.map((id) => [id, activityOf(id)] as const))('%s', (_i
     const [first, last] = meansOf(activity, endsOf(activity), 40, STYLE);
     const target = Math.round(100 * ((first ?? 0) * (1 - way) + (last ?? 0) * way)) / 100;
     const aim = aimAt(activity, target, {}, STYLE);
-    if (!aim.ok) throw new Error(JSON.stringify(aim.refusals));
+    if (!aim.ok) throw new Error(saidOf(aim.refusals));
     const { logits } = meanDifficulty(activity, aim.value.values, OTHER_SEEDS, STYLE);
     expect(Math.abs(logits - target), JSON.stringify(aim.value)).toBeLessThanOrEqual(AIM_TOLERANCE);
   });
@@ -89,7 +92,7 @@ describe.each(ACTIVITY_IDS.map((id) => [id, activityOf(id)] as const))('%s', (_i
     const before = meanDifficulty(activity, from, OTHER_SEEDS, STYLE).logits;
     for (const [direction, sign] of [['harder', 1] as const, ['easier', -1] as const]) {
       const aim = notch(activity, step, {}, direction, STYLE);
-      if (!aim.ok) throw new Error(JSON.stringify(aim.refusals));
+      if (!aim.ok) throw new Error(saidOf(aim.refusals));
       const { values } = aim.value;
       const moved = meanDifficulty(activity, values, OTHER_SEEDS, STYLE).logits - before;
       expect(Math.abs(sign * moved - NOTCH_LOGITS), direction).toBeLessThanOrEqual(AIM_TOLERANCE);
@@ -106,11 +109,23 @@ describe.each(ACTIVITY_IDS.map((id) => [id, activityOf(id)] as const))('%s', (_i
       got: 20,
     });
     if (refusal?.code !== 'out-of-range') return;
-    expect(refusal.max).toBeGreaterThan(END.min);
-    expect(refusal.min).toBeLessThan(START.max);
+    expect(refusal.max, 'hardest that can be asked for, in logits').toBeGreaterThan(END.min);
+    expect(refusal.min, 'easiest that can be asked for, in logits').toBeLessThan(START.max);
     expect(aimAt(activity, refusal.max, {}, STYLE).ok).toBe(true);
   });
 });
+
+function saidOf(refusals: readonly Refusal[]): string {
+  return refusals.map((refusal) => sentenceIn('en', refusal)).join(' ');
+}
+
+/** Which rung is no harder than the one below it by the least rise; empty where every one is. */
+function rungsThatDoNotRise(means: readonly number[], leastRise: number): string {
+  const place = placeThatFails(means, leastRise);
+  if (place === 0) return '';
+  const [before, mean] = means.slice(place - 2, place);
+  return `rung ${place} (${mean} logits) is not ${leastRise} harder than rung ${place - 1} (${before}), by its features`;
+}
 
 /** The values of the first rung and of the last. */
 function endsOf({ ladder }: Activity): readonly Values[] {

@@ -20,7 +20,6 @@ export const UNITS = [
   'ABCC',
   'ABCD',
 ] as const;
-export type Unit = (typeof UNITS)[number];
 
 /** How many different letters a unit has. */
 export function letterCount(unit: string): number {

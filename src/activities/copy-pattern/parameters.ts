@@ -1,15 +1,12 @@
 // What can be asked of copy-pattern: its parameters, their finite ranges and the values they take.
 import { choice, type ValuesOf, whole, yesNo } from '../parameters.ts';
+import { STICKERS_SOLD_MM } from '../sticker-sizes.ts';
 import { CONTENTS, type Content, type CopyResponse, RESPONSES } from './task.ts';
 
 export const GIVENS = ['none', 'some', 'most'] as const;
-export type Givens = (typeof GIVENS)[number];
 
 export const SYMMETRIES = ['any', 'mirror', 'turn', 'none'] as const;
 export type SymmetryWish = (typeof SYMMETRIES)[number];
-
-/** Diameters in mm in which round stickers are sold: common practice, no source. */
-export const STICKERS_MM = ['8', '10', '13', '16', '19', '25'] as const;
 
 export const PARAMETERS = {
   /** What the model is made of. */
@@ -35,7 +32,7 @@ export const PARAMETERS = {
   /** Whether some lines are slanted; only for lines. */
   slanted: yesNo(),
   /** Diameter of the stickers in mm; speaks only where the response is a sticker. */
-  stickerMm: choice(...STICKERS_MM),
+  stickerMm: choice(...STICKERS_SOLD_MM),
 } as const;
 
 export type CopyValues = ValuesOf<typeof PARAMETERS>;

@@ -2,11 +2,9 @@
 import { z } from 'zod';
 import { CONTENT_IDS, type Figure, figureSchema } from '../../figures/index.ts';
 import { choice, type ValuesOf, whole } from '../parameters.ts';
+import { STICKERS_SOLD_MM } from '../sticker-sizes.ts';
 
 export const ID = 'in-every-box';
-
-/** Diameters in mm of dot stickers that are sold; common practice, no source. */
-export const STICKER_SIZES = ['8', '10', '13', '16', '19', '25'] as const;
 
 export const PARAMETERS = {
   content: choice(...CONTENT_IDS),
@@ -16,7 +14,7 @@ export const PARAMETERS = {
   shared: whole(1, 3),
   nearMisses: whole(0, 14),
   layout: choice('row', 'grid', 'loose'),
-  stickerMm: choice(...STICKER_SIZES),
+  stickerMm: choice(...STICKERS_SOLD_MM),
 };
 
 export type BoxValues = ValuesOf<typeof PARAMETERS>;

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { CONTENT_IDS, type ContentId, type Figure, figureSchema } from '../../figures/index.ts';
 import { choice, type ValuesOf, whole } from '../parameters.ts';
+import { STICKERS_SOLD_MM } from '../sticker-sizes.ts';
 
 export const ID = 'mirror-half';
 
@@ -39,7 +40,7 @@ export const PARAMETERS = {
   /** What is wrong with the others; speaks only where one is chosen. */
   wrong: choice('far', 'near', 'turned', 'copied'),
   /** Diameter of the stickers in mm; speaks only where the response is a sticker. */
-  stickerMm: choice('8', '10', '13', '16', '19', '25'),
+  stickerMm: choice(...STICKERS_SOLD_MM),
 };
 
 export type MirrorValues = ValuesOf<typeof PARAMETERS>;
