@@ -1,137 +1,65 @@
 // One code, one sheet: the same bytes in Node and in Chromium, in two time zones and two languages of the machine.
-import { spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { build } from 'vite';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { activityOf } from '../../src/activities/index.ts';
+import { beforeAll, expect, test } from 'vitest';
+import { bundlesOfCodes } from '../../scripts/everywhere/codes.ts';
+import { differences } from '../../scripts/everywhere/differences.ts';
+import { CROSSWISE, makeWorlds, type Named } from '../../scripts/everywhere/worlds.ts';
+import { ACTIVITY_IDS } from '../../src/activities/index.ts';
 import { LANGUAGES } from '../../src/languages/index.ts';
-import { SCRIPTS } from '../../src/page/index.ts';
-import { SCRIPT_FONTS } from '../../src/shaping/index.ts';
-import { readCode } from '../../src/sheets/index.ts';
-import { fontFile } from '../outside/script-fonts.ts';
-import { startApp } from './app.ts';
-import { bundlesOfCodes } from './same-everywhere-codes.ts';
-import type { World } from './same-everywhere-entry.ts';
+import { readCode, type SheetSpec } from '../../src/sheets/index.ts';
 
-const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const folder = mkdtempSync(join(tmpdir(), 'samewise-everywhere-'));
-afterAll(() => rmSync(folder, { recursive: true }));
-
-/** A place far east whose small i has no capital I, and one with half an hour and digits of its own. */
-const PLACES = [
-  { locale: 'tr-TR', timeZone: 'Pacific/Kiritimati' },
-  { locale: 'ar-EG', timeZone: 'America/St_Johns' },
-] as const;
-type Place = (typeof PLACES)[number];
-
-const bundles = bundlesOfCodes();
+/** A part of the 500 codes of `npm run everywhere`. */
+const bundles = bundlesOfCodes({ every: 13, sheetsOfBundle: 10, withAdultPages: false });
 const codes = bundles.flatMap((bundle) => bundle.codes);
-const app = startApp({ build: siteOfWorlds });
 
-/** The entry as the app is built, with the fonts beside it. */
-async function siteOfWorlds(): Promise<string> {
-  const site = join(folder, 'site');
-  await build({
-    configFile: false,
-    root: ROOT,
-    base: './',
-    logLevel: 'error',
-    build: {
-      outDir: site,
-      assetsInlineLimit: 0,
-      minify: false,
-      target: 'es2022',
-      rolldownOptions: {
-        input: fileURLToPath(new URL('same-everywhere-entry.ts', import.meta.url)),
-        external: ['module'],
-        preserveEntrySignatures: 'strict',
-        output: { entryFileNames: 'entry.js' },
-      },
-    },
-  });
-  writeFileSync(join(site, 'index.html'), '<!doctype html><title>worlds</title>');
-  for (const file of SCRIPTS.flatMap((script) => Object.values(SCRIPT_FONTS[script]))) {
-    if (!/\.(woff|ttf)$/.test(file)) continue;
-    const to = join(site, 'files', file);
-    mkdirSync(dirname(to), { recursive: true });
-    writeFileSync(to, fontFile(file as Parameters<typeof fontFile>[0]));
-  }
-  return site;
-}
-
-async function worldInNode({ locale, timeZone }: Place): Promise<World> {
-  const [from, to] = [join(folder, 'bundles.json'), join(folder, `${locale}.json`)];
-  writeFileSync(from, JSON.stringify(bundles));
-  const posix = `${locale.replace('-', '_')}.UTF-8`;
-  const env = { ...process.env, TZ: timeZone, LANG: posix, LC_ALL: posix, LANGUAGE: posix };
-  const script = join(ROOT, 'tests', 'screens', 'same-everywhere-node.ts');
-  const words = [join(ROOT, 'scripts', 'run.mjs'), script, from, to];
-  const child = spawn(process.execPath, words, { cwd: ROOT, env, stdio: 'inherit' });
-  const code = await new Promise((resolve) => child.on('close', resolve));
-  expect(code).toBe(0);
-  return JSON.parse(readFileSync(to, 'utf8'));
-}
-
-async function worldInBrowser({ locale, timeZone }: Place): Promise<World> {
-  const page = await app.blank({ locale, timezoneId: timeZone });
-  await page.goto(app.address());
-  return page.evaluate(
-    `(async () => {
-      const { makeWorld } = await import('${app.address()}entry.js');
-      const read = async (file) => new Uint8Array(await (await fetch('files/' + file)).arrayBuffer());
-      const [regular, bold] = await Promise.all(
-        ['Regular', 'Bold'].map((weight) => read('assets/fonts/Andika-' + weight + '.ttf')),
-      );
-      return makeWorld(${JSON.stringify(bundles)}, { fonts: { regular, bold }, read });
-    })()`,
-  );
-}
-
-const worlds = new Map<string, World>();
+let worlds: readonly Named[];
 beforeAll(async () => {
-  for (const place of PLACES) {
-    worlds.set(`Node, ${place.locale}`, await worldInNode(place));
-    worlds.set(`Chromium, ${place.locale}`, await worldInBrowser(place));
-  }
-}, 1_200_000);
+  worlds = await makeWorlds(bundles, CROSSWISE);
+}, 600_000);
 
-test('the codes are of every activity, many steps, every content and language', () => {
-  expect(new Set(codes).size).toBe(500);
-  expect(new Set(bundles.map(({ language }) => language)).size).toBe(LANGUAGES.length);
-  const specs = codes.map((code) => {
-    const spec = readCode(code);
-    if (!spec.ok) throw new Error(code);
-    return spec.value;
-  });
-  for (const activity of new Set(specs.map((spec) => spec.activity))) {
-    const own = specs.filter((spec) => spec.activity === activity);
-    expect(own.length, activity).toBeGreaterThan(20);
-    const steps = new Set(own.map(({ step }) => step));
-    expect(steps.size, activity).toBe(Math.min(activityOf(activity).ladder.length, own.length));
+test('the codes are of every activity, many steps and contents, both papers, prints and hands, all languages', () => {
+  const specs = codes.map(specOf);
+  const kinds = (kindOf: (spec: SheetSpec) => unknown) => new Set(specs.map(kindOf)).size;
+  expect(new Set(codes).size).toBe(39);
+  for (const activity of ACTIVITY_IDS) {
+    const steps = specs.filter((spec) => spec.activity === activity).map(({ step }) => step);
+    expect(new Set(steps).size, activity).toBeGreaterThan(1);
   }
-});
-
-test('each world is really somewhere else', () => {
-  const said = [...worlds.values()].map(({ locale, timeZone }) => ({ locale, timeZone }));
-  expect(said).toEqual(PLACES.flatMap((place) => [place, place]));
-  const written = [...worlds.values()].map((world) => world.written);
-  expect(written[0]).not.toBe(written[2]);
+  expect(kinds(({ values }) => values.content)).toBeGreaterThan(5);
+  expect(kinds(({ page }) => page.paper)).toBe(2);
+  expect(kinds(({ print }) => print)).toBe(2);
+  expect(kinds(({ hand }) => hand)).toBe(2);
+  expect(bundles.map(({ language }) => language)).toEqual(LANGUAGES);
 });
 
 test('every sheet is the same, byte for byte, as pages and in a PDF', () => {
-  const [[, first], ...others] = [...worlds] as [[string, World], ...[string, World][]];
-  expect(Object.keys(first.sheets)).toEqual(codes);
-  expect(first.pdfs).toHaveLength(bundles.length);
-  // Different sheets give different bytes: the hashes are of what they should be of.
-  expect(new Set(Object.values(first.sheets)).size).toBe(500);
-  expect(new Set(first.pdfs).size).toBe(bundles.length);
-  expect(others).toHaveLength(3);
-  for (const [name, { sheets, pdfs }] of others) {
-    const unlike = codes.filter((code) => sheets[code] !== first.sheets[code]);
-    expect(unlike, name).toEqual([]);
-    expect(pdfs, name).toEqual(first.pdfs);
+  expect(worlds).toHaveLength(2);
+  expect(differences(worlds)).toEqual([]);
+  for (const { name, world } of worlds) {
+    expect(Object.keys(world.sheets), name).toEqual(codes);
+    // Different sheets give different bytes: the hashes are of what they should be of.
+    expect(new Set(Object.values(world.sheets)).size, name).toBe(codes.length);
+    expect(new Set(world.pdfs).size, name).toBe(bundles.length);
   }
 });
+
+test('the worlds are places that write numbers and moments differently', () => {
+  expect(new Set(worlds.map(({ world }) => world.written)).size).toBe(2);
+});
+
+test('one sheet that differs, one too few or one PDF too few is told with its place', () => {
+  const [first, second] = worlds as [Named, Named];
+  const { sheets, pdfs } = second.world;
+  const [code = '', next = ''] = codes;
+  const { [next]: _, ...fewer } = { ...sheets, [code]: 'another' };
+  const changed = { ...second.world, sheets: fewer, pdfs: pdfs.slice(0, -1) };
+  expect(differences([first, { ...second, world: changed }])).toEqual([
+    `${second.name} is not as ${first.name}: SVG of 2 sheets, ${code}, ${next}`,
+    `${second.name} is not as ${first.name}: PDF of packs ${bundles.length}`,
+  ]);
+});
+
+function specOf(code: string): SheetSpec {
+  const spec = readCode(code);
+  if (!spec.ok) throw new Error(`${code}: ${JSON.stringify(spec.refusals)}`);
+  return spec.value;
+}

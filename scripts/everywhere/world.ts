@@ -1,13 +1,22 @@
-// What Node and the browser run alike for the test of equal bytes: sheets from codes, drawn and pressed, as hashes.
+// What Node and the browser run alike to be compared: sheets from codes, drawn and pressed, as hashes.
 import { type Language, loadAllCatalogues } from '../../src/languages/index.ts';
 import { SCRIPTS } from '../../src/page/index.ts';
 import { type FontFiles, svgOf, writePdf } from '../../src/press/index.ts';
 import { type FontFile, loadScripts } from '../../src/shaping/index.ts';
-import { makeSheet, type Pack, packPages, readCode, type Sheet } from '../../src/sheets/index.ts';
+import {
+  makeSheet,
+  type Pack,
+  type PackPagesOptions,
+  packPages,
+  readCode,
+  type Sheet,
+} from '../../src/sheets/index.ts';
 
-/** Sheets of one language, pressed into one PDF. */
+/** Sheets of one language, pressed into one PDF with the adult's pages and the answers. */
 export interface Bundle {
   readonly language: Language;
+  /** Whether each sheet as SVG has an adult's page of its own too, which is most of the work. */
+  readonly withAdultPages: boolean;
   readonly codes: readonly string[];
 }
 
@@ -20,12 +29,14 @@ export interface Surroundings {
 export interface World {
   readonly locale: string;
   readonly timeZone: string;
-  /** A thousand and the first of a month, as this place writes them. */
+  /** A number and a moment, as this place writes them. */
   readonly written: string;
   /** For each code the SHA-256 of its pages as SVG. */
   readonly sheets: Readonly<Record<string, string>>;
   /** For each bundle the SHA-256 of its PDF. */
   readonly pdfs: readonly string[];
+  /** Bytes of all SVG and of all PDFs. */
+  readonly bytes: { readonly svg: number; readonly pdf: number };
 }
 
 export async function makeWorld(
@@ -36,15 +47,21 @@ export async function makeWorld(
   await loadScripts(SCRIPTS, read);
   const sheets: Record<string, string> = {};
   const pdfs: string[] = [];
-  for (const { language, codes } of bundles) {
+  const bytes = { svg: 0, pdf: 0 };
+  for (const { language, codes, withAdultPages } of bundles) {
     const made = codes.map(sheetOf);
-    for (const sheet of made)
-      sheets[sheet.code] = await hashOf(svgsOf({ sheets: [sheet] }, language));
-    pdfs.push(await hashOf(await pdfOf({ sheets: made }, language, fonts)));
+    for (const sheet of made) {
+      const svg = svgsOf(sheet, { language, withAdultPage: withAdultPages });
+      bytes.svg += svg.length;
+      sheets[sheet.code] = await hashOf(svg);
+    }
+    const pdf = await pdfOf({ sheets: made }, language, fonts);
+    bytes.pdf += pdf.length;
+    pdfs.push(await hashOf(pdf));
   }
   const { locale, timeZone } = new Intl.DateTimeFormat().resolvedOptions();
   const written = `${(1234.5).toLocaleString()} ${new Date(0).toLocaleString()}`;
-  return { locale, timeZone, written, sheets, pdfs };
+  return { locale, timeZone, written, sheets, pdfs, bytes };
 }
 
 function sheetOf(code: string): Sheet {
@@ -54,8 +71,9 @@ function sheetOf(code: string): Sheet {
   return made.value;
 }
 
-function svgsOf(pack: Pack, language: Language): Uint8Array {
-  const pages = [...packPages(pack, { language }).pages];
+/** The sheet with its pages to cut and its answers. */
+function svgsOf(sheet: Sheet, options: PackPagesOptions): Uint8Array {
+  const pages = [...packPages({ sheets: [sheet] }, options).pages];
   return new TextEncoder().encode(pages.map((page) => svgOf(page)).join('\n'));
 }
 

@@ -1,15 +1,35 @@
-// Five hundred sheet codes over every activity, content, step, paper, print and language, the same in each run.
+// Sheet codes over every activity, content, step, paper, print and language, the same in each run.
 import { ACTIVITY_IDS, activityOf } from '../../src/activities/index.ts';
 import { LANGUAGES } from '../../src/languages/index.ts';
 import { makeSheet } from '../../src/sheets/index.ts';
-import type { Bundle } from './same-everywhere-entry.ts';
+import type { Bundle } from './world.ts';
 
 const CODES = 500;
-const SHEETS_OF_A_BUNDLE = 25;
 const PAGES = [
   { paper: 'A4', orientation: 'portrait' },
   { paper: 'Letter', orientation: 'landscape' },
 ] as const;
+
+export interface Spread {
+  /** Each so manieth of the 500 codes; with no divisor in common with the number of activities it meets all of them. */
+  readonly every: number;
+  readonly sheetsOfBundle: number;
+  readonly withAdultPages: boolean;
+}
+
+/** Bundles of the codes, the languages by turns. */
+export function bundlesOfCodes({
+  every,
+  sheetsOfBundle,
+  withAdultPages,
+}: Spread): readonly Bundle[] {
+  const codes = Array.from({ length: Math.ceil(CODES / every) }, (_, at) => codeAt(at * every));
+  return Array.from({ length: Math.ceil(codes.length / sheetsOfBundle) }, (_, number) => ({
+    language: LANGUAGES[number % LANGUAGES.length] ?? 'en',
+    withAdultPages,
+    codes: codes.slice(number * sheetsOfBundle, (number + 1) * sheetsOfBundle),
+  }));
+}
 
 /** One sheet's code; each turn of the activities takes the next step and the next content that fits. */
 function codeAt(index: number): string {
@@ -37,13 +57,4 @@ function codeAt(index: number): string {
     }
   }
   throw new Error(`${activity}, step ${asked.step}: no sheet`);
-}
-
-/** Bundles of all codes, the languages by turns. */
-export function bundlesOfCodes(): readonly Bundle[] {
-  const codes = Array.from({ length: CODES }, (_, index) => codeAt(index));
-  return Array.from({ length: CODES / SHEETS_OF_A_BUNDLE }, (_, number) => ({
-    language: LANGUAGES[number % LANGUAGES.length] ?? 'en',
-    codes: codes.slice(number * SHEETS_OF_A_BUNDLE, (number + 1) * SHEETS_OF_A_BUNDLE),
-  }));
 }
