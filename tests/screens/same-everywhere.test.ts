@@ -21,9 +21,9 @@ test('the codes are of every activity, many steps and contents, both papers, pri
   const kinds = (kindOf: (spec: SheetSpec) => unknown) => new Set(specs.map(kindOf)).size;
   expect(new Set(codes).size).toBe(39);
   for (const activity of ACTIVITY_IDS) {
-    const steps = specs.filter((spec) => spec.activity === activity).map(({ step }) => step);
-    expect(new Set(steps).size, activity).toBeGreaterThan(1);
+    expect(specs.filter((spec) => spec.activity === activity).length, activity).toBeGreaterThan(1);
   }
+  expect(kinds(({ step }) => step)).toBeGreaterThan(8);
   expect(kinds(({ values }) => values.content)).toBeGreaterThan(5);
   expect(kinds(({ page }) => page.paper)).toBe(2);
   expect(kinds(({ print }) => print)).toBe(2);
