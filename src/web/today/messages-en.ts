@@ -13,8 +13,9 @@ export const MESSAGES = {
     '{sheets, plural, one {{sheets} sheet} other {{sheets} sheets}}, and all of it is done.',
   sheets: 'Sheets of the day',
   picture: 'Picture of the sheet: {name}',
-  about: 'with {content} · step\u00a0{step}\u00a0of\u00a0{steps}',
-  'about.left': 'with {content} · step\u00a0{step}\u00a0of\u00a0{steps} · for the left\u00a0hand',
+  about: 'with {content}\u00a0· step\u00a0{step}\u00a0of\u00a0{steps}',
+  'about.left':
+    'with {content}\u00a0· step\u00a0{step}\u00a0of\u00a0{steps} · for the left\u00a0hand',
   size: '{minutes} · {tasks}',
   layOutFor: 'Lay out {things}.',
   done: 'Done',
