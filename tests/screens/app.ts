@@ -39,16 +39,18 @@ const SIGNS = {
 export interface AppOptions {
   /** Builds what is served, and gives its folder. */
   readonly build?: () => string | Promise<string>;
+  /** What the server listens on, where it is not this machine alone. */
+  readonly host?: string;
   /** Further switches of the browser. */
   readonly flags?: readonly string[];
 }
 
 /** Builds, serves and opens what the tests of the calling file or block need, and closes it after them. */
-export function startApp({ build = builtApp, flags = [] }: AppOptions = {}): App {
+export function startApp({ build = builtApp, host, flags = [] }: AppOptions = {}): App {
   let browser: Browser;
   let served: Served;
   beforeAll(async () => {
-    served = await serveWeb({ folder: await build() });
+    served = await serveWeb({ folder: await build(), ...(host === undefined ? {} : { host }) });
     browser = await chromium.launch({ executablePath: CHROMIUM, args: [...ARGUMENTS, ...flags] });
   });
   afterEach(async () => {

@@ -144,7 +144,10 @@ describe('under a longer address', () => {
 });
 
 describe('without a service worker', () => {
-  const app = startApp({ flags: ['--host-resolver-rules=MAP samewise.test 127.0.0.1'] });
+  const app = startApp({
+    host: '0.0.0.0',
+    flags: ['--host-resolver-rules=MAP samewise.test 127.0.0.1'],
+  });
 
   async function saidBy(page: Page, address: string): Promise<readonly string[]> {
     const said: string[] = [];
