@@ -1,9 +1,10 @@
 // Runs the built command line as a person does, in a folder of its own.
 import { spawn } from 'node:child_process';
-import { existsSync, mkdtempSync, readdirSync, statSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { afterAll } from 'vitest';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 /** What a person starts. */
@@ -59,9 +60,16 @@ export function samewise(
   });
 }
 
-/** A new empty folder. */
+const folders: string[] = [];
+afterAll(() => {
+  for (const folder of folders) rmSync(folder, { recursive: true, force: true });
+});
+
+/** A new empty folder, which goes with all in it after the tests of the file. */
 export function emptyFolder(): string {
-  return mkdtempSync(join(tmpdir(), 'samewise-'));
+  const folder = mkdtempSync(join(tmpdir(), 'samewise-'));
+  folders.push(folder);
+  return folder;
 }
 
 const LAYERS_BELOW_WEB =
