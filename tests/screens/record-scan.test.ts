@@ -216,6 +216,7 @@ describe('with a camera that sees no code', () => {
 
 describe('without a camera', () => {
   const app = startApp({
+    host: '0.0.0.0',
     flags: [`${FAKE_CAMERA}=device-count=0`, '--host-resolver-rules=MAP home.test 127.0.0.1'],
   });
 
