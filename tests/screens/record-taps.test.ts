@@ -98,7 +98,7 @@ test('of a figure of a key it is asked what it was taken for', async () => {
 
 test('with the keyboard alone: one stop for each task, and arrows from figure to figure', async () => {
   const page = await openSheet(ODD);
-  await page.getByRole('button', { name: 'From a photo' }).focus();
+  await page.getByRole('button', { name: 'Open a pack file' }).focus();
   const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
   const stops: (string | null | undefined)[] = [];
   for (let stop = 0; stop < 3; stop++) {
