@@ -55,7 +55,7 @@ export function ChoiceControl({ label, value, choices, objection, onChange }: Ch
         }}
       >
         <span id={`${id}-value`}>
-          {choices.find((choice) => choice.value === value)?.name ?? value}
+          {choices.find((choice) => choice.value === value)?.name ?? inShort(value)}
         </span>
       </Button>
       {objection === undefined ? null : (
@@ -77,6 +77,13 @@ export function ChoiceControl({ label, value, choices, objection, onChange }: Ch
     </div>
   );
 }
+
+/** What is no choice comes from a link that anybody may have written, of any length. */
+function inShort(value: string): string {
+  return value.length > MOST_SHOWN ? `${value.slice(0, MOST_SHOWN)}…` : value;
+}
+
+const MOST_SHOWN = 20;
 
 /** A mouse opens as it goes down, so that one movement leads to the choice; a finger may have begun to scroll. */
 function pressesThatOpen(open: () => void): Pick<ButtonProps, 'onPressStart' | 'onPress'> {
