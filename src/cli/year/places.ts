@@ -7,10 +7,6 @@ import { FILE_KINDS, type FileKind } from './job.ts';
 
 const PLAN = 'year.json';
 const WEEK = new RegExp(`^week-\\d\\d\\.(${FILE_KINDS.join('|')})$`);
-/** What a run that was ended in the middle of writing has left aside. */
-const LEFT = new RegExp(
-  `^\\.(year\\.json|week-\\d\\d\\.(${FILE_KINDS.join('|')}))\\.[0-9a-f]{8}\\.part$`,
-);
 
 /** Such as `007-Wren`, whatever the size of the group. */
 export function folderOf(out: string, child: SheetChild): string {
@@ -36,15 +32,7 @@ export function hasWeeks(folder: string): boolean {
 }
 
 export function removeWeeks(folder: string): void {
-  remove(folder, WEEK);
-}
-
-export function removeLeft(folder: string): void {
-  remove(folder, LEFT);
-}
-
-function remove(folder: string, form: RegExp): void {
-  for (const name of namesIn(folder).filter((name) => form.test(name))) {
+  for (const name of namesIn(folder).filter((name) => WEEK.test(name))) {
     attempt(join(folder, name), () => rmSync(join(folder, name)));
   }
 }

@@ -8,7 +8,7 @@ import {
 } from '../../plan/index.ts';
 import { openStaging } from '../staging.ts';
 import type { Answer, PlannedWeek, YearChild, YearJob } from './job.ts';
-import { folderOf, hasWeeks, isWeekThere, planFileIn, removeLeft, removeWeeks } from './places.ts';
+import { folderOf, hasWeeks, isWeekThere, planFileIn, removeWeeks } from './places.ts';
 import { type PlanFile, planFileText, readPlanFile, stampOf } from './plan-file.ts';
 
 /** Plans one child after another; rungs that were measured are kept, sheets are not. */
@@ -20,7 +20,6 @@ export function planUnit(job: YearJob): PlanUnit {
     const folder = folderOf(job.folder, child.onSheet);
     const stamp = stampOf(job, child);
     const old = readPlanFile(planFileIn(folder));
-    removeLeft(folder);
     if (isOtherwise(folder, old, stamp)) {
       if (!job.anew) return { kind: 'planned', toMake: [], otherwise: true };
       // Packs first: a run that is ended here has no pack under a plan that is not its own.
