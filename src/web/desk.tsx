@@ -1,12 +1,12 @@
 // Beside the page: the recipe to edit, and what can be done with it.
-import { useState } from 'react';
+import { useCallback, useState } from 'react';
 import type { Values } from '../activities/index.ts';
 import { CopyCode } from './actions/copy-code.tsx';
 import { GroupNames } from './actions/group-names.tsx';
 import { HowMade } from './actions/how-made.tsx';
 import { Notches } from './actions/notches.tsx';
 import { OpenByCode } from './actions/open-by-code.tsx';
-import { OpenPackFile, sentencesOf } from './actions/open-pack-file.tsx';
+import { OpenPackFile } from './actions/open-pack-file.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
 import { TrueSize } from './actions/true-size.tsx';
 import type { GroupState } from './actions/use-group.ts';
@@ -15,6 +15,7 @@ import type { House } from './house/house.ts';
 import { MakeUses } from './house/make-uses.tsx';
 import type { Maker } from './making/maker.ts';
 import type { ActivityCard, Catalogue, Objection, Shown } from './making/protocol.ts';
+import { sentencesOf } from './making/reply-form.ts';
 import { FoldPictures } from './pictures/fold-pictures.tsx';
 import type { Planner } from './planning/planner.ts';
 import type { Entries } from './recipe/entries.ts';
@@ -45,6 +46,14 @@ export interface DeskProps {
 export function Desk(props: DeskProps) {
   const { maker, planner, catalogue, entries, made, house, shown, objections, edit, turn } = props;
   const { written, write, group, rested, isAside } = props.group;
+  const openSheet = useCallback(
+    async (code: string) => {
+      const reply = await maker.ask('open', { code });
+      if (reply.ok) turn(reply.value);
+      return reply.ok ? '' : sentencesOf(reply.objections);
+    },
+    [maker, turn],
+  );
   // A yes holds for the sheets as they were then.
   const [sure, setSure] = useState('');
   const [first] = catalogue.activities;
@@ -61,11 +70,6 @@ export function Desk(props: DeskProps) {
     inForce: valuesInForce(card, entries, isRefused ? undefined : shown),
     objectionTo: (control: string) => objectionTo(objections, control),
     edit,
-  };
-  const openSheet = async (code: string) => {
-    const reply = await maker.ask('open', { code });
-    if (reply.ok) turn(reply.value);
-    return reply.ok ? '' : sentencesOf(reply.objections);
   };
   return (
     <>
@@ -114,7 +118,7 @@ export function Desk(props: DeskProps) {
       <Notches maker={maker} entries={made} turn={turn} />
       <div className="codes">
         <CopyCode code={shown?.code ?? ''} />
-        <OpenByCode maker={maker} onOpen={turn} />
+        <OpenByCode onCode={openSheet} />
         <OpenPackFile maker={maker} onCode={openSheet} />
       </div>
     </>

@@ -26,6 +26,11 @@ export type ShellControl = (typeof SHELL_CONTROLS)[number];
 
 /** The parameters that every activity has and that stand in the first sentence. */
 export const SENTENCE_PARAMETERS = ['content', 'response'] as const;
+/** Whether the recipe's sentence has a place for the parameter; all others stand among the further choices. */
+export function isInSentence(parameter: string): boolean {
+  return (SENTENCE_PARAMETERS as readonly string[]).includes(parameter);
+}
+
 export type SentenceParameter = (typeof SENTENCE_PARAMETERS)[number];
 
 interface LayoutWords {

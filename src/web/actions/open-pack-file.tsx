@@ -4,7 +4,8 @@ import { Button } from 'react-aria-components/Button';
 import { FileTrigger } from 'react-aria-components/FileTrigger';
 import { words as changingWords } from '../changing/words.ts';
 import type { Maker } from '../making/maker.ts';
-import type { FiledSheetShown, Objection } from '../making/protocol.ts';
+import type { FiledSheetShown } from '../making/protocol.ts';
+import { sentencesOf } from '../making/reply-form.ts';
 import { lendPictures } from '../pictures/pictures-now.ts';
 
 export interface OpenPackFileProps {
@@ -57,8 +58,4 @@ export function OpenPackFile({ maker, onCode }: OpenPackFileProps) {
       )}
     </div>
   );
-}
-
-export function sentencesOf(objections: readonly Objection[]): string {
-  return objections.map(({ sentence }) => sentence).join(' ');
 }

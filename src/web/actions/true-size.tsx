@@ -6,6 +6,7 @@ import { TextField } from '../children/text-field.tsx';
 import { Fold } from '../fold.tsx';
 import type { Maker } from '../making/maker.ts';
 import type { Measure } from '../making/protocol.ts';
+import { sentencesOf } from '../making/reply-form.ts';
 import { carriedOver, readText, useKept } from '../offline/kept.ts';
 import { words } from '../words.ts';
 import { recallMeasure, rememberMeasure } from './measured.ts';
@@ -78,7 +79,7 @@ function MeasureForm({ maker, paper, onKeep }: MeasureFormProps) {
   const check = async () => {
     const reply = await maker.ask('measure', { text, paper });
     setMeasure(reply.ok ? reply.value : undefined);
-    setObjection(reply.ok ? '' : reply.objections.map(({ sentence }) => sentence).join(' '));
+    setObjection(reply.ok ? '' : sentencesOf(reply.objections));
   };
   return (
     <Form

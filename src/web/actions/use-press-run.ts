@@ -2,6 +2,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { startPress } from '../making/press.ts';
 import type { PressAs, PressNews, PressWhat } from '../making/protocol.ts';
+import { sentencesOf } from '../making/reply-form.ts';
 import { holdChangeOver } from '../offline/holds.ts';
 import { picturesNow } from '../pictures/pictures-now.ts';
 import { languageNow } from '../speaking/language-now.ts';
@@ -86,7 +87,7 @@ function afterNews(news: PressNews, what: PressWhat, measuredMm: number | undefi
       void printPages(news.pages);
       return AT_REST;
     case 'refused':
-      return { outcome: news.objections.map(({ sentence }) => sentence).join(' ') };
+      return { outcome: sentencesOf(news.objections) };
     case 'broken':
       return { outcome: words.defect(news.detail) };
   }

@@ -10,6 +10,7 @@ import {
   undone,
 } from '../../editing/index.ts';
 import type { Maker } from '../making/maker.ts';
+import { sentencesOf } from '../making/reply-form.ts';
 import type { Entries } from '../recipe/entries.ts';
 import type { Held, SheetOfPack, UnderChange } from './change-talk.ts';
 import { recallHistory, rememberHistory } from './kept-history.ts';
@@ -110,7 +111,7 @@ export function useChanging(
           deed,
         });
         if (done.ok) return goTo(before, changed(before.history, done.value));
-        const objection = done.objections.map(({ sentence }) => sentence).join(' ');
+        const objection = sentencesOf(done.objections);
         if (latest.current.state === before) put({ ...before, objection });
       }),
     [maker, of, goTo, inTurn, put],

@@ -9,3 +9,8 @@ export interface Objection {
 export type Reply<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly objections: readonly Objection[] };
+
+/** All that is said against it, one sentence after the other. */
+export function sentencesOf(objections: readonly Pick<Objection, 'sentence'>[]): string {
+  return objections.map(({ sentence }) => sentence).join(' ');
+}

@@ -1,7 +1,7 @@
 // The sheet that a written code stands for, made again by the planner a moment after the last key.
-
 import { useEffect, useState } from 'react';
 import type { Reply, Shown } from '../making/protocol.ts';
+import { sentencesOf } from '../making/reply-form.ts';
 import type { Planner } from '../planning/planner.ts';
 import { capital } from '../words.ts';
 
@@ -43,7 +43,7 @@ function foundOf(reply: Reply<Shown>): SheetOfCode {
   return reply.ok
     ? { sheet: reply.value, objection: '', isLooking: false }
     : {
-        objection: capital(reply.objections.map(({ sentence }) => sentence).join(' ')),
+        objection: capital(sentencesOf(reply.objections)),
         isLooking: false,
       };
 }

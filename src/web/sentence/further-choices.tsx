@@ -6,7 +6,7 @@ import type { House } from '../house/house.ts';
 import type { Catalogue, ParameterCard } from '../making/protocol.ts';
 import { type Entries, isPrinted, withGoals, withToCut } from '../recipe/entries.ts';
 import type { Edit } from '../recipe/use-recipe.ts';
-import { SENTENCE_PARAMETERS, words } from '../words.ts';
+import { isInSentence, words } from '../words.ts';
 import { AtHandSwitch } from './at-hand-switch.tsx';
 import { ColourChips } from './colour-chips.tsx';
 import { LayoutChoices } from './layout-choices.tsx';
@@ -22,7 +22,7 @@ export interface MoreChoicesProps extends ControlsProps {
 
 export function FurtherChoices({ house, ink, ...props }: MoreChoicesProps) {
   const { card, catalogue, entries, edit } = props;
-  const further = card.parameters.filter(({ name }) => !IN_THE_SENTENCE.includes(name));
+  const further = card.parameters.filter(({ name }) => !isInSentence(name));
   const isOwn = Object.keys(entries.changes).length > 0;
   return (
     <>
@@ -86,7 +86,6 @@ const Goals = memo(({ frameworks, chosen = [], edit }: GoalsProps) => (
 ));
 
 const CUT_CHOICES = ['pieces', 'key-card', 'cards'] as const;
-const IN_THE_SENTENCE: readonly string[] = SENTENCE_PARAMETERS;
 
 /** Choices that belong together, under what they are about. */
 function Choices({ title, children }: { readonly title: string; readonly children: ReactNode }) {

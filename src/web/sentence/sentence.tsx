@@ -1,7 +1,7 @@
 // The recipe as one sentence whose bold words are its controls.
 import type { ReactNode } from 'react';
 import { Pieces } from '../speaking/pieces-shown.tsx';
-import { SENTENCE_PARAMETERS, words } from '../words.ts';
+import { isInSentence, words } from '../words.ts';
 import { ChoiceParameter } from './choice-parameter.tsx';
 import { type ControlsProps, shellControls } from './shell-controls.tsx';
 
@@ -11,7 +11,7 @@ export function Sentence(props: ControlsProps) {
     ...Object.fromEntries(
       props.card.parameters.flatMap((card) => {
         const { name, spec } = card;
-        if (!IN_THE_SENTENCE.includes(name) || spec.kind !== 'choice') return [];
+        if (!isInSentence(name) || spec.kind !== 'choice') return [];
         const value = props.entries.changes[name] ?? props.inForce[name] ?? '';
         const objection = props.objectionTo(name);
         const { edit } = props;
@@ -26,5 +26,3 @@ export function Sentence(props: ControlsProps) {
     </div>
   );
 }
-
-const IN_THE_SENTENCE: readonly string[] = SENTENCE_PARAMETERS;

@@ -1,5 +1,6 @@
 // The plan of a day as the planner has it: asked again whenever records or wishes change, the last one kept meanwhile.
 import { useEffect, useRef, useState } from 'react';
+import { sentencesOf } from '../making/reply-form.ts';
 import type { DayCards, TodayAsked } from '../planning/cards.ts';
 import type { Planner } from '../planning/planner.ts';
 import { capital } from '../words.ts';
@@ -38,5 +39,5 @@ export function useDay(planner: Planner, asked: TodayAsked): DayState {
 }
 
 function objectionIn({ objections }: { objections: readonly { sentence: string }[] }): string {
-  return capital(objections.map(({ sentence }) => sentence).join(' '));
+  return capital(sentencesOf(objections));
 }

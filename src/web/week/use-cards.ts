@@ -2,6 +2,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Day, Id } from '../../records/index.ts';
 import { useGround } from '../children/use-ground.ts';
+import { sentencesOf } from '../making/reply-form.ts';
 import type { DayCards, PlanWishes } from '../planning/cards.ts';
 import type { Planner } from '../planning/planner.ts';
 import { ownEntries } from './own-entries.ts';
@@ -43,7 +44,7 @@ export function useCards(planner: Planner, asked: CardsAsked): CardsState {
       const what = { entries: own, shelf, children: [child], days, today, wishes };
       const reply = await planner.ask('cards', what);
       if (!isWanted) return;
-      setObjection(reply.ok ? '' : reply.objections.map(({ sentence }) => sentence).join(' '));
+      setObjection(reply.ok ? '' : sentencesOf(reply.objections));
       const week = reply.ok ? reply.value[0] : undefined;
       if (week === undefined) return;
       madeFrom.current.set(child, from);

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Skill } from '../../activities/index.ts';
 import type { Child, Id } from '../../records/index.ts';
 import { useGround } from '../children/use-ground.ts';
+import { sentencesOf } from '../making/reply-form.ts';
 import type { SheetCard, WeekCards } from '../planning/cards.ts';
 import type { Planner } from '../planning/planner.ts';
 import { ownEntries } from './own-entries.ts';
@@ -63,7 +64,7 @@ export function useWeekPlan(planner: Planner): WeekPlanState {
       if (latest.current !== own) return undefined;
       if (!reply.ok) {
         setRun(undefined);
-        setObjection(reply.objections.map(({ sentence }) => sentence).join(' '));
+        setObjection(sentencesOf(reply.objections));
         return undefined;
       }
       weeks.push(...reply.value);
