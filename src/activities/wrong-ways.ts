@@ -1,6 +1,6 @@
 // What the files `wrong-to-test.ts` hold: made tasks with one rule broken on purpose, which the solver must notice.
 import type { Random } from '../base/index.ts';
-import type { Figure } from '../figures/index.ts';
+import { type Figure, sameFigure } from '../figures/index.ts';
 
 /** A task in the types of its own activity. */
 export interface Made<P, A> {
@@ -73,4 +73,45 @@ export function toggled(places: readonly number[], place: number): readonly numb
 export function hardlyOther(figure: Figure): Figure {
   const { size = 1 } = figure;
   return { ...figure, size: size > 0.5 ? size * 0.97 : size * 1.03 };
+}
+
+/** A task whose key is figures in their order. */
+interface Keyed {
+  readonly answer: { readonly figures: readonly Figure[] };
+}
+
+export function looksOther(one: Figure, other: Figure): boolean {
+  return !sameFigure(one, other);
+}
+
+/** Those of what is shown that look other than the figure; none where there is no figure. */
+export function othersThan(
+  shown: readonly (Figure | null)[],
+  figure: Figure | null | undefined,
+): readonly Figure[] {
+  return shown.flatMap((each) => (each && figure && looksOther(each, figure) ? [each] : []));
+}
+
+/** The places of the figures of the key among those that are shown. */
+export function placesOfKey({ answer }: Keyed, shown: readonly Figure[]): readonly number[] {
+  return placesWhere(shown, (figure) => answer.figures.some((each) => sameFigure(each, figure)));
+}
+
+/** The key has, in one place, another of the figures that are shown. */
+export function withOtherInKey<T extends Keyed>(
+  task: T,
+  shown: readonly (Figure | null)[],
+  random: Random,
+): T | undefined {
+  const { figures } = task.answer;
+  const at = random.int(0, figures.length - 1);
+  const other = anyOf(random, othersThan(shown, figures[at]));
+  return other && { ...task, answer: { figures: replaced(figures, at, other) } };
+}
+
+/** Two figures of the key, which look other than each other, have their places exchanged. */
+export function withKeyExchanged<T extends Keyed>(task: T, random: Random): T | undefined {
+  const { figures } = task.answer;
+  const two = twoThatDiffer(random, figures, looksOther);
+  return two && { ...task, answer: { figures: exchanged(figures, ...two) } };
 }

@@ -1,12 +1,15 @@
 // Tasks of continue-row that break a rule on purpose.
-import { type Figure, sameFigure } from '../../figures/index.ts';
+import type { Figure } from '../../figures/index.ts';
 import {
   anyOf,
   hardlyOther,
   type Made,
+  othersThan,
+  placesOfKey,
   placesWhere,
   replaced,
   type WrongWays,
+  withOtherInKey,
   without,
 } from '../wrong-ways.ts';
 import type { Answer, Printed } from './task.ts';
@@ -14,12 +17,7 @@ import type { Answer, Printed } from './task.ts';
 type Task = Made<Printed, Answer>;
 
 export const WRONG: WrongWays<Printed, Answer> = {
-  'R1 the key has another figure': (task, random) => {
-    const { figures } = task.answer;
-    const at = random.int(0, figures.length - 1);
-    const other = anyOf(random, othersThan(task, figures[at]));
-    return other && { ...task, answer: { figures: replaced(figures, at, other) } };
-  },
+  'R1 the key has another figure': (task, random) => withOtherInKey(task, task.printed.row, random),
   'R1 the unit has not come twice': (task) => {
     const { row } = task.printed;
     const gap = row.indexOf(null);
@@ -28,7 +26,7 @@ export const WRONG: WrongWays<Printed, Answer> = {
   'R2 a figure of the row is another': (task, random) => {
     const { row } = task.printed;
     const at = random.pick(placesWhere(row, (figure) => figure !== null));
-    const other = anyOf(random, othersThan(task, row[at] ?? undefined));
+    const other = anyOf(random, othersThan(row, row[at]));
     return other && withRow(task, replaced(row, at, other));
   },
   'R6 a figure of the row is hardly the same': (task, random) => {
@@ -38,11 +36,11 @@ export const WRONG: WrongWays<Printed, Answer> = {
     return figure ? withRow(task, replaced(row, at, hardlyOther(figure))) : undefined;
   },
   'R7 the right figure is not offered': (task, random) =>
-    withOffered(task, (offered) => without(offered, random.pick(right(task, offered)))),
+    withOffered(task, (offered) => without(offered, random.pick(placesOfKey(task, offered)))),
   'R7 a figure is offered twice': (task, random) =>
     withOffered(task, (offered) => [...offered, random.pick(offered)]),
   'R7 only right figures are offered': (task) =>
-    withOffered(task, (offered) => right(task, offered).flatMap((at) => offered[at] ?? [])),
+    withOffered(task, (offered) => placesOfKey(task, offered).flatMap((at) => offered[at] ?? [])),
 };
 
 function withRow(task: Task, row: Printed['row']): Task {
@@ -55,14 +53,4 @@ function withOffered(
 ): Task | undefined {
   const { offered } = task.printed;
   return offered && { ...task, printed: { ...task.printed, offered: change(offered) } };
-}
-
-/** The places of the figures of the key among those that are offered. */
-function right({ answer }: Task, offered: readonly Figure[]): readonly number[] {
-  return placesWhere(offered, (figure) => answer.figures.some((each) => sameFigure(each, figure)));
-}
-
-function othersThan({ printed }: Task, figure: Figure | undefined): readonly Figure[] {
-  const shown = printed.row.flatMap((each) => each ?? []);
-  return shown.filter((each) => figure && !sameFigure(each, figure));
 }

@@ -1,27 +1,23 @@
 // Tasks of crossing-table that break a rule on purpose.
-import { type Figure, sameFigure } from '../../figures/index.ts';
+import type { Figure } from '../../figures/index.ts';
 import {
   anyOf,
   exchanged,
   hardlyOther,
   type Made,
+  placesOfKey,
   placesWhere,
   replaced,
-  twoThatDiffer,
   type WrongWays,
+  withKeyExchanged,
   without,
 } from '../wrong-ways.ts';
 import type { Answer, Printed } from './task.ts';
 
 type Task = Made<Printed, Answer>;
 
-const differ = (one: Figure, other: Figure) => !sameFigure(one, other);
-
 export const WRONG: WrongWays<Printed, Answer> = {
-  'R1 the key has two figures exchanged': (task, random) => {
-    const two = twoThatDiffer(random, task.answer.figures, differ);
-    return two && { ...task, answer: { figures: exchanged(task.answer.figures, ...two) } };
-  },
+  'R1 the key has two figures exchanged': withKeyExchanged,
   'R1 the key names a figure that stands in the table': (task, random) => {
     const standing = anyOf(random, shownIn(task.printed));
     if (!standing) return undefined;
@@ -55,12 +51,12 @@ export const WRONG: WrongWays<Printed, Answer> = {
     );
   },
   'R5 a figure that is needed is not there': (task, random) =>
-    withLoose(task, (loose) => without(loose, random.pick(neededAmong(task, loose)))),
+    withLoose(task, (loose) => without(loose, random.pick(placesOfKey(task, loose)))),
   'R5 a figure is there twice': (task, random) =>
     withLoose(task, (loose) => [...loose, random.pick(loose)]),
   'R4 a figure that is needed is hardly another one': (task, random) =>
     withLoose(task, (loose) => {
-      const place = random.pick(neededAmong(task, loose));
+      const place = random.pick(placesOfKey(task, loose));
       return loose.flatMap((figure, at) => (at === place ? [hardlyOther(figure)] : [figure]));
     }),
 };
@@ -80,8 +76,4 @@ function withLoose(
 
 function shownIn({ rows }: Printed): readonly Figure[] {
   return rows.flat().flatMap((figure) => figure ?? []);
-}
-
-function neededAmong({ answer }: Task, loose: readonly Figure[]): readonly number[] {
-  return placesWhere(loose, (figure) => answer.figures.some((each) => sameFigure(each, figure)));
 }

@@ -4,21 +4,19 @@ import {
   anyOf,
   hardlyOther,
   type Made,
+  othersThan,
   placesWhere,
   replaced,
   type WrongWays,
+  withOtherInKey,
 } from '../wrong-ways.ts';
 import type { Answer, Printed } from './task.ts';
 
 type Task = Made<Printed, Answer>;
 
 export const WRONG: WrongWays<Printed, Answer> = {
-  'R1 the key has another figure': (task, random) => {
-    const { figures } = task.answer;
-    const at = random.int(0, figures.length - 1);
-    const other = anyOf(random, othersThan(task, figures[at]));
-    return other && { ...task, answer: { figures: replaced(figures, at, other) } };
-  },
+  'R1 the key has another figure': (task, random) =>
+    withOtherInKey(task, task.printed.field, random),
   'R5 the key is another piece': (task, random) => {
     const { offered = [] } = task.printed;
     const piece = anyOf(random, wrongPieces(task));
@@ -52,18 +50,13 @@ export const WRONG: WrongWays<Printed, Answer> = {
   'R8 a figure of the field breaks the pattern': (task, random) => {
     const { field } = task.printed;
     const place = random.pick(placesWhere(field, (figure) => figure !== null));
-    const other = anyOf(random, othersThan(task, field[place] ?? undefined));
+    const other = anyOf(random, othersThan(field, field[place]));
     return other && withField(task, replaced(field, place, other));
   },
 };
 
 function withField(task: Task, field: Printed['field']): Task {
   return { ...task, printed: { ...task.printed, field } };
-}
-
-function othersThan({ printed }: Task, figure: Figure | undefined): readonly Figure[] {
-  const shown = printed.field.flatMap((each) => each ?? []);
-  return shown.filter((each) => figure && !sameFigure(each, figure));
 }
 
 function wrongPieces({ printed, answer }: Task): readonly number[] {

@@ -2,33 +2,23 @@
 import { type Figure, sameFigure } from '../../figures/index.ts';
 import {
   anyOf,
-  exchanged,
   hardlyOther,
+  looksOther,
   type Made,
   placesWhere,
   replaced,
-  twoThatDiffer,
   type WrongWays,
+  withKeyExchanged,
+  withOtherInKey,
 } from '../wrong-ways.ts';
 import type { Answer, Printed } from './task.ts';
 
 type Task = Made<Printed, Answer>;
 
-const differ = (one: Figure, other: Figure) => !sameFigure(one, other);
-
 export const WRONG: WrongWays<Printed, Answer> = {
-  'R1 the key has two figures exchanged': (task, random) => {
-    const two = twoThatDiffer(random, task.answer.figures, differ);
-    return two && { ...task, answer: { figures: exchanged(task.answer.figures, ...two) } };
-  },
-  'R1 the key has another figure': (task, random) => {
-    const { figures } = task.answer;
-    const at = random.int(0, figures.length - 1);
-    const other = random.pick(
-      task.printed.figures.filter((each) => differ(each, figures[at] ?? {})),
-    );
-    return { ...task, answer: { figures: replaced(figures, at, other) } };
-  },
+  'R1 the key has two figures exchanged': withKeyExchanged,
+  'R1 the key has another figure': (task, random) =>
+    withOtherInKey(task, task.printed.figures, random),
   'R1 two figures may change places everywhere': (task, random) => {
     const two = random.sample(task.printed.figures, 2);
     const isOne = (figure: Figure) => two.some((each) => sameFigure(each, figure));
@@ -64,7 +54,9 @@ export const WRONG: WrongWays<Printed, Answer> = {
     const cells = row === undefined ? undefined : task.printed.rows[row];
     if (row === undefined || !cells) return undefined;
     const at = random.pick(placesWhere(cells, (figure) => figure !== null));
-    const other = random.pick(task.printed.figures.filter((each) => differ(each, cells[at] ?? {})));
+    const other = random.pick(
+      task.printed.figures.filter((each) => looksOther(each, cells[at] ?? {})),
+    );
     return withRow(task, row, replaced(cells, at, other));
   },
   'R2 a figure to use is not shown': (task, random) => {
@@ -81,7 +73,7 @@ export const WRONG: WrongWays<Printed, Answer> = {
     if (!pieces) return undefined;
     const at = random.int(0, pieces.length - 1);
     const other = random.pick(
-      task.printed.figures.filter((each) => differ(each, pieces[at] ?? {})),
+      task.printed.figures.filter((each) => looksOther(each, pieces[at] ?? {})),
     );
     return { ...task, printed: { ...task.printed, pieces: replaced(pieces, at, other) } };
   },
