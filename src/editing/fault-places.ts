@@ -3,9 +3,10 @@ import type { Activity, Task } from '../activities/index.ts';
 import type { Told } from '../base/index.ts';
 import { type Figure, sameFigure } from '../figures/index.ts';
 import { findingsOf } from './findings.ts';
-import { type Place, placesIn, sameFacts, valueAt, withValue } from './places.ts';
+import { haveSamePlaces, type Place, placesIn, sameFacts, valueAt, withValue } from './places.ts';
 
-interface Asked {
+/** What is asked of a fault's place. */
+export interface FaultAsked {
   readonly activity: Activity;
   readonly printed: unknown;
   /** The task as it was made. */
@@ -18,7 +19,7 @@ interface Asked {
  * Numbers of the places that do it: those changed ones that each alone, put back, would end the fault; else all changed
  * ones, if these together would; else where the figures stand that the fault names; else those of the last change.
  */
-export function placesOfFault(asked: Asked, fault: Told): readonly number[] {
+export function placesOfFault(asked: FaultAsked, fault: Told): readonly number[] {
   const done = doersOf(asked, (facts) =>
     findingsOf(asked.activity, facts).faults.every((other) => !sameFacts(other, fault)),
   );
@@ -28,13 +29,13 @@ export function placesOfFault(asked: Asked, fault: Told): readonly number[] {
 }
 
 /** As `placesOfFault`, for a task to which no answer is found. */
-export function placesOfNoAnswer(asked: Asked): readonly number[] {
+export function placesOfNoAnswer(asked: FaultAsked): readonly number[] {
   const done = doersOf(asked, (facts) => findingsOf(asked.activity, facts).answers.length > 0);
   return done.length > 0 ? done : asked.touched;
 }
 
 function doersOf(
-  { printed, before }: Asked,
+  { printed, before }: FaultAsked,
   isMended: (facts: unknown) => boolean,
 ): readonly number[] {
   const changed = changedPlaces(printed, before);
@@ -51,10 +52,7 @@ function doersOf(
 /** Places that show something else than they did; none where things were added or taken away, so that places moved. */
 function changedPlaces(printed: unknown, before: Task) {
   const [is, was] = [placesIn(printed), placesIn(before.printed)];
-  const isSameForm =
-    is.length === was.length &&
-    is.every(({ path }, number) => path.join() === was[number]?.path.join());
-  if (!isSameForm) return [];
+  if (!haveSamePlaces(is, was)) return [];
   return is
     .map((place, number) => ({ place, number }))
     .filter(({ place, number }) => !sameFacts(place.figure, was[number]?.figure));

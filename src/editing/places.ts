@@ -45,6 +45,14 @@ export function placesIn(printed: unknown): readonly Place[] {
   return places;
 }
 
+/** Whether two tasks have the same places, whatever stands there. */
+export function haveSamePlaces(one: readonly Place[], other: readonly Place[]): boolean {
+  return (
+    one.length === other.length &&
+    one.every(({ path }, place) => path.join() === other[place]?.path.join())
+  );
+}
+
 /** Every list with places in it, the outer before the inner ones. */
 export function listsIn(printed: unknown): readonly List[] {
   const lists: List[] = [];

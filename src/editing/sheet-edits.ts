@@ -4,7 +4,15 @@ import { accept, type Result, refuse, type Told, told } from '../base/index.ts';
 import { type Figure, placeOf } from '../figures/index.ts';
 import { keyFor, unchangeable } from './edited-tasks.ts';
 import { baseTask, type Ground } from './ground.ts';
-import { factsIn, type Path, placesIn, tracedTask, valueAt, withValue } from './places.ts';
+import {
+  factsIn,
+  haveSamePlaces,
+  type Path,
+  placesIn,
+  tracedTask,
+  valueAt,
+  withValue,
+} from './places.ts';
 import { redraw } from './redraw.ts';
 import { smallestRepair } from './repair.ts';
 import { type ShapeChange, withShape } from './shape-change.ts';
@@ -235,10 +243,7 @@ function exchanged(
   const isThere = first !== undefined && second !== undefined;
   const both = isThere ? withValue(withValue(printed, one, second), other, first) : undefined;
   const [was, is] = [placesIn(printed), placesIn(both)];
-  const isAlike =
-    isThere &&
-    was.length === is.length &&
-    was.every(({ path }, index) => path.join() === is[index]?.path.join());
+  const isAlike = isThere && haveSamePlaces(was, is);
   if (!isAlike) return refuseDeed(ground, edit.task, told('reasons', 'change.unlike'));
   const touched = was.flatMap(({ path }, place) =>
     [one, other].some((outer) => outer.every((step, index) => step === path[index])) ? [place] : [],

@@ -2,7 +2,7 @@
 import { type Activity, faultIn, type Language, type Task } from '../activities/index.ts';
 import { figureName, placeOf } from '../figures/index.ts';
 import type { PrintStyle } from '../page/index.ts';
-import { placesOfFault, placesOfNoAnswer } from './fault-places.ts';
+import { type FaultAsked, placesOfFault, placesOfNoAnswer } from './fault-places.ts';
 import { type Findings, findingsOf } from './findings.ts';
 import { type Ground, languageOf } from './ground.ts';
 import { tracedTask } from './places.ts';
@@ -78,7 +78,7 @@ function saidOf(
 
 /** Why a task is not certain. */
 function doubtProblems(
-  asked: Parameters<typeof placesOfFault>[0],
+  asked: FaultAsked,
   { answers, faults }: Findings,
   language: Language,
 ): readonly Problem[] {

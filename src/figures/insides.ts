@@ -1,6 +1,5 @@
 // How different two pictures look inside: the share of what they cover whose colours are told apart, best aligned.
-import type { Hex } from '../palette/index.ts';
-import { seenApart } from '../palette/index.ts';
+import { type Hex, seenApart } from '../palette/index.ts';
 import { bestAgreement, LEVEL, windowsOf } from './alignment.ts';
 import { type FormId, isPicture, type Picture } from './form-names.ts';
 import { isOwnPicture, type OwnForm } from './own-forms.ts';
