@@ -123,8 +123,13 @@ export function readEntry(value: unknown, what: string): Result<Entry> {
   return read.success ? accept(read.data) : refuse(...refusalsOf(read.error, value, what));
 }
 
+/** Whether the text is a month such as 2022-05, 1900 to 2099. */
+export function isMonth(text: string): boolean {
+  return MONTH.test(text);
+}
+
 /** Whether the text is a day of the calendar, 1900 to 2099. */
-function isDay(text: string): boolean {
+export function isDay(text: string): boolean {
   const [, year, month, date] = /^((?:19|20)\d\d)-(\d\d)-(\d\d)$/.exec(text)?.map(Number) ?? [];
   if (year === undefined || month === undefined || date === undefined) return false;
   return month >= 1 && month <= 12 && date >= 1 && date <= daysIn(year, month);

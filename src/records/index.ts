@@ -1,7 +1,7 @@
 // Children, results, plans and the stock as entries that never change: their ids, views, backup file, merging, migration.
 export { BACKUP_CHARACTERS, backupText, laterVersion, readBackup } from './backup.ts';
 export * from './entry.ts';
-export { readEntry } from './entry-schema.ts';
+export { isDay, isMonth, readEntry } from './entry-schema.ts';
 export {
   byId,
   clockTime,

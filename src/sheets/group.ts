@@ -66,12 +66,11 @@ export function makeGroupPack(
     made += lot.wanted;
     onProgress(made, all);
   }
-  const named = table
+  const onSheets = numberedChildren(children.map(({ name }) => name));
+  const named = onSheets
     .slice(0, wanted)
-    .map((row, child) =>
-      row.map((sheets) =>
-        sheets.map((sheet) => ({ ...sheet, child: sheetChild(children, child) })),
-      ),
+    .map((child, place) =>
+      (table[place] ?? []).map((sheets) => sheets.map((sheet) => ({ ...sheet, child }))),
     );
   return accept({ seed: recipe.seed, sheets: sorted(named, sortedBy) });
 }
@@ -91,10 +90,14 @@ function lotsFor(recipe: SeededRecipe, wanted: number): readonly PlacedLot[] {
   }));
 }
 
-function sheetChild(children: readonly GroupChild[], place: number): SheetChild {
-  const name = children[place]?.name ?? '';
-  const isShared = children.some((child, other) => other !== place && child.name === name);
-  return { number: place + 1, name, ...(isShared ? { isShared } : {}) };
+/** How children stand on their sheets: numbered in the order of the group, with whether others have the name too. */
+export function numberedChildren(names: readonly string[]): readonly SheetChild[] {
+  const times = new Map<string, number>();
+  for (const name of names) times.set(name, (times.get(name) ?? 0) + 1);
+  return names.map((name, place) => {
+    const isShared = (times.get(name) ?? 0) > 1;
+    return { number: place + 1, name, ...(isShared ? { isShared } : {}) };
+  });
 }
 
 /** By child, by part, its sheets. */

@@ -14,7 +14,7 @@ export { featuresToDo, materialsToDo } from './cut-demands.ts';
 export { cutPagesOf, notToBeCut } from './cut-pages.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
 export { frameworkNames } from './goals-served.ts';
-export { EQUAL_LOGITS } from './group.ts';
+export { EQUAL_LOGITS, numberedChildren } from './group.ts';
 export { readChildren } from './group-names.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
 export { MADE, type Made } from './made.ts';

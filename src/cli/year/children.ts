@@ -4,11 +4,12 @@ import type { OwnPicture } from '../../figures/index.ts';
 import {
   BACKUP_CHARACTERS,
   type Child,
+  isMonth,
   keptPictures,
   readBackup,
   viewOf,
 } from '../../records/index.ts';
-import { LONGEST_NAME, MOST_CHILDREN } from '../../sheets/index.ts';
+import { LONGEST_NAME, MOST_CHILDREN, numberedChildren } from '../../sheets/index.ts';
 import { accepted, Refused } from '../failure.ts';
 import { readText } from '../read-text.ts';
 import type { YearChild } from './job.ts';
@@ -99,7 +100,6 @@ interface Line {
   readonly step?: number;
 }
 
-const MONTH = /^(19|20)\d\d-(0[1-9]|1[0-2])$/;
 const STEP = /^step\s*(\d{1,2})$/i;
 
 function lineOf(line: string, at: string): Result<Line> {
@@ -112,7 +112,7 @@ function lineOf(line: string, at: string): Result<Line> {
   }
   const step = Number(STEP.exec(fact)?.[1] ?? 0);
   if (fact === '') return accept({ name });
-  if (MONTH.test(fact)) return accept({ name, birthMonth: fact });
+  if (isMonth(fact)) return accept({ name, birthMonth: fact });
   if (step >= 1) return accept({ name, step });
   const expected =
     'a name alone, or behind it a month of birth such as 2022-05 or a step such as step 3';
@@ -123,11 +123,9 @@ function lineOf(line: string, at: string): Result<Line> {
 function numbered(
   group: readonly (Omit<YearChild, 'onSheet'> & { readonly child: Child })[],
 ): readonly YearChild[] {
-  const times = new Map<string, number>();
-  for (const { child } of group) times.set(child.nickname, (times.get(child.nickname) ?? 0) + 1);
-  return group.map((each, place) => {
-    const name = each.child.nickname;
-    const isShared = (times.get(name) ?? 0) > 1;
-    return { ...each, onSheet: { number: place + 1, name, ...(isShared ? { isShared } : {}) } };
+  const onSheets = numberedChildren(group.map(({ child }) => child.nickname));
+  return group.flatMap((each, place) => {
+    const onSheet = onSheets[place];
+    return onSheet ? [{ ...each, onSheet }] : [];
   });
 }

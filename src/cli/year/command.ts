@@ -2,7 +2,8 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import { ORIENTATIONS, PAPER_NAMES, PRINT_CHOICES } from '../../page/index.ts';
-import { addDays, LONGEST_YEAR, MOST_SHEETS_A_WEEK } from '../../plan/index.ts';
+import { LONGEST_YEAR, MOST_SHEETS_A_WEEK } from '../../plan/index.ts';
+import { isDay } from '../../records/index.ts';
 import { DEFAULT_PAGE, DEFAULT_PRINT } from '../../sheets/index.ts';
 import { YEAR_WORDS } from '../../words/index.ts';
 import { Refused } from '../failure.ts';
@@ -119,15 +120,9 @@ function needed(text: string | undefined, at: string, expected: string): string 
 }
 
 function dayOf(text: string): string {
-  const isDay = /^20\d\d-\d\d-\d\d$/.test(text) && isInCalendar(text);
-  if (isDay) return text;
+  if (isDay(text) && text.startsWith('20')) return text;
   const expected = 'a day such as 2026-09-07';
   throw new Refused({ code: 'wrong-type', at: '--from', got: text, expected });
-}
-
-/** A day that there is not, such as 30 February, cannot be counted from, or is counted as another. */
-function isInCalendar(text: string): boolean {
-  return !Number.isNaN(Date.parse(text)) && addDays(text, 0) === text;
 }
 
 /** Kinds with commas between them, in one order, each once. */
