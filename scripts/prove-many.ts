@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { Worker } from 'node:worker_threads';
 import { ACTIVITY_IDS, type ActivityId } from '../src/activities/index.ts';
 import { MAX_SEED, randomFrom } from '../src/base/index.ts';
+import { runPool } from '../src/cli/worker-pool.ts';
 import type { Part, Proven } from './prove-part.ts';
 import { addTo, noTimings, quantileMs, type Timings } from './timings.ts';
 
@@ -108,32 +109,34 @@ function partsOf({ tasks, seed, activities }: Asked): readonly Part[] {
   );
 }
 
-/** Hands each thread a part, and the next one as soon as it is done. */
+/** Hands each thread a part, and the next one as soon as it is done; rejects where a thread ends in the middle of one. */
 async function onThreads(
   parts: readonly Part[],
   threads: number,
   onProven: (number: number, part: Part, proven: Proven) => void,
 ): Promise<void> {
   let next = 0;
-  const work = () =>
-    new Promise<void>((resolve, reject) => {
-      const worker = new Worker(RUN, { argv: [join(import.meta.dirname, 'prove-worker.ts')] });
-      let number = -1;
-      const handOut = () => {
-        number = next++;
-        const part = parts[number];
-        if (part) worker.postMessage(part);
-        else worker.terminate().then(() => resolve(), reject);
-      };
-      worker.on('error', reject);
-      worker.on('message', (proven: Proven) => {
-        const part = parts[number];
-        if (part) onProven(number, part, proven);
-        handOut();
-      });
-      handOut();
-    });
-  await Promise.all(Array.from({ length: Math.min(threads, parts.length) }, work));
+  let fault: string | undefined;
+  const worker = join(import.meta.dirname, 'prove-worker.ts');
+  await runPool<Numbered, Proven>(
+    Math.min(threads, parts.length),
+    () => new Worker(RUN, { argv: [worker] }),
+    {
+      next: () => {
+        const part = fault === undefined ? parts[next] : undefined;
+        return part && { number: next++, ...part };
+      },
+      done: ({ number, ...part }, proven) => onProven(number, part, proven),
+      lost: ({ activity, from }, reason) => {
+        fault ??= `prove › ${activity} from ${from}: ${reason ?? 'its thread ended'}`;
+      },
+    },
+  );
+  if (fault !== undefined) throw new Error(fault);
+}
+
+interface Numbered extends Part {
+  readonly number: number;
 }
 
 function noTally(activity: ActivityId): Tally {

@@ -8,6 +8,7 @@ import type { Entry } from '../../src/records/index.ts';
 import { ownCopyOf } from '../own-pictures.ts';
 import { childEntry, idAt, planEntry, resultEntry } from '../record-entries.ts';
 import { testSeed } from '../seed.ts';
+import { keptEntries } from './kept-entries.ts';
 import { entriesOf, given, refusalsIn, startStores } from './stores.ts';
 
 const stores = startStores();
@@ -128,25 +129,10 @@ function changeIn(page: Page, change: Change): Promise<Result<unknown>> {
 
 /** What a reader of today's or the next form finds; ids and times of new entries differ from run to run. */
 async function foundIn(page: Page, change: Change): Promise<readonly unknown[]> {
-  const entries =
-    change === 'migrate' ? await page.evaluate(readAsIs) : given(await entriesOf(page));
+  const entries = change === 'migrate' ? await keptEntries(page) : given(await entriesOf(page));
   return entries.map(({ id, at, ...rest }) =>
     at < OF_TODAY ? { id, at, ...rest } : { ...rest, id: 'new', at: 0, child: 'new' },
   );
-}
-
-function readAsIs(): Promise<readonly Entry[]> {
-  return new Promise((resolve, reject) => {
-    const request = indexedDB.open('samewise-records');
-    request.onerror = () => reject(request.error);
-    request.onsuccess = () => {
-      const all = request.result.transaction('entries').objectStore('entries').getAll();
-      all.onsuccess = () => {
-        request.result.close();
-        resolve(all.result);
-      };
-    };
-  });
 }
 
 interface Whole {

@@ -14,10 +14,10 @@ import { programFile } from '../package-files.ts';
 import { openStaging } from '../staging.ts';
 import { refuseUnwritableFolder } from '../targets.ts';
 import { tell } from '../terminal.ts';
+import { runPool } from '../worker-pool.ts';
 import { type ChildrenOptions, groupOf } from './children.ts';
 import { type Course, courseOf } from './course.ts';
 import { FILE_KINDS, type FileKind, type WorkerStart, type YearJob } from './job.ts';
-import { runPool } from './pool.ts';
 
 /** As they are typed. */
 export interface YearOptions extends ChildrenOptions, LanguageOption {

@@ -1,8 +1,8 @@
 // The course of a year's making: which unit is next, what was done, what is told of it.
 import { SHELL_WORDS, YEAR_WORDS } from '../../words/index.ts';
 import { showProgress, tell } from '../terminal.ts';
+import type { Source } from '../worker-pool.ts';
 import type { Answer, Ask, PlannedWeek, YearChild, YearJob } from './job.ts';
-import type { Source } from './pool.ts';
 
 /** Failures in a row that no further unit will escape, such as a full disk. */
 const MOST_IN_A_ROW = 20;
