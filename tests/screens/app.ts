@@ -106,5 +106,14 @@ export function labelOf(parameter: string): string {
 
 /** The code of the sheet on the table. */
 export async function codeOf(page: Page): Promise<string> {
+  // The code stands beside the page, and what stands there follows the page by a frame or more.
+  await page.waitForFunction((form) => {
+    const title = document.querySelector('.sheet svg title')?.textContent ?? '';
+    const onPage = new RegExp(form).exec(title)?.[0] ?? '';
+    return document.querySelector('output.code')?.textContent?.startsWith(onPage);
+  }, CODE_IN_TITLE);
   return (await page.locator('output.code').textContent()) ?? '';
 }
+
+/** A sheet's title ends with its code, or the beginning of a long one. */
+const CODE_IN_TITLE = '[0-9A-Z]{4}(-[0-9A-Z]{1,4})+';

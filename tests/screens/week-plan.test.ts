@@ -204,7 +204,8 @@ test('at the weekend it is the week after that is planned, and one can look back
   await page.getByRole('button', { name: 'Back to this week' }).click();
   await planWeek(page);
   expect(await keptPlan(page, 1, '2026-03-16')).not.toEqual([]);
-  expect(await rowOf(page, 'Fern').locator('.slip').count()).toBeGreaterThanOrEqual(10);
+  const slips = rowOf(page, 'Fern').locator('.slip');
+  await expect.poll(() => slips.count()).toBeGreaterThanOrEqual(10);
 });
 
 test('a child without a plan is planned for beside others, whose plans stay', async () => {
