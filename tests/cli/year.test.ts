@@ -1,4 +1,5 @@
 // What `samewise year` promises a setting that makes its packs for a whole year.
+import { spawnSync } from 'node:child_process';
 import {
   cpSync,
   existsSync,
@@ -11,6 +12,7 @@ import {
 } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
+import { pathOnTheWay } from '../../src/cli/left-behind.ts';
 import { backupText, type Entry } from '../../src/records/index.ts';
 import { childEntry, resultEntry } from '../record-entries.ts';
 import { emptyFolder, samewise } from './program.ts';
@@ -30,6 +32,12 @@ function folderWith(list: string): string {
   const cwd = emptyFolder();
   writeFileSync(join(cwd, 'list.txt'), list);
   return cwd;
+}
+
+/** A file as a run leaves it half-written that was killed: named by a process that has ended. */
+function leftBehindIn(folder: string): string {
+  const ended = spawnSync(process.execPath, ['--version']).pid;
+  return pathOnTheWay(folder).replace(`-${process.pid}-`, `-${ended}-`);
 }
 
 describe('a year for a list of children', () => {
@@ -79,7 +87,7 @@ describe('a year for a list of children', () => {
     const [missing, there] = ['002-Moss/week-01.pdf', '001-Wren/week-01.pdf'];
     const { mtimeMs } = statSync(join(cwd, 'year', there));
     rmSync(join(cwd, 'year', missing));
-    writeFileSync(join(cwd, 'year', '002-Moss', '.week-01.pdf.0123abcd.part'), '%PDF-1.7 and then');
+    writeFileSync(leftBehindIn(join(cwd, 'year', '002-Moss')), '%PDF-1.7 and then');
     const made = await samewise([...YEAR, '--files', 'pdf,json'], { cwd });
     expect(made.code, made.stderr).toBe(0);
     expect(made.stderr).toContain('made 1 week with 2 sheets');
