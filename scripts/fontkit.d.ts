@@ -12,7 +12,6 @@ declare module 'fontkit' {
   export interface Font {
     readonly unitsPerEm: number;
     readonly capHeight: number;
-    readonly xHeight: number;
     hasGlyphForCodePoint(codePoint: number): boolean;
     glyphForCodePoint(codePoint: number): Glyph;
     layout(

@@ -56,12 +56,11 @@ const fonts = Object.fromEntries(
     fontkit.create(readFileSync(new URL(`../assets/fonts/${file}`, import.meta.url))),
   ]),
 );
-const { unitsPerEm, capHeight, xHeight, version } = fonts.regular;
+const { unitsPerEm, capHeight, version } = fonts.regular;
 const table = {
   source: `Outlines and advance widths of Andika, ${version}, SIL International, SIL Open Font License 1.1`,
   unitsPerEm,
   capHeight,
-  xHeight,
   regular: weightTable(fonts.regular),
   bold: weightTable(fonts.bold),
 };

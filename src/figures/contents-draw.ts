@@ -12,7 +12,7 @@ import {
   type Space,
   TEXTURES_MIXED_UP,
 } from './contents.ts';
-import { dotsOf, SPREAD_LAYOUTS } from './dot-figures.ts';
+import { DOT_CONTROLS, dotsOf, SPREAD_LAYOUTS } from './dot-figures.ts';
 import { MOST_DOTS } from './dots.ts';
 import { type Figure, formOf, TEXTURES } from './figure.ts';
 import type { FormId } from './form-names.ts';
@@ -154,7 +154,7 @@ const FINEST_COUNT_RATIO = 1.2;
  * chance, so that neither the ink nor the size of a dot tells it from task to task.
  */
 function drawDots(random: Random, count: number): readonly Partial<Figure>[] {
-  const control = random.pick(['area', 'spread'] as const);
+  const control = random.pick(DOT_CONTROLS);
   return drawCounts(random, count).map((dots) => dotsOf(dots, control));
 }
 

@@ -9,7 +9,6 @@ import {
   figureAt,
   mostValues,
   type Space,
-  spaceSize,
 } from './contents.ts';
 import {
   drawCounts,
@@ -31,15 +30,11 @@ const PRINTS = ['colour', 'grey'] as const;
 
 /** Every figure of a space, the last axis first. */
 function figuresIn(space: Space): readonly Figure[] {
-  return Array.from({ length: spaceSize(space) }, (_, number) => {
-    let rest = number;
-    const indices = space.axes.map(({ values }) => {
-      const index = rest % values.length;
-      rest = (rest - index) / values.length;
-      return index;
-    });
-    return figureAt(space, indices);
-  });
+  const places = space.axes.reduce<readonly (readonly number[])[]>(
+    (before, { values }) => before.flatMap((at) => values.map((_, index) => [...at, index])),
+    [[]],
+  );
+  return places.map((indices) => figureAt(space, indices));
 }
 
 function expectFair(figures: readonly Figure[], at: string): void {

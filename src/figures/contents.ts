@@ -202,8 +202,3 @@ export function figureAt({ base, axes }: Space, indices: readonly number[]): Fig
   });
   return Object.assign({}, base, ...values);
 }
-
-/** How many figures a space holds: the product of the numbers of its values. */
-export function spaceSize({ axes }: Space): number {
-  return axes.reduce((product, { values }) => product * values.length, 1);
-}

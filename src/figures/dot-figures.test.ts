@@ -1,8 +1,8 @@
 // Dot quantities under control: ink and spread do not tell how many there are.
 import { describe, expect, it } from 'vitest';
-import { pathBounds, randomFrom } from '../base/index.ts';
+import { pathBounds } from '../base/index.ts';
 import { differencesOf, fairlyDifferent, sameFigure } from './differences.ts';
-import { DOT_CONTROLS, dotFigure, SPREAD_LAYOUTS } from './dot-figures.ts';
+import { DOT_CONTROLS, dotsOf, SPREAD_LAYOUTS } from './dot-figures.ts';
 import { dotPlaces, MOST_DOTS, mostDotSize } from './dots.ts';
 import { DOT_LAYOUTS, type Figure, layoutOf } from './figure.ts';
 import { figureSchema } from './figure-schema.ts';
@@ -29,41 +29,36 @@ function spreadOf({ count = 1, ...figure }: Figure): number {
   return Math.sqrt(mean(places.map((place) => (place.x - x) ** 2 + (place.y - y) ** 2)));
 }
 
-describe('dotFigure', () => {
-  it('gives as many dots as asked for, in a figure that a file may hold', () => {
+describe('dotsOf', () => {
+  it('gives as many dots as asked for, in figures that a file may hold', () => {
     for (const control of DOT_CONTROLS) {
-      for (const count of COUNTS) {
-        for (let seed = 0; seed < 10; seed++) {
-          const figure = dotFigure(count, { control }, randomFrom(seed));
+      for (const layout of SPREAD_LAYOUTS) {
+        for (const count of COUNTS) {
+          const figure: Figure = { form: 'dots', layout, ...dotsOf(count, control) };
           expect(figure.count).toBe(count);
-          expect(figureSchema.parse(figure), `seed ${seed}`).toEqual(figure);
+          expect(figureSchema.parse(figure), `${count} ${layout}`).toEqual(figure);
         }
       }
     }
   });
 
   it('gives all numbers the same ink where area is controlled, within a hundredth', () => {
-    const inks = COUNTS.map((count) => inkOf(dotFigure(count, { control: 'area' }, randomFrom(1))));
-    expect(Math.max(...inks) / Math.min(...inks)).toBeLessThan(1.01);
+    for (const layout of SPREAD_LAYOUTS) {
+      const inks = COUNTS.map((count) => inkOf({ form: 'dots', layout, ...dotsOf(count, 'area') }));
+      expect(Math.max(...inks) / Math.min(...inks), layout).toBeLessThan(1.01);
+    }
   });
 
-  it('spreads two to six dots alike where spread or area is controlled, and no more for more', () => {
-    for (const control of ['area', 'spread'] as const) {
-      const spreads = COUNTS.slice(1).map((count) => {
-        const all = Array.from({ length: 40 }, (_, seed) =>
-          spreadOf(dotFigure(count, { control }, randomFrom(seed))),
-        );
-        return all.reduce((sum, spread) => sum + spread, 0) / all.length;
-      });
-      expect(Math.max(...spreads) / Math.min(...spreads), control).toBeLessThan(1.2);
-      for (const layout of SPREAD_LAYOUTS) {
-        for (const count of COUNTS.slice(1)) {
-          const spread = spreadOf({ form: 'dots', count, layout });
-          expect(spread, `${count} ${layout}`).toBeGreaterThan(0.27);
-          expect(spread, `${count} ${layout}`).toBeLessThan(0.38);
-        }
+  it('keeps to layouts that spread two to six dots alike, and no more for more', () => {
+    const spreads = COUNTS.slice(1).map((count) => {
+      const all = SPREAD_LAYOUTS.map((layout) => spreadOf({ form: 'dots', count, layout }));
+      for (const [index, spread] of all.entries()) {
+        expect(spread, `${count} ${SPREAD_LAYOUTS[index]}`).toBeGreaterThan(0.27);
+        expect(spread, `${count} ${SPREAD_LAYOUTS[index]}`).toBeLessThan(0.38);
       }
-    }
+      return all.reduce((sum, spread) => sum + spread, 0) / all.length;
+    });
+    expect(Math.max(...spreads) / Math.min(...spreads)).toBeLessThan(1.2);
   });
 });
 

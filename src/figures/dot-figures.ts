@@ -1,14 +1,13 @@
 // Quantities of dots in which number, not ink, is the difference.
-import type { Random } from '../base/index.ts';
 import { MOST_DOTS } from './dots.ts';
-import { DOT_LAYOUTS, type DotLayout, type Figure } from './figure.ts';
+import type { DotLayout, Figure } from './figure.ts';
 
 /**
  * What does not tell the number: `spread`, how far apart the dots lie; `area`, that and all their ink
- * together; `none`: both may grow with the number. Children tell areas apart more finely than numbers at
- * every age from three to six (Odic et al. 2013), so that without control they may answer by ink.
+ * together. Children tell areas apart more finely than numbers at every age from three to six (Odic et al.
+ * 2013), so that without control they may answer by ink.
  */
-export const DOT_CONTROLS = ['area', 'spread', 'none'] as const;
+export const DOT_CONTROLS = ['area', 'spread'] as const;
 export type DotControl = (typeof DOT_CONTROLS)[number];
 
 /** Layouts whose dots lie about as far from their middle whatever their number, 0.28 to 0.37 of the cell. */
@@ -16,21 +15,6 @@ export const SPREAD_LAYOUTS: readonly DotLayout[] = ['dice', 'scattered-1', 'sca
 
 /** Diameter of each of six dots with control of area, a little under the usual: fewer, bigger ones must fit. */
 const SIXTH_DOT_SIZE = 0.94;
-
-/** A figure of `count` dots, laid at random as the control allows. */
-export function dotFigure(
-  count: number,
-  { control }: { readonly control: DotControl },
-  random: Random,
-): Figure {
-  const layout = random.pick(layoutsFor(control));
-  return { form: 'dots', layout, ...dotsOf(count, control) };
-}
-
-/** How dots may lie under a control. */
-export function layoutsFor(control: DotControl): readonly DotLayout[] {
-  return control === 'none' ? DOT_LAYOUTS : SPREAD_LAYOUTS;
-}
 
 /** The number of dots and, where their ink is controlled, the size that gives all numbers the same ink. */
 export function dotsOf(count: number, control: DotControl): Pick<Figure, 'count' | 'dotSize'> {

@@ -22,9 +22,8 @@ const ENTRIES = { regular: table.regular, bold: table.bold } as unknown as Reado
 /** Characters that have a glyph, the same in both weights. */
 export const GLYPHS: ReadonlySet<string> = new Set(Object.keys(ENTRIES.regular));
 
-/** Height of a capital and of a small x above the baseline, in ems. */
+/** Height of a capital above the baseline, in ems. */
 export const CAP_HEIGHT_EM = table.capHeight / table.unitsPerEm;
-export const X_HEIGHT_EM = table.xHeight / table.unitsPerEm;
 
 const read = new Map<string, Glyph>();
 

@@ -81,11 +81,6 @@ function mirrorTurnOfPicture(form: Picture): number | undefined {
   return ownTurns.get(form);
 }
 
-/** Whether the form looks the same when mirrored left to right. */
-export function isMirrorSame(form: FormId): boolean {
-  return mirrorTurnDeg(form) === 0;
-}
-
 /**
  * The turn in degrees at which a pointing shape stands on the line that its left and right mirror each other
  * about: 90 for a crescent, which opens to the side as it is drawn, 0 for an arrow, which points up.

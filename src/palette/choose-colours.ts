@@ -44,18 +44,6 @@ interface Ranking {
 const rankings = new Map<string, Ranking>();
 
 /**
- * The `count` colours of `from` whose two most alike differ most (then whose next two do, and so on), in
- * the order of `COLOUR_NAMES`; with `grey`, their greys are weighed too. A defect if `from` has too few.
- */
-export function chooseColours(
-  count: number,
-  print: ColourPrint,
-  from: readonly ColourName[] = FIGURE_COLOURS,
-): readonly ColourName[] {
-  return rankingOf(count, print, from).best.names;
-}
-
-/**
  * `count` colours of `from` in random order, all sets alike likely that keep `promisedDe00`; in grey, where
  * marks tell what greys do not, of those sets alone that are fair in colour, if there are any.
  * A defect if `from` has too few.

@@ -1,6 +1,6 @@
 // Promises of the marks.
 import { describe, expect, it } from 'vitest';
-import { COLOUR_NAMES, initialOf, initialsOf } from './index.ts';
+import { COLOUR_NAMES, initialOf } from './index.ts';
 
 describe('initials', () => {
   it('are unlike each other, in capitals and small letters alike', () => {
@@ -20,12 +20,5 @@ describe('initials', () => {
     const firsts = new Set(COLOUR_NAMES.map((name) => name.charAt(0)));
     const singles = COLOUR_NAMES.map(initialOf).filter((mark) => mark.length === 1);
     expect(singles).toHaveLength(firsts.size);
-  });
-
-  it('do not change with the colours that stand beside', () => {
-    expect([...initialsOf(['brown', 'red'])]).toEqual([
-      ['brown', initialOf('brown')],
-      ['red', initialOf('red')],
-    ]);
   });
 });

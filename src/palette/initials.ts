@@ -25,8 +25,3 @@ const INITIALS: Readonly<Record<ColourName, string>> = {
 export function initialOf(name: ColourName): string {
   return INITIALS[name];
 }
-
-/** The marks of several colours by name, in the order given. */
-export function initialsOf(names: readonly ColourName[]): ReadonlyMap<ColourName, string> {
-  return new Map(names.map((name) => [name, initialOf(name)]));
-}

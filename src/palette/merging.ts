@@ -1,7 +1,7 @@
 // Which colours of a set some people cannot tell apart, for the warning and for the choice of marks.
 import { FAIR_DE00 } from './choose-colours.ts';
 import type { ColourName } from './colour-names.ts';
-import { greyDifferenceDe00, sightDifferenceDe00 } from './pair-differences.ts';
+import { sightDifferenceDe00 } from './pair-differences.ts';
 import { SIGHTS, type Sight } from './sights.ts';
 
 /**
@@ -29,11 +29,6 @@ export function mergingPairs(names: readonly ColourName[]): readonly MergingPair
       .map(([a, b]) => ({ a, b, sight, differenceDe00: sightDifferenceDe00(a, b, sight) }))
       .filter((pair) => pair.differenceDe00 < MERGING_DE00),
   );
-}
-
-/** Whether two of the colours print as greys so alike that each figure must carry its mark. */
-export function needsMarks(names: readonly ColourName[]): boolean {
-  return pairsOf(names).some(([a, b]) => greyDifferenceDe00(a, b) < GREY_MERGING_DE00);
 }
 
 function pairsOf<T>(items: readonly T[]): readonly (readonly [T, T])[] {

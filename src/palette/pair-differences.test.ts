@@ -6,14 +6,12 @@ import {
   type ColourName,
   differenceDe00,
   FIGURE_COLOURS,
-  GREY_MERGING_DE00,
   greyDifferenceDe00,
   greyOf,
   hexOf,
   MERGING_DE00,
   mergingPairs,
   modelsOf,
-  needsMarks,
   SIGHTS,
   type Sight,
   worstDifferenceDe00,
@@ -86,20 +84,5 @@ describe('mergingPairs', () => {
     expect(found.filter(({ sight }) => sight === 'normal')).toEqual([]);
     expect(mergingPairs(['blue', 'yellow'])).toEqual([]);
     expect(mergingPairs(['red'])).toEqual([]);
-  });
-});
-
-describe('needsMarks', () => {
-  it('asks for marks exactly if two greys are closer than the threshold', () => {
-    for (const [one, other] of pairs.filter(([a, b]) => a !== b)) {
-      const merge = differenceDe00(greyOf(one), greyOf(other)) < GREY_MERGING_DE00;
-      expect(needsMarks([one, other]), `${one}, ${other}`).toBe(merge);
-    }
-  });
-
-  it('asks for marks if only one pair of many merges, and for none in a single colour', () => {
-    expect(needsMarks(['yellow', 'black'])).toBe(false);
-    expect(needsMarks(['yellow', 'black', 'green', 'grey'])).toBe(true);
-    expect(needsMarks(['grey'])).toBe(false);
   });
 });

@@ -126,16 +126,6 @@ export function proveTasks(
   }
 }
 
-/** How many different tasks of this spec the page has room for, 0 to `MOST_TASKS`. */
-export function mostTasks(spec: Omit<SheetSpec, 'tasks'>): Result<number> {
-  const activity = activityOf(spec.activity);
-  const values = valuesOf(spec);
-  if (!values.ok) return values;
-  const style = styleOf({ ...withoutLetters(spec), ...lettersField(spec, values.value) });
-  const tasks = differentTasks(activity, values.value, spec.seed, style, MOST_TASKS);
-  return accept(mostOnPage(activity, tasks, spec));
-}
-
 function numberRefusals({ activity, seed, tasks, colours }: SheetRequest): readonly Refusal[] {
   if (colours?.length === 0) {
     return [

@@ -12,7 +12,7 @@ import {
   INSIDE_FLOOR,
   idOfOwn,
   insideShare,
-  isMirrorSame,
+  mirrorTurnDeg,
   type OwnForm,
   type OwnPicture,
   ownFormOf,
@@ -152,8 +152,8 @@ describe('halves of a picture', () => {
   const house = idOfOwn(HOUSE);
 
   it('show own pictures that are the same on both sides, and no others', () => {
-    expect(isMirrorSame(HOUSE)).toBe(true);
-    expect(isMirrorSame(ownFormOf(key))).toBe(false);
+    expect(mirrorTurnDeg(HOUSE)).toBe(0);
+    expect(mirrorTurnDeg(ownFormOf(key))).toBeUndefined();
     const sheets = Array.from({ length: 12 }, (_, seed) =>
       makeSheet({ ...halves, values, seed, tasks: 1, pictures: { ids: [house, key] } }),
     ).map((made) => JSON.stringify(made.ok ? made.value.tasks : made.refusals));

@@ -2,8 +2,8 @@
 import type { Random } from '../../base/index.ts';
 import {
   characterOf,
+  DOT_CONTROLS,
   DOT_LAYOUTS,
-  type DotControl,
   dotsOf,
   drawCounts,
   type Figure,
@@ -114,7 +114,7 @@ export function redrawFor({ values }: Brief): Redraw {
 
 /** One dot has no layouts: where the layout varies, quantities start with two. */
 function quantities(random: Random, count: number): readonly Partial<Figure>[] {
-  const control = random.pick<DotControl>(['area', 'spread']);
+  const control = random.pick(DOT_CONTROLS);
   return drawCounts(random, count, undefined, 2).map((dots) => dotsOf(dots, control));
 }
 

@@ -3,7 +3,7 @@ import type { Random } from '../../base/index.ts';
 import {
   type Attribute,
   type Axis,
-  type DotControl,
+  DOT_CONTROLS,
   dotsOf,
   drawCounts,
   drawSizes,
@@ -24,7 +24,6 @@ type AxisValue = Partial<Figure>;
 const DRAWS = 16;
 /** Colours, forms and fills are drawn from so many more than are needed. */
 const SPARE = 5;
-const CONTROLS: readonly DotControl[] = ['area', 'spread'];
 
 /** `counts` values on the axes, in random order; with mirrors the second turn is the first one's mirror image. */
 export function drawValues(
@@ -74,7 +73,7 @@ function drawOf(
     case 'size':
       return () => drawSizes(random, count).map((size) => ({ size }));
     case 'count': {
-      const control = random.pick(CONTROLS);
+      const control = random.pick(DOT_CONTROLS);
       return () => drawCounts(random, count).map((dots) => dotsOf(dots, control));
     }
     case 'turn':

@@ -3,6 +3,7 @@ import type { Random } from '../../base/index.ts';
 import {
   type Attribute,
   type Axis,
+  DOT_CONTROLS,
   directionRelation,
   dotsOf,
   drawCounts,
@@ -67,7 +68,7 @@ function drawOf(
     case 'turn':
       return () => random.shuffle(random.pick(turnSets(form, count))).map((turn) => ({ turn }));
     case 'count': {
-      const control = random.pick(['area', 'spread'] as const);
+      const control = random.pick(DOT_CONTROLS);
       return () => drawCounts(random, count).map((dots) => dotsOf(dots, control));
     }
     default:

@@ -5,6 +5,7 @@ import {
   type Axis,
   attributesOf,
   type ContentId,
+  DOT_CONTROLS,
   directionRelation,
   dotsOf,
   drawCounts,
@@ -59,7 +60,7 @@ function drawFew(
       return random.shuffle(TURNS).map((turn) => ({ turn: isSideways ? (turn + 90) % 360 : turn }));
     }
     case 'count': {
-      const control = random.pick(['area', 'spread'] as const);
+      const control = random.pick(DOT_CONTROLS);
       return drawCounts(random, count).map((dots) => dotsOf(dots, control));
     }
     default:

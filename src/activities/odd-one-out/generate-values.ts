@@ -3,7 +3,7 @@ import type { Random } from '../../base/index.ts';
 import {
   type Attribute,
   type ContentId,
-  type DotControl,
+  DOT_CONTROLS,
   dotsOf,
   drawCounts,
   drawForms,
@@ -168,7 +168,7 @@ const FAR_COUNTS = [
 function countPair({ likeness, vary }: Ways, random: Random): Pair {
   const far = vary ? random.pick(FAR_COUNTS) : drawCounts(random, 2);
   const [one = 2, other = 4] = likeness === 'near' ? random.pick(NEAR_COUNTS) : far;
-  const control = random.pick<DotControl>(['area', 'spread']);
+  const control = random.pick(DOT_CONTROLS);
   return [dotsOf(one, control), dotsOf(other, control)];
 }
 

@@ -1,6 +1,13 @@
 // Makes a task and its key: figures of different sizes in mixed order. Never fails for valid values.
 import type { Random } from '../../base/index.ts';
-import { attributesOf, dotsOf, drawCounts, drawSpace, type Figure } from '../../figures/index.ts';
+import {
+  attributesOf,
+  DOT_CONTROLS,
+  dotsOf,
+  drawCounts,
+  drawSpace,
+  type Figure,
+} from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { coloursOf, drawColours } from '../../palette/index.ts';
 import { COUNT_RATIO, drawSized, sizesOf } from './generate-sizes.ts';
@@ -72,7 +79,7 @@ function drawQuantities(
   style: PrintStyle,
 ): readonly Figure[] {
   const { base } = drawSpace(content, random, {}, style);
-  const control = random.pick(['area', 'spread'] as const);
+  const control = random.pick(DOT_CONTROLS);
   const counts = drawCounts(random, figures, COUNT_RATIO[difference]);
   return [...counts]
     .sort((one, other) => one - other)

@@ -4,6 +4,7 @@ import {
   type Attribute,
   type Axis,
   attributesOf,
+  DOT_CONTROLS,
   directionRelation,
   dotsOf,
   drawSpace,
@@ -95,7 +96,7 @@ function pairOf(
     case 'turn':
       return random.shuffle(random.pick(turnPairs(base, likeness))).map((turn) => ({ turn }));
     case 'count': {
-      const control = random.pick(['area', 'spread'] as const);
+      const control = random.pick(DOT_CONTROLS);
       return random
         .shuffle(random.pick<readonly number[]>(COUNTS[likeness]))
         .map((dots) => dotsOf(dots, control));
