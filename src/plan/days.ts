@@ -32,6 +32,14 @@ export function mondayOf(day: Day): Day {
   return addDays(day, -weekdayOf(day));
 }
 
+/** The youngest and the oldest age that sheets are made for, in whole years. */
+const AGES = { youngest: 3, oldest: 5 } as const;
+
+/** The age on a day that sheets are chosen by: a younger child counts as three, an older one as five. */
+export function ageBandOn(day: Day, birthMonth: Month): number {
+  return Math.min(AGES.oldest, Math.max(AGES.youngest, ageOn(day, birthMonth)));
+}
+
 /** Age in whole years on a day, from the month of birth: the birthday counts from the month's first day. */
 export function ageOn(day: Day, birthMonth: Month): number {
   const [year = 0, month = 1] = day.split('-').map(Number);

@@ -8,7 +8,7 @@ import {
   ninetyPercent,
   onDay,
 } from '../learner/index.ts';
-import type { Day } from '../records/index.ts';
+import type { Day, Month } from '../records/index.ts';
 import { addDays, dayNumber } from './days.ts';
 import type { settingFor } from './planner.ts';
 import { hardestStep } from './rung-choice.ts';
@@ -44,11 +44,11 @@ export interface Believed {
 /** What is believed after each sheet, of all skills at once. */
 export function believedAfter(
   { given }: Standing,
-  birthMonth: string | undefined,
+  birthMonth: Month | undefined,
 ): readonly Believed[] {
   const first = given[0]?.result.day;
   if (first === undefined) return [];
-  let belief = beginning(dayNumber(first), birthMonth === undefined ? {} : { birthMonth }, first);
+  let belief = beginning(first, birthMonth);
   return given.map((sheet) => {
     belief = afterSheet(belief, sheet);
     return { sheet, belief };

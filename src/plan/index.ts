@@ -1,7 +1,7 @@
 // What to give to whom and when: today, the week, and how a child is getting on.
 export type { Setting, Suggestion } from './course.ts';
 export { FEWEST_SHEETS, MOST_SHEETS_A_DAY, minutesOf, USUAL_MINUTES } from './day-plan.ts';
-export { addDays, ageOn, dayNumber, dayOf, mondayOf, weekdayOf } from './days.ts';
+export { addDays, dayNumber, dayOf, mondayOf, weekdayOf } from './days.ts';
 export { type Growth, growthOf, type SkillGrowth, type Trend, type Watch } from './growth.ts';
 export type { ChartGuide, ChartPoint, ChartWeek, CourseChart } from './growth-chart.ts';
 export type { FittingStep, GrowthPoint } from './growth-course.ts';

@@ -9,8 +9,8 @@ import {
   onDay,
   type HelpLevel as Prompt,
 } from '../learner/index.ts';
-import type { Child, Day, HelpLevel, ResultInView } from '../records/index.ts';
-import { ageOn, dayNumber } from './days.ts';
+import type { Child, Day, HelpLevel, Month, ResultInView } from '../records/index.ts';
+import { ageBandOn, dayNumber } from './days.ts';
 import { paceFrom } from './pace.ts';
 import type { ReadFacts, SheetFacts } from './sheet-facts.ts';
 
@@ -44,28 +44,22 @@ export function standingOn(
   read: ReadFacts,
 ): Standing {
   const before = results.filter((result) => result.day < day);
-  const read_ = before.map((result) => ({ result, facts: read(result.code) }));
-  const given = read_.flatMap(({ result, facts }) => givenSheet(result, facts));
-  const first = dayNumber(before[0]?.day ?? day);
-  const belief = given.reduce(afterSheet, beginning(first, child, before[0]?.day ?? day));
+  const looked = before.map((result) => ({ result, facts: read(result.code) }));
+  const given = looked.flatMap(({ result, facts }) => givenSheet(result, facts));
+  const belief = given.reduce(afterSheet, beginning(before[0]?.day ?? day, child.birthMonth));
   return {
     day,
     belief: onDay(belief, dayNumber(day)),
     given,
-    unread: read_.filter(({ facts }) => facts === undefined).length,
+    unread: looked.filter(({ facts }) => facts === undefined).length,
     pace: paceOf(given),
   };
 }
 
-/** What is believed of a child before its first sheet. */
-export function beginning(
-  number: number,
-  { birthMonth }: Pick<Child, 'birthMonth'>,
-  day: Day,
-): Belief {
-  if (birthMonth === undefined) return newBelief(number);
-  const age = Math.min(5, Math.max(3, ageOn(day, birthMonth)));
-  return newBelief(number, START_LOGITS[age]);
+/** What is believed of a child before its first sheet, which is of that day. */
+export function beginning(day: Day, birthMonth: Month | undefined): Belief {
+  const age = birthMonth === undefined ? undefined : ageBandOn(day, birthMonth);
+  return newBelief(dayNumber(day), age === undefined ? undefined : START_LOGITS[age]);
 }
 
 function givenSheet(result: ResultInView, facts: SheetFacts | undefined): readonly GivenSheet[] {

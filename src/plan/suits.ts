@@ -3,7 +3,7 @@ import { type Activity, activityOf, handLevel, type Material } from '../activiti
 import { mergingPairs, type Sight } from '../palette/index.ts';
 import type { Child, ColourVision, Day, Stock } from '../records/index.ts';
 import { printedColours, type Sheet } from '../sheets/index.ts';
-import { ageOn } from './days.ts';
+import { ageBandOn } from './days.ts';
 import type { Rung } from './rung-book.ts';
 
 export type MaterialKind = Material['kind'];
@@ -63,7 +63,7 @@ export function boundsOf(
   supplies?: ReadonlySet<MaterialKind>,
 ): Bounds {
   const { birthMonth, deeds = [], colourVision = 'normal', languages = [] } = child;
-  const age = birthMonth === undefined ? undefined : clampedAge(ageOn(day, birthMonth));
+  const age = birthMonth === undefined ? undefined : ageBandOn(day, birthMonth);
   const hand = HAND_BY_AGE[age ?? 3] ?? SURE_HAND;
   return {
     ...(age === undefined ? {} : { age }),
@@ -73,10 +73,6 @@ export function boundsOf(
     languages,
     ...(supplies === undefined ? {} : { supplies }),
   };
-}
-
-function clampedAge(age: number): number {
-  return Math.min(5, Math.max(3, age));
 }
 
 function sightsOf(vision: ColourVision): readonly Sight[] {
