@@ -4,11 +4,10 @@ import { SCRIPTS } from '../../src/page/index.ts';
 import { type FontFiles, svgOf, writePdf } from '../../src/press/index.ts';
 import { type FontFile, loadScripts } from '../../src/shaping/index.ts';
 import {
-  makeSheet,
+  makeSheetOfCode,
   type Pack,
   type PackPagesOptions,
   packPages,
-  readCode,
   type Sheet,
 } from '../../src/sheets/index.ts';
 
@@ -65,8 +64,7 @@ export async function makeWorld(
 }
 
 function sheetOf(code: string): Sheet {
-  const spec = readCode(code);
-  const made = spec.ok ? makeSheet(spec.value) : spec;
+  const made = makeSheetOfCode(code);
   if (!made.ok) throw new Error(`${code}: ${JSON.stringify(made.refusals)}`);
   return made.value;
 }

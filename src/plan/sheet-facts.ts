@@ -7,7 +7,7 @@ import {
   type Skill,
 } from '../activities/index.ts';
 import { difficultyOf } from '../learner/index.ts';
-import { makeSheet, minutesFor, readCode, type Sheet, valuesOf } from '../sheets/index.ts';
+import { makeSheetOfCode, minutesFor, type Sheet, valuesOf } from '../sheets/index.ts';
 
 export interface TaskFacts {
   /** Difficulty in logits. */
@@ -46,8 +46,7 @@ export function factsReader(): ReadFacts {
 }
 
 function readFacts(code: string): SheetFacts | undefined {
-  const spec = readCode(code);
-  const made = spec.ok ? makeSheet(spec.value) : spec;
+  const made = makeSheetOfCode(code);
   return made.ok ? factsOf(made.value) : undefined;
 }
 

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { testSeed } from '../../tests/seed.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import type { Stock } from '../records/index.ts';
-import { gatheredMaterials, makeSheet, readCode, type Sheet } from '../sheets/index.ts';
+import { gatheredMaterials, makeSheetOfCode, type Sheet } from '../sheets/index.ts';
 import { isEnough, lackingFor } from '../supplies/index.ts';
 import type { Suggestion } from './course.ts';
 import { FEWEST_SHEETS, MOST_SHEETS_A_DAY } from './day-plan.ts';
@@ -57,8 +57,7 @@ function lacks(sheets: readonly Suggestion[], stock: Stock): boolean {
 }
 
 function sheetOf({ facts }: Suggestion): Sheet {
-  const spec = readCode(facts.code);
-  const made = spec.ok ? makeSheet(spec.value) : spec;
+  const made = makeSheetOfCode(facts.code);
   if (!made.ok) throw new Error(facts.code);
   return made.value;
 }

@@ -5,7 +5,7 @@ import { testSeed } from '../../tests/seed.ts';
 import { ACTIVITY_IDS, activityOf, handLevel } from '../activities/index.ts';
 import { SUCCESS_BAND } from '../learner/index.ts';
 import { type Child, WRITING_HANDS } from '../records/index.ts';
-import { makeSheet, readCode } from '../sheets/index.ts';
+import { makeSheetOfCode, readCode } from '../sheets/index.ts';
 import { FEWEST_SHEETS, MOST_SHEETS_A_DAY } from './day-plan.ts';
 import { addDays } from './days.ts';
 import {
@@ -49,8 +49,7 @@ describe('the plan of a day', () => {
         expect(plan.length).toBeLessThanOrEqual(MOST_SHEETS_A_DAY);
         expect(new Set(plan.map(({ facts }) => facts.activity)).size).toBe(plan.length);
         for (const { facts: sheet } of plan) {
-          const spec = readCode(sheet.code);
-          const made = spec.ok ? makeSheet(spec.value) : spec;
+          const made = makeSheetOfCode(sheet.code);
           if (!made.ok) throw new Error(sheet.code);
           expect(isSeen(made.value, bounds)).toBe(true);
           const activity = activityOf(sheet.activity);

@@ -61,7 +61,13 @@ export { rulerPages } from './ruler-page.ts';
 export { closedObject, wholeNumber } from './schema-parts.ts';
 export { refusalsOf } from './schema-refusals.ts';
 export { type JsonSchema, SCHEMAS } from './schemas.ts';
-export { makeSheet, type Sheet, type SheetChild, type SheetRequest } from './sheet.ts';
+export {
+  makeSheet,
+  makeSheetOfCode,
+  type Sheet,
+  type SheetChild,
+  type SheetRequest,
+} from './sheet.ts';
 export { pagesInInks, sheetPage, taskGroups } from './sheet-page.ts';
 export {
   adultPaperOf,

@@ -3,7 +3,7 @@ import { type Activity, activityOf, faultIn, type Task, type Values } from '../a
 import { accept, MAX_SEED, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import { type Doubt, editedTasks, editsField } from '../editing/index.ts';
 import { CONTENT_IDS, type ContentId, isOfLetters, lettersOfName } from '../figures/index.ts';
-import { writeCode } from './code.ts';
+import { readCode, writeCode } from './code.ts';
 import { changesRefusal } from './code-edits.ts';
 import { telling } from './defect.ts';
 import { mostOnPage, roomRefusal, stickerRefusal } from './sheet-room.ts';
@@ -106,6 +106,12 @@ function lettersField({ letters }: SheetRequest, { content }: Values): Pick<Shee
 
 function withoutLetters({ letters: _letters, ...others }: SheetRequest): SheetRequest {
   return others;
+}
+
+/** The sheet of a printed code, proven as ever. Refuses what `readCode` and `makeSheet` refuse. */
+export function makeSheetOfCode(code: string): Result<Sheet> {
+  const spec = readCode(code);
+  return spec.ok ? makeSheet(spec.value) : spec;
 }
 
 /** Throws, naming activity, code and seed, where a task has not exactly the answer of its key. */

@@ -3,8 +3,8 @@ import type { Refusal, Thing } from '../base/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import { gatheredMaterials, type Sheet, type StickerStock, type Stock } from '../sheets/index.ts';
 import { usedBy } from './hand-made.ts';
-import { fitsDot, lackingFor } from './stock.ts';
-import { thingsIn, toolsOf } from './uses.ts';
+import { fitsDot, lackingFor, toolsOf } from './stock.ts';
+import { thingsIn } from './uses.ts';
 
 /** `possible`: how many sheets can be had instead; 0: not known, or none. */
 export function notInTheHouse(

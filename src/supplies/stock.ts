@@ -1,13 +1,7 @@
 // What is in the house: the last count less what was given since, and what a pack lacks of it.
 import type { ColourName } from '../palette/index.ts';
 import type { StickerStock, Stock, StockInView, Tool } from '../records/index.ts';
-import {
-  makeSheet,
-  type PackMaterials,
-  packMaterials,
-  readCode,
-  type Sheet,
-} from '../sheets/index.ts';
+import { makeSheetOfCode, type PackMaterials, packMaterials, type Sheet } from '../sheets/index.ts';
 import { usedBy } from './hand-made.ts';
 
 /** A sticker may be so much smaller than its dot, in mm: common practice, no source. It must not be larger. */
@@ -20,17 +14,14 @@ export type MaterialsOf = (code: string, stock?: Stock) => PackMaterials | undef
 export function materialsReader(): MaterialsOf {
   const known = new Map<string, Sheet | undefined>();
   return (code, stock) => {
-    if (!known.has(code)) known.set(code, sheetOf(code));
+    if (!known.has(code)) {
+      const made = makeSheetOfCode(code);
+      known.set(code, made.ok ? made.value : undefined);
+    }
     const sheet = known.get(code);
     if (sheet === undefined) return undefined;
     return stock === undefined ? packMaterials([sheet]) : usedBy([sheet], stock);
   };
-}
-
-function sheetOf(code: string): Sheet | undefined {
-  const spec = readCode(code);
-  const made = spec.ok ? makeSheet(spec.value) : spec;
-  return made.ok ? made.value : undefined;
 }
 
 /**
@@ -107,16 +98,20 @@ export interface Lacking {
 }
 
 export function lackingFor(materials: PackMaterials, stock: Stock): Lacking {
-  const needed: readonly Tool[] = [
-    ...(materials.pencil ? (['pencil'] as const) : []),
-    ...(materials.scissors ? (['scissors'] as const) : []),
-    ...(materials.glue ? (['glue'] as const) : []),
-  ];
   return {
     stickers: lackingStickers(materials.stickers, stock.stickers),
     crayons: materials.crayons.filter((colour) => !stock.crayons.includes(colour)),
-    tools: needed.filter((tool) => !stock.tools.includes(tool)),
+    tools: toolsOf(materials).filter((tool) => !stock.tools.includes(tool)),
   };
+}
+
+/** The tools that are needed, as the house counts them. */
+export function toolsOf({ pencil, scissors, glue }: PackMaterials): readonly Tool[] {
+  return [
+    ...(pencil ? (['pencil'] as const) : []),
+    ...(scissors ? (['scissors'] as const) : []),
+    ...(glue ? (['glue'] as const) : []),
+  ];
 }
 
 function lackingStickers(

@@ -1,7 +1,7 @@
 // What a pack uses against what there is, thing by thing.
 import type { Thing } from '../base/index.ts';
-import type { PackMaterials, Stock, Tool } from '../sheets/index.ts';
-import { type Lacking, stickerUses } from './stock.ts';
+import type { PackMaterials, Stock } from '../sheets/index.ts';
+import { type Lacking, stickerUses, toolsOf } from './stock.ts';
 
 /** One thing that a pack uses; of crayons and tools one serves all sheets. */
 export interface Use extends Thing {
@@ -27,14 +27,6 @@ export function usesOf(materials: PackMaterials, stock: Stock): readonly Use[] {
     (what): Use => ({ what, uses: 1, has: stock.tools.includes(what) ? 1 : 0 }),
   );
   return [...stickers, ...crayons, ...tools];
-}
-
-export function toolsOf({ pencil, scissors, glue }: PackMaterials): readonly Tool[] {
-  return [
-    ...(pencil ? (['pencil'] as const) : []),
-    ...(scissors ? (['scissors'] as const) : []),
-    ...(glue ? (['glue'] as const) : []),
-  ];
 }
 
 /** The same as things by themselves, for a sentence. */

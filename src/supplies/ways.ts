@@ -13,8 +13,7 @@ import {
   valuesOf,
 } from '../sheets/index.ts';
 import { usedBy } from './hand-made.ts';
-import { fitsDot, fittingCount } from './stock.ts';
-import { toolsOf } from './uses.ts';
+import { fitsDot, fittingCount, toolsOf } from './stock.ts';
 
 /** A part and the only colours that its sheets may have; absent: all. */
 export interface Way {

@@ -4,7 +4,7 @@ import { Resvg } from '@resvg/resvg-js';
 import { renderSVG } from 'uqr';
 import type { Language } from '../../src/languages/index.ts';
 import { svgOf } from '../../src/press/index.ts';
-import { makeSheet, readCode, sheetPage } from '../../src/sheets/index.ts';
+import { makeSheetOfCode, sheetPage } from '../../src/sheets/index.ts';
 
 const PHOTO_DPI = 150;
 const TABLE = '#77665a';
@@ -23,8 +23,7 @@ export interface Lie {
 
 /** The page of the sheet that a code stands for, as SVG at 150 dpi, and its size in pixels. */
 function pageOf(code: string, language?: Language): Size & { readonly svg: string } {
-  const spec = readCode(code);
-  const made = spec.ok ? makeSheet(spec.value) : spec;
+  const made = makeSheetOfCode(code);
   if (!made.ok) throw new Error(JSON.stringify(made.refusals));
   const page = sheetPage(made.value, language);
   const pixels = (mm: number) => Math.round((mm / 25.4) * PHOTO_DPI);

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { activityOf } from '../../src/activities/index.ts';
 import { difficultyOf, sheetDifficulty } from '../../src/learner/index.ts';
-import { makeSheet, readCode } from '../../src/sheets/index.ts';
+import { makeSheetOfCode } from '../../src/sheets/index.ts';
 import { startApp } from './app.ts';
 import { keptEntries } from './kept-entries.ts';
 import {
@@ -23,8 +23,7 @@ const app = startApp();
 const MOST_NOTCHES = 30;
 
 function sheetOf(code: string) {
-  const spec = readCode(code);
-  const made = spec.ok ? makeSheet(spec.value) : spec;
+  const made = makeSheetOfCode(code);
   if (!made.ok) throw new Error(JSON.stringify(made.refusals));
   return made.value;
 }

@@ -2,14 +2,13 @@
 import { activityOf, type Decision } from '../../activities/index.ts';
 import { accept, type Result } from '../../base/index.ts';
 import { type Figure, figureName } from '../../figures/index.ts';
-import { makeSheet, readCode } from '../../sheets/index.ts';
+import { makeSheetOfCode } from '../../sheets/index.ts';
 import { languageNow } from '../speaking/language-now.ts';
 import type { TapTask } from './cards.ts';
 
 /** By task of the sheet in order. */
 export function tapTasks({ code }: { readonly code: string }): Result<readonly TapTask[]> {
-  const spec = readCode(code);
-  const sheet = spec.ok ? makeSheet(spec.value) : spec;
+  const sheet = makeSheetOfCode(code);
   if (!sheet.ok) return sheet;
   const activity = activityOf(sheet.value.spec.activity);
   return accept(sheet.value.tasks.map((task) => tapTask(activity.decisions(task))));
