@@ -2,6 +2,9 @@
 
 export const MESSAGES = {
   today: 'Today for {child}',
+  // Where there is no child yet.
+  firstVisit:
+    'Each day two to four sheets that suit your child, each with the reason why it was chosen.',
   day: '{day}',
   looking: 'Looking for what suits {child} …',
   minutes: '{minutes, plural, one {about {minutes} minute} other {about {minutes} minutes}}',
