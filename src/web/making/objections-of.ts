@@ -26,7 +26,7 @@ export function objectionsOf(refusals: readonly Refusal[], activity: string): re
 function labelOf(control: string, activity: string): string | undefined {
   const shell = SHELL_CONTROLS.find((name) => name === control);
   if (shell) return words.labels[shell];
-  if (control === 'group') return words.groupNames;
+  if (control === 'group' || control === 'children') return words.groupNames;
   if (control === 'onlyWith') return words.atHand.label;
   if (!isActivityId(activity)) return undefined;
   return activityOf(activity).words[languageNow()].parameters[control]?.label;
