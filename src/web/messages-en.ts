@@ -163,13 +163,13 @@ export const MESSAGES = {
   checked:
     '{tasks, plural, one {Checked: the task has exactly one answer.} other {Checked: each of the {number} tasks has exactly one answer.}}',
   checkedHow:
-    '{tasks, plural, one {It was} other {Each was}} solved again from what is printed alone, by a reader that shares nothing with its maker.',
+    '{tasks, plural, one {It was} other {Each was}} solved again from what is printed alone, by a second program that shares nothing with the one that made it.',
   hard: 'Step {step} of {steps}, a first guess for about {number} years. The child decides.',
   against: 'Against step {step}: {change}.',
   firstStep: 'It is where this activity begins.',
   // lower: labels are written small inside a sentence; anything else: as they are.
   labelCase: 'lower',
-  apart: 'Other than the step says: {labels}.',
+  apart: 'Changed from what this step asks for: {labels}.',
   gaveWay: 'Fitted to your choices: {labels}.',
   'nothingToCut.pieces': 'No pieces to cut: on this sheet no figure goes into an empty place.',
   'nothingToCut.key-card': 'No key card: this sheet has neither a key nor one model.',

@@ -49,6 +49,7 @@ export function OpenPackFile({ maker, onCode }: OpenPackFileProps) {
       >
         <Button className="quiet">{changingWords.openFile}</Button>
       </FileTrigger>
+      <p className="help">{changingWords.openHelp}</p>
       <p className="objection" aria-live="polite">
         {objection}
       </p>

@@ -16,7 +16,7 @@ export const MESSAGES = {
   'target.lookHere': '{name}, look here',
   'state.certain': 'It has exactly one answer.',
   'state.changed': 'It has exactly one answer, but another one than before.',
-  'state.uncertain': 'It is not certain.',
+  'state.uncertain': 'Its answer is not certain.',
   unchanged: 'As it was made.',
   repair: 'Repair',
   looking: 'Looking for a small repair …',
@@ -50,8 +50,10 @@ export const MESSAGES = {
   'doubt.next': '{before}; {next}',
   'doubt.several': 'sheet {sheet}, task {task} has more than one answer',
   'doubt.none': 'sheet {sheet}, task {task} has no answer',
-  'doubt.unfit': 'sheet {sheet}, task {task} cannot be read one way',
+  'doubt.unfit': 'sheet {sheet}, task {task} breaks a rule of its activity',
   openFile: 'Open a pack file',
+  openHelp:
+    'A file that “Save the pack file” made: it keeps changed sheets and own pictures, for another device as well.',
   // The name is that of `getPackFile`; {reason} are sentences.
   notPack:
     'That file could not be opened as a pack file. Choose one that “Save the pack file” made. {reason}',

@@ -7,7 +7,8 @@ export const MESSAGES = {
     'Each day two to four sheets that suit your child, each with the reason why it was chosen.',
   day: '{day}',
   looking: 'Looking for what suits {child} …',
-  minutes: '{minutes, plural, one {about {minutes} minute} other {about {minutes} minutes}}',
+  minutes:
+    '{minutes, plural, one {about {minutes}\u00a0minute} other {about {minutes}\u00a0minutes}}',
   tasks: '{tasks, plural, one {{tasks} task} other {{tasks} tasks}}',
   'sum.all': '{sheets, plural, one {{sheets} sheet} other {{sheets} sheets}}, {minutes}.',
   'sum.left':

@@ -11,7 +11,7 @@ export const MESSAGES = {
   backToNow: 'Back to this week',
   wanted: 'What to plan for',
   summary:
-    'For {children}, {days}, {minutes, plural, one {about {minutes} minute} other {about {minutes} minutes}} a day',
+    'For {children}, {days}, {minutes, plural, one {about {minutes}\u00a0minute} other {about {minutes}\u00a0minutes}} a day',
   // Names of children where there are more than three.
   namesAndMore: '{first}, {second} and {more} more',
   daysInRow: '{first} to {last}',
