@@ -78,5 +78,5 @@ export const MESSAGES = {
   'doubt.why': '{before} {next}',
   'doubt.several': 'Sheet {sheet}: task {task} has more than one answer.',
   'doubt.none': 'Sheet {sheet}: task {task} has no answer.',
-  'doubt.unfit': 'Sheet {sheet}: task {task} cannot be read one way.',
+  'doubt.unfit': 'Sheet {sheet}: task {task} breaks a rule of its activity.',
 } as const;

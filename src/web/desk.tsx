@@ -10,6 +10,7 @@ import { OpenPackFile } from './actions/open-pack-file.tsx';
 import { PressButtons } from './actions/press-buttons.tsx';
 import { TrueSize } from './actions/true-size.tsx';
 import type { GroupState } from './actions/use-group.ts';
+import { useRoom } from './actions/use-room.ts';
 import { PrintDoubts } from './changing/print-doubts.tsx';
 import type { House } from './house/house.ts';
 import { MakeUses } from './house/make-uses.tsx';
@@ -54,12 +55,14 @@ export function Desk(props: DeskProps) {
     },
     [maker, turn],
   );
+  const isRefused = objections.length > 0;
+  const isAsked = rested !== undefined && shown !== undefined && !isRefused;
+  const room = useRoom(planner, isAsked ? { recipe: made, group: rested } : undefined);
   // A yes holds for the sheets as they were then.
   const [sure, setSure] = useState('');
   const [first] = catalogue.activities;
   const card = catalogue.activities.find(({ id }) => id === entries.activity) ?? first;
   if (card === undefined) return null;
-  const isRefused = objections.length > 0;
   const doubts = shown?.doubts ?? [];
   const doubtKey = JSON.stringify(entries.changed);
   const isSure = sure === doubtKey;
@@ -96,7 +99,7 @@ export function Desk(props: DeskProps) {
       <GroupNames
         group={written}
         isAside={isAside}
-        objection={objectionTo(objections, 'group')}
+        objection={objectionTo(objections, 'group') ?? room}
         onChange={write}
       />
       <HowMade made={entries.made} quick={entries.quick} edit={edit} house={house} />

@@ -33,11 +33,13 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const made = useMemo(() => withStock(entries, house.stock), [entries, house.stock]);
   const group = useGroup(entries);
   const isKnown = house.isKnown || entries.atHand !== true;
+  const place = view === 'adult' ? adultPage : sheet;
+  const wanted = useMemo(() => ({ wanted: place, leaf }), [place, leaf]);
   const { shown, objections, isMaking } = useShown(
     pages,
     isKnown ? made : undefined,
     view,
-    { wanted: view === 'adult' ? adultPage : sheet, leaf },
+    wanted,
     group.rested,
   );
   if (shown !== undefined && !isShown) setShown(true);
@@ -55,8 +57,11 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const isSettled = entries.changed === undefined || (!isMaking && group.rested === group.group);
   const parts = changingParts.use(isChanging);
   const toggle = useMemo(
-    () => (canChange ? <ChangeToggle isOn={isChanging} onChange={setChanging} /> : null),
-    [canChange, isChanging, setChanging],
+    () =>
+      canChange ? (
+        <ChangeToggle isOn={isChanging} isDisabled={!isShown} onChange={setChanging} />
+      ) : null,
+    [canChange, isChanging, isShown, setChanging],
   );
   const turnTo = useCallback(
     (place: number) => {
@@ -84,6 +89,7 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
           isMaking={isMaking}
           card={card}
           view={view}
+          wanted={wanted}
           isRefused={objections.length > 0}
           onView={setView}
           onPlace={turnTo}

@@ -57,9 +57,9 @@ export const MESSAGES = {
   'margin.help': 'For a wipe-clean pocket: wide enough for its frame.',
   'margin.choice.usual': 'usual',
   'margin.choice.pocket': 'for a wipe-clean pocket',
-  'inked.same': 'About {full, number} % of this page is inked; saving changes nothing here.',
+  'inked.same': 'About {full, number}\u00a0% of this page is inked; saving changes nothing here.',
   'inked.less':
-    'About {full, number} % of this page is inked as drawn, {saving, number} % when saving.',
+    'About {full, number}\u00a0% of this page is inked as drawn, {saving, number}\u00a0% when saving.',
   'onlyColours.label': 'Only with these colours',
   'onlyColours.help':
     '{chosen, plural, =0 {None chosen: all colours. Choose those of the stickers and pens that you have.} one {Figures and answers have this colour alone. Pictures keep their own.} other {Figures and answers have these colours alone. Pictures keep their own.}}',
@@ -163,13 +163,13 @@ export const MESSAGES = {
   checked:
     '{tasks, plural, one {Checked: the task has exactly one answer.} other {Checked: each of the {number} tasks has exactly one answer.}}',
   checkedHow:
-    '{tasks, plural, one {It was} other {Each was}} solved again from what is printed alone, by a reader that shares nothing with its maker.',
+    '{tasks, plural, one {It was} other {Each was}} solved again from what is printed alone, by a second program that shares nothing with the one that made it.',
   hard: 'Step {step} of {steps}, a first guess for about {number} years. The child decides.',
   against: 'Against step {step}: {change}.',
   firstStep: 'It is where this activity begins.',
   // lower: labels are written small inside a sentence; anything else: as they are.
   labelCase: 'lower',
-  apart: 'Other than the step says: {labels}.',
+  apart: 'Changed from what this step asks for: {labels}.',
   gaveWay: 'Fitted to your choices: {labels}.',
   'nothingToCut.pieces': 'No pieces to cut: on this sheet no figure goes into an empty place.',
   'nothingToCut.key-card': 'No key card: this sheet has neither a key nor one model.',
@@ -188,23 +188,23 @@ export const MESSAGES = {
   print: 'Print',
   'trueSize.title': 'Is it true size?',
   'trueSize.why':
-    'Stickers fit their dots only if pages come out at true size. Print the page with two 50 mm lines at 100 % (“actual size”), and measure both with a ruler.',
+    'Stickers fit their dots only if pages come out at true size. Print the page with two 50\u00a0mm lines at 100\u00a0% (“actual size”), and measure both with a ruler.',
   'trueSize.ways.pages': 'Print the two lines',
   'trueSize.ways.pdf': 'Two lines as a PDF',
   'trueSize.fileName': 'check-your-printer',
-  'trueSize.measured': 'The 50 mm line measures, in mm',
+  'trueSize.measured': 'The 50\u00a0mm line measures, in mm',
   'trueSize.measuredHelp': 'Such as 48.5. If the two lines differ, type what lies between.',
   'trueSize.check': 'Check',
   'trueSize.isTrue':
-    '{mm, number} mm is true size, as near as a ruler can tell. There is nothing to put right.',
+    '{mm, number}\u00a0mm is true size, as near as a ruler can tell. There is nothing to put right.',
   'trueSize.isShort':
-    '{mm, number} mm is too short. First print the page once more, with “100 %” or “actual size” chosen in the print window. If the line still measures {mm, number} mm, pages can be made larger to make up for it.',
+    '{mm, number}\u00a0mm is too short. First print the page once more, with “100\u00a0%” or “actual size” chosen in the print window. If the line still measures {mm, number}\u00a0mm, pages can be made larger to make up for it.',
   'trueSize.isLong':
-    '{mm, number} mm is too long. First print the page once more, with “100 %” or “actual size” chosen in the print window. If the line still measures {mm, number} mm, pages can be made smaller to make up for it.',
-  'trueSize.correct': 'Make up for {mm, number} mm from now on',
+    '{mm, number}\u00a0mm is too long. First print the page once more, with “100\u00a0%” or “actual size” chosen in the print window. If the line still measures {mm, number}\u00a0mm, pages can be made smaller to make up for it.',
+  'trueSize.correct': 'Make up for {mm, number}\u00a0mm from now on',
   'trueSize.inForce':
-    'For this printer: every PDF and print from this browser makes up for a 50 mm line that measures {mm, number} mm. For another printer, stop this and measure anew. The page with the two lines is never changed.',
-  'trueSize.madeUp': 'It makes up for a 50 mm line that measures {mm, number} mm.',
+    'For this printer: every PDF and print from this browser makes up for a 50\u00a0mm line that measures {mm, number}\u00a0mm. For another printer, stop this and measure anew. The page with the two lines is never changed.',
+  'trueSize.madeUp': 'It makes up for a 50\u00a0mm line that measures {mm, number}\u00a0mm.',
   'trueSize.stop': 'Stop making up for it',
   'trueSize.stopped': 'Pages are printed as they are again.',
   copyCode: 'Copy the code',

@@ -54,6 +54,21 @@ test('too many children and too long a name are told in a sentence, and nothing 
   expect(await page.getByRole('button', { name: 'Get the PDF' }).isDisabled()).toBe(true);
 });
 
+test('too few equally hard sheets are told where the names stand, before anything is pressed', async () => {
+  const page = await app.open(
+    'activity=continue-row&step=1&with.content=colours&tasks=1&sheets=10&seed=3',
+  );
+  await page.getByRole('button', { name: 'For a group' }).click();
+  const names = page.getByRole('textbox', { name: 'Names, one a line' });
+  const objection = page.locator('.group-fields .objection');
+  await names.fill(Array.from({ length: 12 }, (_, number) => `Child ${number}`).join('\n'));
+  await objection.filter({ hasText: 'different sheets of equal difficulty' }).waitFor();
+  expect(await objection.textContent()).toContain('Ask for fewer sheets');
+  expect(await names.getAttribute('aria-invalid')).toBe('true');
+  await names.fill('Wren\nMoss');
+  await expect.poll(() => objection.count()).toBe(0);
+});
+
 test('on a phone the names have no fault and nothing runs over the edge', async () => {
   const page = await withNames('Wren\nFern', { viewport: PHONE });
   expect(await faultsOf(page)).toEqual([]);

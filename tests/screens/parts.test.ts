@@ -120,7 +120,7 @@ test('a code that cannot be read is told in its own sentence, and nothing is sav
   const page = await openParts([first, wrong]);
   await page.getByRole('button', { name: 'Get the PDF' }).click();
   await page.getByText(`"${wrong}" has a wrong, missing or extra character`).waitFor();
-  expect(await page.locator('.outcome').textContent()).toMatch(/^sheet 2 › sheet code: /);
+  expect(await page.locator('.outcome').textContent()).toMatch(/^Sheet 2 › sheet code: /);
   expect(await page.getByRole('button', { name: 'Get the PDF' }).isEnabled()).toBe(true);
 });
 

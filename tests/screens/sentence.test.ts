@@ -58,7 +58,7 @@ test('more choices stand in sentences of their own and change the page', async (
   await boxes.fill(String(Number(await boxes.inputValue()) + 1));
   await boxes.press('Enter');
   await drawnAnew(page, before);
-  await page.getByText('Other than the step says: boxes.').waitFor();
+  await page.getByText('Changed from what this step asks for: boxes.').waitFor();
 });
 
 test('what the step asks for gives way to what was set, and that is said', async () => {

@@ -62,11 +62,11 @@ test('a new child has two to four sheets, each with its picture, a reason, a len
     const label = lines.join('\n').replaceAll('\u00a0', ' ');
     expect(label).toMatch(/^with .+ · step \d+ of \d+$/m);
     expect(label).toMatch(/^The first for “.+”, on the easy side, to see where Fern stands\.$/m);
-    expect(label).toMatch(/^about \d+ minutes? · \d+ tasks?$/m);
+    expect(label).toMatch(/^about \d+\sminutes? · \d+ tasks?$/m);
     expect(label).toMatch(/^Lay out .+\.$/m);
   }
   const sum = await page.locator('.day-sum').textContent();
-  expect(sum).toMatch(new RegExp(`^${sheets.length} sheets, about \\d+ minutes\\.$`));
+  expect(sum).toMatch(new RegExp(`^${sheets.length} sheets, about \\d+\\sminutes\\.$`));
   expect(await page.locator('.lay-out li').count()).toBeGreaterThan(0);
   // Nothing is kept by looking at a plan.
   expect(await plansOf(page)).toEqual(new Map());

@@ -4,14 +4,23 @@ import { Button } from 'react-aria-components/Button';
 import { FileTrigger } from 'react-aria-components/FileTrigger';
 import { words as changingWords } from '../changing/words.ts';
 import type { Maker } from '../making/maker.ts';
-import type { FiledSheetShown } from '../making/protocol.ts';
+import type { FiledSheetShown, Objection } from '../making/protocol.ts';
 import { sentencesOf } from '../making/reply-form.ts';
 import { lendPictures } from '../pictures/pictures-now.ts';
+
+/** Further faults mostly follow from the first ones. */
+const MOST_FAULTS = 2;
 
 export interface OpenPackFileProps {
   readonly maker: Maker;
   /** Goes to the sheet of the code; answers why it cannot, in words, or nothing. */
   readonly onCode: (code: string) => Promise<string> | string;
+}
+
+/** What is wrong with a pack file; nothing where it is a file of something else, of which all is wrong. */
+function faultsOf(objections: readonly Objection[]): string {
+  const isOther = objections.some(({ control }) => control === 'format');
+  return isOther ? '' : sentencesOf(objections.slice(0, MOST_FAULTS));
 }
 
 export function OpenPackFile({ maker, onCode }: OpenPackFileProps) {
@@ -25,7 +34,7 @@ export function OpenPackFile({ maker, onCode }: OpenPackFileProps) {
   const read = async (file: File | undefined) => {
     if (file === undefined) return;
     const reply = await maker.ask('openFile', { text: await file.text() });
-    setObjection(reply.ok ? '' : sentencesOf(reply.objections));
+    setObjection(reply.ok ? '' : changingWords.notPack(faultsOf(reply.objections)));
     const filed = reply.ok ? reply.value.sheets : [];
     setSheets(filed.length > 1 ? filed : []);
     if (reply.ok) lendPictures(reply.value.pictures);
@@ -40,6 +49,7 @@ export function OpenPackFile({ maker, onCode }: OpenPackFileProps) {
       >
         <Button className="quiet">{changingWords.openFile}</Button>
       </FileTrigger>
+      <p className="help">{changingWords.openHelp}</p>
       <p className="objection" aria-live="polite">
         {objection}
       </p>

@@ -4,12 +4,19 @@ import { words } from './words.ts';
 
 export interface ChangeToggleProps {
   readonly isOn: boolean;
+  /** Where no page lies there yet. */
+  readonly isDisabled: boolean;
   readonly onChange: (isOn: boolean) => void;
 }
 
-export function ChangeToggle({ isOn, onChange }: ChangeToggleProps) {
+export function ChangeToggle({ isOn, isDisabled, onChange }: ChangeToggleProps) {
   return (
-    <ToggleButton className="plain change-toggle" isSelected={isOn} onChange={onChange}>
+    <ToggleButton
+      className="plain change-toggle"
+      isSelected={isOn}
+      isDisabled={isDisabled}
+      onChange={onChange}
+    >
       {isOn ? words.done : words.change}
     </ToggleButton>
   );

@@ -3,7 +3,7 @@
 export const MESSAGES = {
   change: 'Change this page',
   done: 'Done changing',
-  help: 'Choose a figure or a box on the page to change it.',
+  help: 'Choose a figure or a box on the page to change it. What you lock stays as it is when the rest of a task is drawn again.',
   tools: 'Changing this page',
   undo: 'Undo',
   redo: 'Redo',
@@ -16,7 +16,7 @@ export const MESSAGES = {
   'target.lookHere': '{name}, look here',
   'state.certain': 'It has exactly one answer.',
   'state.changed': 'It has exactly one answer, but another one than before.',
-  'state.uncertain': 'It is not certain.',
+  'state.uncertain': 'Its answer is not certain.',
   unchanged: 'As it was made.',
   repair: 'Repair',
   looking: 'Looking for a small repair …',
@@ -25,10 +25,11 @@ export const MESSAGES = {
   lockedStay: '{locked} locked stay.',
   redrawTask: 'Task {task}: draw the rest again',
   repairTask: 'Repair task {task}: {sentence}',
-  // In logits.
   'harder.same': 'About as hard as it was made.',
-  'harder.more': '{far} logits harder than it was made.',
-  'harder.less': '{far} logits easier than it was made.',
+  'harder.more':
+    '{far, select, little {A little harder} much {Much harder} other {Harder}} than it was made.',
+  'harder.less':
+    '{far, select, little {A little easier} much {Much easier} other {Easier}} than it was made.',
   close: 'Close',
   lock: 'Lock',
   unlock: 'Unlock',
@@ -49,8 +50,13 @@ export const MESSAGES = {
   'doubt.next': '{before}; {next}',
   'doubt.several': 'sheet {sheet}, task {task} has more than one answer',
   'doubt.none': 'sheet {sheet}, task {task} has no answer',
-  'doubt.unfit': 'sheet {sheet}, task {task} cannot be read one way',
+  'doubt.unfit': 'sheet {sheet}, task {task} breaks a rule of its activity',
   openFile: 'Open a pack file',
+  openHelp:
+    'A file that “Save the pack file” made: it keeps changed sheets and own pictures, for another device as well.',
+  // The name is that of `getPackFile`; {reason} are sentences.
+  notPack:
+    'That file could not be opened as a pack file. Choose one that “Save the pack file” made. {reason}',
   whichSheet: 'Which sheet of the file?',
   // {name} is the activity’s.
   'filed.asMade': 'Sheet {sheet}: {name}, step {step}',

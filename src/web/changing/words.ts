@@ -3,8 +3,8 @@ import type { FiledSheetShown, ShownDoubt } from '../making/protocol.ts';
 import { spoken } from '../speaking/spoken.ts';
 import { MESSAGES } from './messages-en.ts';
 
-/** Differences below this, in logits, are not told. */
-const LEAST_TOLD = 0.05;
+/** Differences below the first, in logits, are not told; below the second they are little, from the third on much (our own choice). */
+const [LEAST_TOLD, CLEAR, MUCH] = [0.05, 0.35, 1] as const;
 
 export const words = spoken('app/changing', MESSAGES, ({ say, plain, under }) => ({
   ...plain,
@@ -19,10 +19,12 @@ export const words = spoken('app/changing', MESSAGES, ({ say, plain, under }) =>
   redrawTask: (task: number) => say('redrawTask', { task }),
   repairTask: (task: number, sentence: string) => say('repairTask', { task, sentence }),
   harder: (logits: number) => {
-    if (Math.abs(logits) < LEAST_TOLD) return say('harder.same');
-    const far = Math.abs(logits).toFixed(1);
+    const distance = Math.abs(logits);
+    if (distance < LEAST_TOLD) return say('harder.same');
+    const far = distance < CLEAR ? 'little' : distance < MUCH ? 'clear' : 'much';
     return say(logits > 0 ? 'harder.more' : 'harder.less', { far });
   },
+  notPack: (reason: string) => say('notPack', { reason }).trim(),
   swapWith: (name: string) => say('swapWith', { name }),
   offer: (group: string, label: string) => say('offer', { group, label }),
   filed: (number: number, { name, step, isChanged, child }: FiledSheetShown) => {

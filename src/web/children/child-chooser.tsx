@@ -8,15 +8,22 @@ import { words } from './words.ts';
 /** More names than this are found sooner in a list (our own choice). */
 const MOST_CHIPS = 5;
 
+export interface ChildChooserProps {
+  /** What the screen is for, said where there is no child yet. */
+  readonly about?: string;
+}
+
 /** For the head of a screen on which children are chosen, not changed. */
-export function ChildChooser() {
+export function ChildChooser({ about }: ChildChooserProps) {
   const { child } = useGround();
   if (child !== undefined) return <ChildChoice label={words.child} />;
   return (
     <div className="no-child">
-      <p>
-        {words.noChild} <a href="#record">{words.addInRecord}</a>
-      </p>
+      {about === undefined ? null : <p className="no-child-about">{about}</p>}
+      <p>{words.noChild}</p>
+      <a className="next" href="#record">
+        {words.addInRecord}
+      </a>
       <TryDemo />
     </div>
   );

@@ -5,6 +5,8 @@ export const MESSAGES = {
   noChild: 'No child yet. A nickname is enough to begin.',
   addInRecord: 'Add a child in Record',
   tryDemo: 'Try with a demo group',
+  demoAbout:
+    'Four invented children with their records, to see how it all works. They never mix with your own, and can be removed at any time.',
   makingDemo: 'Making the demo group …',
   demo: 'Invented children',
   demoFacts:

@@ -19,6 +19,7 @@ export function TryDemo() {
       <Button className="plain" isPending={isMaking} onPress={() => void start()}>
         {isMaking ? words.makingDemo : words.tryDemo}
       </Button>
+      <p className="help">{words.demoAbout}</p>
       <p className="objection" role="alert">
         {objection}
       </p>

@@ -10,6 +10,7 @@ import { sheetOfCode } from '../making/sheet-of-code.ts';
 import { growthView } from './growth-view.ts';
 import { anewCards, changedCard, standingCards, todayCards, weekCards } from './plan-cards.ts';
 import type { PlanTalk } from './protocol.ts';
+import { roomView } from './room-view.ts';
 import { stockView, usesView } from './stock-view.ts';
 import { tapTasks } from './tap-tasks.ts';
 
@@ -56,6 +57,8 @@ function answered(
       return replyOf(stockView(question), '');
     case 'uses':
       return replyOf(usesView(question), 'recipe' in question ? question.recipe.activity : '');
+    case 'room':
+      return replyOf(roomView(question), question.recipe.activity);
     case 'taps':
       return replyOf(tapTasks(question), '');
   }

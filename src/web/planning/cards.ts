@@ -108,6 +108,12 @@ export type UsesAsked = { readonly stock: Stock } & (
   | { readonly codes: readonly string[] }
 );
 
+/** A pack for a group. */
+export interface RoomAsked {
+  readonly recipe: Entries;
+  readonly group: Group;
+}
+
 /** What is in the house. */
 export interface StockReply {
   /** Absent until it was counted. */

@@ -15,7 +15,7 @@ export const MESSAGES = {
   'skillAbout.memory': 'keeping in mind what was seen',
   'why.first-of-skill': 'The first for “{skill}”, on the easy side, to see where {child} stands.',
   'why.nearest': 'The nearest there is to what {child} can do now.',
-  'why.tells-more': 'It shows most of what {child} can do now.',
+  'why.tells-more': 'It tells the most about what {child} can do now.',
   'why.rested':
     '{days, plural, =0 {Last given today, and about as hard as fits now.} =1 {Last given yesterday, and about as hard as fits now.} other {Last given {days} days ago, and about as hard as fits now.}}',
   'why.rested.never': 'New to {child}, and about as hard as fits now.',

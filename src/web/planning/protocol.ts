@@ -9,6 +9,7 @@ import type {
   DayCards,
   GrowthView,
   RecordsAsked,
+  RoomAsked,
   SheetCard,
   StockReply,
   TapTask,
@@ -40,6 +41,8 @@ export interface PlanTalk {
   readonly stock: { readonly ask: RecordsAsked; readonly reply: Reply<StockReply> };
   /** What sheets take against what there is. */
   readonly uses: { readonly ask: UsesAsked; readonly reply: Reply<readonly Use[]> };
+  /** Whether a group’s pack asks for no more equally hard sheets than there are. */
+  readonly room: { readonly ask: RoomAsked; readonly reply: Reply<true> };
   /** What can be tapped on the picture of a sheet, by task. */
   readonly taps: {
     readonly ask: { readonly code: string };

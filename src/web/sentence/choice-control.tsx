@@ -78,8 +78,9 @@ export function ChoiceControl({ label, value, choices, objection, onChange }: Ch
   );
 }
 
-/** What is no choice comes from a link that anybody may have written, of any length. */
+/** What is no choice comes from a link that anybody may have written, of any length, or none. */
 function inShort(value: string): string {
+  if (value === '') return '…';
   return value.length > MOST_SHOWN ? `${value.slice(0, MOST_SHOWN)}…` : value;
 }
 

@@ -8,7 +8,7 @@ import { Proof, type ProofProps } from './proof.tsx';
 
 export interface LyingProps
   extends ProofProps,
-    Pick<PageBarProps, 'onView' | 'onPlace' | 'onLeaf' | 'toggle'> {
+    Pick<PageBarProps, 'wanted' | 'onView' | 'onPlace' | 'onLeaf' | 'toggle'> {
   readonly pages: Pages;
   readonly isMaking: boolean;
   /** Lies there instead, where the sheet is being changed. */

@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components/Button';
 import { ToggleButton } from 'react-aria-components/ToggleButton';
 import { ToggleButtonGroup } from 'react-aria-components/ToggleButtonGroup';
 import { type ShownChild, VIEWS, type View } from '../making/protocol.ts';
+import type { WantedPage } from '../making/wanted-page.ts';
 import { words } from '../words.ts';
 
 export interface PageBarProps {
@@ -12,6 +13,8 @@ export interface PageBarProps {
   readonly hasCut: boolean;
   readonly place: number;
   readonly places: number;
+  /** What was turned to last; it may still be on its way. */
+  readonly wanted: WantedPage;
   readonly onView: (view: View) => void;
   readonly onPlace: (place: number) => void;
   /** Whose sheet lies on the table, in a pack for a group. */
@@ -28,6 +31,7 @@ export interface PageBarProps {
 export const PageBar = memo((props: PageBarProps) => {
   const { view, place, places, hasCut, onView, onPlace, child, leaf, leaves, onLeaf, toggle } =
     props;
+  const { wanted } = props;
   const views = VIEWS.filter((name) => name !== 'cut' || hasCut);
   const names = view === 'adult' ? words.turnAdultPage : words.turnSheet;
   return (
@@ -56,13 +60,20 @@ export const PageBar = memo((props: PageBarProps) => {
             place: (at, all) => words.turnChild.place(child.name, at, all),
           }}
           place={child.number}
+          wanted={Math.ceil(wanted.wanted / child.sheets)}
           places={child.children}
           onPlace={(next) => onPlace((next - 1) * child.sheets + 1)}
         />
       )}
-      <Pager names={names} place={place} places={places} onPlace={onPlace} />
+      <Pager names={names} place={place} wanted={wanted.wanted} places={places} onPlace={onPlace} />
       {leaves > 1 && view !== 'adult' ? (
-        <Pager names={words.turnLeaf} place={leaf} places={leaves} onPlace={onLeaf} />
+        <Pager
+          names={words.turnLeaf}
+          place={leaf}
+          wanted={wanted.leaf}
+          places={leaves}
+          onPlace={onLeaf}
+        />
       ) : null}
       {toggle}
     </div>
@@ -70,6 +81,8 @@ export const PageBar = memo((props: PageBarProps) => {
 });
 
 interface PagerProps extends Pick<PageBarProps, 'place' | 'places' | 'onPlace'> {
+  /** What was turned to last. */
+  readonly wanted: number;
   readonly names: {
     readonly before: string;
     readonly next: string;
@@ -77,14 +90,16 @@ interface PagerProps extends Pick<PageBarProps, 'place' | 'places' | 'onPlace'> 
   };
 }
 
-function Pager({ names, place, places, onPlace }: PagerProps) {
+function Pager({ names, place, wanted, places, onPlace }: PagerProps) {
+  // From there, not from what still lies on the table: each of two fast presses turns.
+  const from = Math.max(1, Math.min(wanted, places));
   return (
     <div className="pager">
       <Button
         className="quiet turn"
         aria-label={names.before}
-        isDisabled={place <= 1}
-        onPress={() => onPlace(place - 1)}
+        isDisabled={from <= 1}
+        onPress={() => onPlace(from - 1)}
       >
         ←
       </Button>
@@ -92,8 +107,8 @@ function Pager({ names, place, places, onPlace }: PagerProps) {
       <Button
         className="quiet turn"
         aria-label={names.next}
-        isDisabled={place >= places}
-        onPress={() => onPlace(place + 1)}
+        isDisabled={from >= places}
+        onPress={() => onPlace(from + 1)}
       >
         →
       </Button>

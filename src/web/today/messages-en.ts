@@ -2,9 +2,13 @@
 
 export const MESSAGES = {
   today: 'Today for {child}',
+  // Where there is no child yet.
+  firstVisit:
+    'Each day two to four sheets that suit your child, each with the reason why it was chosen.',
   day: '{day}',
   looking: 'Looking for what suits {child} …',
-  minutes: '{minutes, plural, one {about {minutes} minute} other {about {minutes} minutes}}',
+  minutes:
+    '{minutes, plural, one {about {minutes}\u00a0minute} other {about {minutes}\u00a0minutes}}',
   tasks: '{tasks, plural, one {{tasks} task} other {{tasks} tasks}}',
   'sum.all': '{sheets, plural, one {{sheets} sheet} other {{sheets} sheets}}, {minutes}.',
   'sum.left':

@@ -28,7 +28,7 @@ function WhoseDay({ planner, view }: { readonly planner: Planner; readonly view:
   const day = useToday();
   return (
     <>
-      <ChildChooser />
+      <ChildChooser about={words.firstVisit} />
       {child === undefined ? null : (
         <Day key={`${child.id} ${day}`} planner={planner} view={view} child={child} day={day} />
       )}

@@ -2,13 +2,16 @@
 
 export const MESSAGES = {
   screen: 'The week',
+  // Where there is no child yet.
+  firstVisit:
+    'Sheets for each day of a week, for one child or a whole group, planned in one go and printed together.',
   weekOf: 'Week of {date}',
   before: 'Week before',
   after: 'Week after',
   backToNow: 'Back to this week',
   wanted: 'What to plan for',
   summary:
-    'For {children}, {days}, {minutes, plural, one {about {minutes} minute} other {about {minutes} minutes}} a day',
+    'For {children}, {days}, {minutes, plural, one {about {minutes}\u00a0minute} other {about {minutes}\u00a0minutes}} a day',
   // Names of children where there are more than three.
   namesAndMore: '{first}, {second} and {more} more',
   daysInRow: '{first} to {last}',
@@ -46,7 +49,7 @@ export const MESSAGES = {
   nothing: 'Nothing planned',
   nothingWas: 'Nothing was planned',
   notPlannedYet: 'Nothing is planned for this week yet.',
-  sheet: 'step\u00a0{step} · {content} · about\u00a0{minutes}\u00a0min',
+  sheet: 'step\u00a0{step}\u00a0· {content}\u00a0· about\u00a0{minutes}\u00a0min',
   done: 'done',
   notDone: 'not done',
   movesOn: 'moves on to {weekday} {date}',

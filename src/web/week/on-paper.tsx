@@ -16,6 +16,8 @@ import { words } from './words.ts';
 export interface OnPaperProps {
   readonly week: WeekInView;
   readonly cards: CardsByChild;
+  /** Whether the plans of all chosen children are read: else sheets would be missing on paper. */
+  readonly isWhole: boolean;
   readonly planner: Planner;
   /** What is left of what was counted in the house; absent: nothing was. */
   readonly stock: Stock | undefined;
@@ -31,7 +33,7 @@ function readOrder(left: unknown): Order {
   return ORDERS.find((order) => order === left) ?? 'by-child';
 }
 
-export function OnPaper({ week, cards, planner, stock }: OnPaperProps) {
+export function OnPaper({ week, cards, isWhole, planner, stock }: OnPaperProps) {
   const { chosen, columns, today, monday } = week;
   const [wanted, setWanted] = useKept('day to print', readDay);
   const [order, setOrder] = useKept('order to print', readOrder);
@@ -74,7 +76,7 @@ export function OnPaper({ week, cards, planner, stock }: OnPaperProps) {
       </p>
       <PressButtons
         what={{ codes, name: words.fileName(names, monday, day) }}
-        isReady={codes.length > 0}
+        isReady={isWhole && codes.length > 0}
       />
       {uses === undefined || uses.length === 0 ? null : (
         <div className="house">

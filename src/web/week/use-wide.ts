@@ -1,7 +1,7 @@
 // Whether there is room for a table of days; below that the days stand under one another.
 import { useSyncExternalStore } from 'react';
 
-const ROOM = '(width >= 700px)';
+const ROOM = '(width >= 46rem)';
 
 export function useWide(): boolean {
   return useSyncExternalStore(follow, () => matchMedia(ROOM).matches);

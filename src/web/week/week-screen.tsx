@@ -36,7 +36,11 @@ interface DeskProps {
 
 function Desk(props: DeskProps) {
   const { child } = useGround();
-  return child === undefined ? <ChildChooser /> : <Week {...props} child={child} />;
+  return child === undefined ? (
+    <ChildChooser about={words.firstVisit} />
+  ) : (
+    <Week {...props} child={child} />
+  );
 }
 
 const NONE: readonly Entry[] = [];
@@ -62,7 +66,15 @@ function Week({ planner, view, child }: DeskProps & { readonly child: Child }) {
         {isNext ? null : <PlanButtons week={week} plans={plans} isNext={false} />}
       </Wanted>
       {isNext ? <PlanButtons week={week} plans={plans} isNext /> : null}
-      {isNext ? null : <OnPaper week={week} cards={plans.cards} planner={planner} stock={stock} />}
+      {isNext || plans.cards.size === 0 ? null : (
+        <OnPaper
+          week={week}
+          cards={plans.cards}
+          isWhole={!isAwaited}
+          planner={planner}
+          stock={stock}
+        />
+      )}
       {hasSheets ? (
         <Calendar
           chosen={chosen}

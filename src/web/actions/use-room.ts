@@ -1,0 +1,36 @@
+// Whether a group's pack asks for more equally hard sheets than there are, told before anything is pressed.
+import { useEffect, useRef, useState } from 'react';
+import { sentencesOf } from '../making/reply-form.ts';
+import type { RoomAsked } from '../planning/cards.ts';
+import type { Planner } from '../planning/planner.ts';
+
+/** More are made only to be printed: the worker would be kept from the other screens. */
+const MOST_TRIED = 400;
+
+/** The sentence; empty as long as nothing speaks against it, is asked for, or is known. */
+export function useRoom(planner: Planner, asked: RoomAsked | undefined): string {
+  const [told, setTold] = useState({ key: '', sentence: '' });
+  const before = useRef<Promise<void>>(Promise.resolve());
+  const isTried = asked !== undefined && sheetsIn(asked) <= MOST_TRIED;
+  const key = isTried ? JSON.stringify(asked) : '';
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the text says whether it asks for anything else
+  useEffect(() => {
+    if (asked === undefined || key === '') return;
+    let isWanted = true;
+    // One at a time: what was asked for and changed again meanwhile is never tried.
+    before.current = before.current.then(async () => {
+      if (!isWanted) return;
+      const reply = await planner.ask('room', asked);
+      if (isWanted) setTold({ key, sentence: reply.ok ? '' : sentencesOf(reply.objections) });
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [planner, key]);
+  return told.key === key ? told.sentence : '';
+}
+
+function sheetsIn({ recipe, group }: RoomAsked): number {
+  const children = group.names.split('\n').filter((name) => name.trim() !== '');
+  return children.length * recipe.sheets;
+}
