@@ -10,11 +10,13 @@ import { lendPictures } from '../pictures/pictures-now.ts';
 
 export interface OpenPackFileProps {
   readonly maker: Maker;
+  /** What it is for, where that is not plain. */
+  readonly help?: string;
   /** Goes to the sheet of the code; answers why it cannot, in words, or nothing. */
   readonly onCode: (code: string) => Promise<string> | string;
 }
 
-export function OpenPackFile({ maker, onCode }: OpenPackFileProps) {
+export function OpenPackFile({ maker, help, onCode }: OpenPackFileProps) {
   const [sheets, setSheets] = useState<readonly FiledSheetShown[]>([]);
   const [objection, setObjection] = useState('');
   const open = async (code: string) => {
@@ -40,6 +42,7 @@ export function OpenPackFile({ maker, onCode }: OpenPackFileProps) {
       >
         <Button className="quiet">{changingWords.openFile}</Button>
       </FileTrigger>
+      {help === undefined ? null : <p className="help">{help}</p>}
       <p className="objection" aria-live="polite">
         {objection}
       </p>
