@@ -13,6 +13,7 @@ const SOURCES = [
   'vite.config.ts',
   'scripts/installable.ts',
   'scripts/lean.ts',
+  'scripts/parts-said.ts',
   'package-lock.json',
 ];
 

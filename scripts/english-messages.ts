@@ -16,6 +16,7 @@ const SPACES: Readonly<Record<string, string>> = {
   'sheets/messages-goals-en.ts': 'goals',
   'by-hand/messages-en.ts': 'by-hand',
   'plan/messages-en.ts': 'pairs',
+  'plan/demo/messages-en.ts': 'demo',
   'words/messages-en.ts': 'refusals',
   'words/messages-reasons-en.ts': 'reasons',
   'activities/fault-messages.ts': 'faults',

@@ -5,6 +5,7 @@ import { dirname, join } from 'node:path';
 import { IntlMessageFormat } from 'intl-messageformat';
 import type { Plugin } from 'vite';
 import { LANGUAGES } from '../src/languages/language.ts';
+import { propertiesOf } from './parts-said.ts';
 
 /** English messages, beside what says them. */
 const ENGLISH = /\/src\/.*messages(-\w+)*\.ts$/;
@@ -17,6 +18,10 @@ async function asCatalogue(file) {
   return { default: await file.json() };
 }`;
 const PARSER = '@formatjs/icu-messageformat-parser';
+/** Where what a part says is gathered, such as `menu/intlStrings.mjs`. */
+const ALL_OF_PART = /\/react-aria\/.*\/(\w+)\/intlStrings\.m?js$/;
+/** What opens the object of languages there. */
+const OBJECT = '$exports = {\n';
 /** What the parts of the screen say in one language, such as `intl/menu/de-DE.mjs`. */
 const OF_PARTS = /\/react-aria[^/]*\/.*\/intl\/(?:\w+\/)?([a-z]{2,3})-[A-Z]{2}\.m?js$/;
 
@@ -72,7 +77,7 @@ export function parsedEnglish(): Plugin {
 
 /**
  * Leaves empty what the parts of the screen say in other languages: it is never looked up, as the app tells them its own.
- * The library's `optimize-locales-plugin` does the same.
+ * The library's `optimize-locales-plugin` does the same. Languages of the app that the library does not speak are added.
  */
 export function spokenParts(): Plugin {
   const spoken: readonly string[] = LANGUAGES;
@@ -83,6 +88,17 @@ export function spokenParts(): Plugin {
       handler(id) {
         const [, language = ''] = OF_PARTS.exec(id) ?? [];
         return spoken.includes(language) ? undefined : 'export default {};';
+      },
+    },
+    transform: {
+      filter: { id: ALL_OF_PART },
+      handler(code, id) {
+        const [, part = ''] = ALL_OF_PART.exec(id) ?? [];
+        const added = propertiesOf(part);
+        if (added === '') return null;
+        const start = code.indexOf(OBJECT) + OBJECT.length;
+        if (start < OBJECT.length) throw new Error(`${id}: expected an object of languages`);
+        return { code: `${code.slice(0, start)}${added}\n${code.slice(start)}`, map: null };
       },
     },
   };

@@ -1,6 +1,7 @@
 // An invented child's weeks: what is planned for it, what it does of that, and what the adult writes down.
 import type { Skill } from '../../src/activities/index.ts';
 import { MAX_SEED, type Random, randomFrom } from '../../src/base/index.ts';
+import { demoWords } from '../../src/plan/demo/demo-words.ts';
 import { entriesOf } from '../../src/plan/demo/entries.ts';
 import { type DemoChild, type DemoSheet, lettersOf } from '../../src/plan/demo/rows.ts';
 import {
@@ -186,10 +187,11 @@ function dayAt(day: number): Day {
 }
 
 /** The records so far, read as the app reads them. */
-function knownSoFar({ invented, sheets, plans }: Life): Known {
+function knownSoFar({ invented, planner, sheets, plans }: Life): Known {
   const all = [...plans].map(([day, sheets]) => ({ day, sheets }));
   const child = { ...invented.facts, sheets, plans: all };
-  const view = viewOf(entriesOf({ children: [child] }, dayAt(SUNDAY)), 'demo');
+  const words = demoWords('en', planner.read);
+  const view = viewOf(entriesOf({ children: [child] }, dayAt(SUNDAY), words), 'demo');
   const known = knownOf(view, view.children[0]?.id ?? '');
   if (!known) throw new Error(`demo › ${invented.facts.nickname}: expected a child in view`);
   return known;

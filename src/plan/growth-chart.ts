@@ -50,7 +50,7 @@ const BLANK = 0.08;
 const GUIDE_GAP = 0.2;
 const GUIDE_INSET = 0.15;
 
-/** The drawing of a course from the first day on record; none where there is but one day to show. */
+/** The drawing of a course from the first day on record; none before sheets of the skill are recorded on a second day. */
 export function chartOf(
   course: readonly GrowthPoint[],
   activity: ActivityId,
@@ -59,7 +59,8 @@ export function chartOf(
 ): CourseChart | undefined {
   const to = course.at(-1)?.day;
   const first = course[0]?.day;
-  if (first === undefined || to === undefined || first === to) return undefined;
+  const counts = new Set(course.map(({ sheets }) => sheets).filter((sheets) => sheets > 0));
+  if (first === undefined || to === undefined || counts.size < 2) return undefined;
   const upOf = scaleOf(course);
   const days = dayNumber(to) - dayNumber(from);
   return {

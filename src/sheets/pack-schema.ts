@@ -37,9 +37,11 @@ const SHEET_SCHEMAS = ACTIVITY_IDS.map(sheetSchema) as unknown as readonly [
   ...ReturnType<typeof sheetSchema>[],
 ];
 
+export const PACK_FORMAT = 'samewise.pack';
+
 /** All but what stands in the tasks, which is read by the activity's own schemas. */
 export const packSchema = closedObject({
-  format: z.literal('samewise.pack'),
+  format: z.literal(PACK_FORMAT),
   version: z.literal(1),
   toCut: z.array(z.enum(TO_CUT)).max(TO_CUT.length).optional(),
   pictures: ownPicturesSchema.optional().describe('Own pictures that the sheets show.'),

@@ -2,7 +2,7 @@
 import { accept, type Result, refuse } from '../base/index.ts';
 import { readJson } from './json-text.ts';
 import { PACK_CHARACTERS } from './pack-file.ts';
-import { type PackFile, packSchema } from './pack-schema.ts';
+import { PACK_FORMAT, type PackFile, packSchema } from './pack-schema.ts';
 import { refusalsOf } from './schema-refusals.ts';
 import { versionRefusal } from './version-refusal.ts';
 
@@ -10,8 +10,14 @@ import { versionRefusal } from './version-refusal.ts';
 export function readPackText(text: string): Result<PackFile> {
   const json = readJson(text, 'pack', { characters: PACK_CHARACTERS });
   if (!json.ok) return json;
-  const version = versionRefusal(json.value, 'pack');
+  // Of a file of another kind its version tells nothing.
+  const version = isOfOtherFormat(json.value) ? undefined : versionRefusal(json.value, 'pack');
   if (version) return refuse(version);
   const read = packSchema.safeParse(json.value);
   return read.success ? accept(read.data) : refuse(...refusalsOf(read.error, json.value, 'pack'));
+}
+
+function isOfOtherFormat(given: unknown): boolean {
+  if (typeof given !== 'object' || given === null || !('format' in given)) return false;
+  return given.format !== PACK_FORMAT;
 }

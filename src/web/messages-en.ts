@@ -185,6 +185,8 @@ export const MESSAGES = {
   getPdf: 'Get the PDF',
   getZip: 'One PDF each',
   getPackFile: 'Save the pack file',
+  noPackFile:
+    'This is no pack file, or only a part of one. Choose a file that was saved with “Save the pack file”.',
   print: 'Print',
   'trueSize.title': 'Is it true size?',
   'trueSize.why':

@@ -66,12 +66,14 @@ test('a file that is no backup is refused in words', async () => {
   await page.getByRole('button', { name: 'Restore from a file' }).click();
   const buffer = Buffer.from('{"format":"a shopping list","version":1,"entries":[]}');
   await (await choosing).setFiles({ name: 'list.json', mimeType: 'application/json', buffer });
-  await page.getByText('Nothing was restored, and nothing was changed. Backup › format').waitFor();
+  await page
+    .getByText('Nothing was restored, and nothing was changed. This is no backup')
+    .waitFor();
 });
 
 test.each([
   ['by a newer version', '{"format":"samewise.records","version":99,"entries":[]}', 'newer'],
-  ['and is cut off', '{"format":"samewise.records","version":2,"entries":[', 'Backup'],
+  ['and is cut off', '{"format":"samewise.records","version":2,"entries":[', 'only a part of one'],
 ])(
   'a backup that was made %s is refused in words, and the child that is there stays',
   async (_, text, word) => {

@@ -6,6 +6,7 @@ import { CAST } from '../../../scripts/demo/cast.ts';
 import { lifeOf } from '../../../scripts/demo/life.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import { figureName } from '../../figures/index.ts';
+import { LANGUAGES, type Language, loadAllCatalogues } from '../../languages/index.ts';
 import { readEntry, timeOfId, viewOf } from '../../records/index.ts';
 import { addDays, dayNumber, dayOf, MS_A_DAY, weekdayOf } from '../days.ts';
 import { growthOf } from '../growth.ts';
@@ -15,17 +16,20 @@ import { knownOf, newPlanner } from '../planner.ts';
 import { lettersOf, tasksOf } from './rows.ts';
 
 const seed = testSeed('demo');
-const { demoEntries } = await loadDemo();
+const demo = await loadDemo();
+await loadAllCatalogues();
 const FILE = 'src/plan/demo/demo.generated.json';
 const MOST_BYTES = 80 * 1024;
 /** The first place on earth to have a new day is so far ahead of Greenwich. */
 const FIRST_PLACE_MS = 14 * 60 * 60 * 1000;
 
+const planner = newPlanner();
+const demoEntries = (last: string, language: Language = 'en') =>
+  demo.demoEntries(last, language, planner.read);
 /** A Thursday. */
 const LAST = '2026-11-26';
 const entries = demoEntries(LAST);
 const view = viewOf(entries, 'demo');
-const planner = newPlanner();
 const results = [...view.results.values()].flat();
 const lastDays = fc
   .integer({ min: dayNumber('2026-01-01'), max: dayNumber('2031-12-31') })
@@ -55,8 +59,8 @@ test('the four children are in view among the invented and not among the real', 
   expect(viewOf(entries, 'real').children).toEqual([]);
 });
 
-test('every entry is one that a backup could hold', () => {
-  for (const entry of entries) {
+test.each(LANGUAGES)('every entry is one that a backup could hold, in %s', (language) => {
+  for (const entry of demoEntries(LAST, language)) {
     expect(readEntry(entry, 'entry')).toEqual({ ok: true, value: entry });
   }
 });
@@ -117,22 +121,46 @@ test('each code makes a sheet with as many tasks as outcomes', () => {
   }
 });
 
-test('what is noted as chosen instead is there to choose, and wrong', () => {
-  const noted = results.flatMap(({ code, tasks }) =>
-    tasks.flatMap(({ outcome, instead = [] }, task) =>
-      instead.map((choice) => ({ ...choice, outcome, asked: planner.read(code)?.tasks[task] })),
-    ),
-  );
-  expect(noted.length).toBeGreaterThan(20);
-  for (const { place, label, outcome, asked } of noted) {
-    const meant = asked?.decisions.flatMap(({ about, options }) =>
-      options.filter(
-        ({ mark, figure, isRight }) =>
-          !isRight && (about ?? mark) === place && figureName(figure) === label,
-      ),
-    );
-    expect(meant).not.toEqual([]);
-    expect(outcome).not.toBe('right');
+test.each(LANGUAGES)(
+  'what is noted as chosen instead is there to choose, and wrong, in %s',
+  (language) => {
+    const { results } = viewOf(demoEntries(LAST, language), 'demo');
+    const noted = [...results.values()]
+      .flat()
+      .flatMap(({ code, tasks }) =>
+        tasks.flatMap(({ outcome, instead = [] }, task) =>
+          instead.map((choice) => ({ ...choice, outcome, asked: planner.read(code)?.tasks[task] })),
+        ),
+      );
+    expect(noted.length).toBeGreaterThan(20);
+    for (const { place, label, outcome, asked } of noted) {
+      const meant = asked?.decisions.flatMap(({ about, options }) =>
+        options.filter(
+          ({ mark, figure, isRight }) =>
+            !isRight && (about ?? mark) === place && figureName(figure, language) === label,
+        ),
+      );
+      expect(meant).not.toEqual([]);
+      expect(outcome).not.toBe('right');
+    }
+  },
+);
+
+test('names and notes of each language are its own', () => {
+  const saidIn = (language: Language) =>
+    demoEntries(LAST, language).flatMap((entry) => {
+      if (entry.kind === 'child') return [entry.nickname ?? ''];
+      return entry.kind === 'result' && entry.note !== undefined ? [entry.note] : [];
+    });
+  const english = new Set(saidIn('en'));
+  expect(english.size).toBeGreaterThan(30);
+  for (const language of LANGUAGES.filter((each) => each !== 'en')) {
+    const said = saidIn(language);
+    expect(said.length, language).toBe(saidIn('en').length);
+    expect(
+      said.filter((words) => english.has(words)),
+      language,
+    ).toEqual([]);
   }
 });
 

@@ -12,6 +12,7 @@ import {
 } from '../../records/index.ts';
 import { addDays, dayNumber, MS_A_DAY, mondayOf, weekdayOf } from '../days.ts';
 import { seedOf } from '../seed.ts';
+import type { DemoWords } from './demo-words.ts';
 import { type DemoChild, type DemoGroup, type DemoSheet, tasksOf } from './rows.ts';
 
 const MS_A_MINUTE = 60_000;
@@ -33,11 +34,11 @@ interface Moment {
  * All entries are marked `demo`; their ids rise, and the same day gives the same entries. What was done ends before
  * `lastDay`, what is planned reaches to the end of its week, and weekdays stay weekdays.
  */
-export function entriesOf(group: DemoGroup, lastDay: Day): readonly Entry[] {
+export function entriesOf(group: DemoGroup, lastDay: Day, words: DemoWords): readonly Entry[] {
   const random = randomFrom(seedOf('demo', lastDay));
   const ids = new Map<string, Id>();
   const entries: Entry[] = [];
-  for (const { at, nickname, draft } of momentsUntil(group, lastDay)) {
+  for (const { at, nickname, draft } of momentsUntil(group, lastDay, words)) {
     const last = entries.at(-1)?.id;
     const id = newId({
       now: at,
@@ -51,12 +52,12 @@ export function entriesOf(group: DemoGroup, lastDay: Day): readonly Entry[] {
   return entries;
 }
 
-function momentsUntil({ children }: DemoGroup, lastDay: Day): readonly Moment[] {
+function momentsUntil({ children }: DemoGroup, lastDay: Day, words: DemoWords): readonly Moment[] {
   return children
     .flatMap((child) => [
-      arrival(child, lastDay),
+      arrival(child, lastDay, words),
       ...plansOf(child, lastDay),
-      ...resultsOf(child, lastDay),
+      ...resultsOf(child, lastDay, words),
     ])
     .sort((one, other) => one.at - other.at);
 }
@@ -65,6 +66,7 @@ function momentsUntil({ children }: DemoGroup, lastDay: Day): readonly Moment[] 
 function arrival(
   { nickname, bornMonths, sheets, plans: _plans, ...facts }: DemoChild,
   lastDay: Day,
+  words: DemoWords,
 ): Moment {
   const birthMonth =
     bornMonths === undefined ? {} : { birthMonth: monthBefore(lastDay, bornMonths) };
@@ -72,7 +74,13 @@ function arrival(
   return {
     at: timeOn(fridayBefore(first), 0),
     nickname,
-    draft: (child) => ({ kind: 'child', child, nickname, ...birthMonth, ...facts }),
+    draft: (child) => ({
+      kind: 'child',
+      child,
+      nickname: words.nickname(nickname),
+      ...birthMonth,
+      ...facts,
+    }),
   };
 }
 
@@ -87,19 +95,25 @@ function plansOf({ nickname, plans }: DemoChild, lastDay: Day): readonly Moment[
   });
 }
 
-function resultsOf({ nickname, sheets }: DemoChild, lastDay: Day): readonly Moment[] {
+function resultsOf(
+  { nickname, sheets }: DemoChild,
+  lastDay: Day,
+  words: DemoWords,
+): readonly Moment[] {
   return sheets.flatMap((sheet, place) => {
     const day = addDays(mondayOf(lastDay), sheet.day);
     if (day >= lastDay) return [];
     const before = sheets.slice(0, place).filter((other) => other.day === sheet.day).length;
     const at = timeOn(day, MINUTES_A_SHEET * (before + 1));
-    return [{ at, nickname, draft: (child: Id) => resultOf(sheet, child, day) }];
+    return [{ at, nickname, draft: (child: Id) => resultOf(sheet, child, day, words) }];
   });
 }
 
-function resultOf(sheet: DemoSheet, child: Id, day: Day): Draft {
-  const { day: _place, did: _did, chosen: _chosen, code, ...noted } = sheet;
-  return { kind: 'result', child, code, day, tasks: tasksOf(sheet), ...noted };
+function resultOf(sheet: DemoSheet, child: Id, day: Day, words: DemoWords): Draft {
+  const { day: _place, did: _did, chosen: _chosen, code, note, ...noted } = sheet;
+  const tasks = tasksOf(sheet, (choice) => words.chosen(code, choice));
+  const written = note === undefined ? {} : { note: words.note(note) };
+  return { kind: 'result', child, code, day, tasks, ...noted, ...written };
 }
 
 function fridayBefore(day: Day): Day {

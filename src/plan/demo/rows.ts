@@ -7,8 +7,23 @@ import type {
   PlannedSheet,
   TaskResult,
 } from '../../records/index.ts';
+import type { MESSAGES } from './messages-en.ts';
 
-/** What was chosen instead at a task of the sheet, 0 upward; see `Instead`. */
+/** What an adult wrote down, by the name of its message. */
+export type DemoNote = keyof typeof MESSAGES extends infer K
+  ? K extends `note.${infer Name}`
+    ? Name
+    : never
+  : never;
+
+/** Who a child is, by the name of the message that calls it so. */
+export type DemoName = keyof typeof MESSAGES extends infer K
+  ? K extends `child.${infer Name}`
+    ? Name
+    : never
+  : never;
+
+/** What was chosen instead at a task of the sheet, 0 upward, with its English name; see `Instead`. */
 export interface DemoChoice {
   readonly task: number;
   readonly place: number;
@@ -25,7 +40,7 @@ export interface DemoSheet {
   readonly help?: HelpLevel;
   readonly mood?: Mood;
   readonly minutes?: number;
-  readonly note?: string;
+  readonly note?: DemoNote;
 }
 
 /** What the week's plan has for a day; it was made on the Friday before the week. */
@@ -35,7 +50,7 @@ export interface DemoPlan {
 }
 
 export interface DemoChild extends Pick<ChildFacts, 'writingHand' | 'languages' | 'deeds'> {
-  readonly nickname: string;
+  readonly nickname: DemoName;
   /** How many months before that of the last day it was born. */
   readonly bornMonths?: number;
   readonly sheets: readonly DemoSheet[];
@@ -59,14 +74,17 @@ export function lettersOf(outcomes: readonly Outcome[]): string {
 }
 
 /** The tasks of a row in the order of the sheet. Throws on a letter that says nothing. */
-export function tasksOf({ did, chosen = [] }: DemoSheet): readonly TaskResult[] {
+export function tasksOf(
+  { did, chosen = [] }: Pick<DemoSheet, 'did' | 'chosen'>,
+  labelOf: (choice: DemoChoice) => string = ({ label }) => label,
+): readonly TaskResult[] {
   const all = Object.entries(LETTERS) as readonly (readonly [Outcome, string])[];
   return [...did].map((letter, task) => {
     const outcome = all.find(([, each]) => each === letter)?.[0];
     if (!outcome) throw new Error(`demo › tasks: expected one of r, h, n, -, got ${letter}`);
     const instead = chosen
       .filter((choice) => choice.task === task)
-      .map(({ place, label }) => ({ place, label }));
+      .map((choice) => ({ place: choice.place, label: labelOf(choice) }));
     return { outcome, ...(instead.length > 0 ? { instead } : {}) };
   });
 }

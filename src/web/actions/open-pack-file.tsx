@@ -13,6 +13,8 @@ const MOST_FAULTS = 2;
 
 export interface OpenPackFileProps {
   readonly maker: Maker;
+  /** What it is for, where that is another thing than on Make. */
+  readonly help?: string;
   /** Goes to the sheet of the code; answers why it cannot, in words, or nothing. */
   readonly onCode: (code: string) => Promise<string> | string;
 }
@@ -23,7 +25,11 @@ function faultsOf(objections: readonly Objection[]): string {
   return isOther ? '' : sentencesOf(objections.slice(0, MOST_FAULTS));
 }
 
-export function OpenPackFile({ maker, onCode }: OpenPackFileProps) {
+export function OpenPackFile({
+  maker,
+  help = changingWords.openHelp,
+  onCode,
+}: OpenPackFileProps) {
   const [sheets, setSheets] = useState<readonly FiledSheetShown[]>([]);
   const [objection, setObjection] = useState('');
   const open = async (code: string) => {
@@ -49,7 +55,7 @@ export function OpenPackFile({ maker, onCode }: OpenPackFileProps) {
       >
         <Button className="quiet">{changingWords.openFile}</Button>
       </FileTrigger>
-      <p className="help">{changingWords.openHelp}</p>
+      <p className="help">{help}</p>
       <p className="objection" aria-live="polite">
         {objection}
       </p>

@@ -39,7 +39,7 @@ export const MESSAGES = {
   fittingStep: '{name}, {step}',
   fittingLine: '{name}: {step}, {sure}.',
   skillAbout: '{about}.',
-  noCourse: 'How it moves is drawn from the second day on.',
+  noCourse: 'How it moves is drawn once such sheets are recorded on a second day.',
   course:
     '{skill} from {from} to {to}, in steps of {name}: {first} fitted at first, {last} fits now, {sure}.',
   measured: 'The marks are steps of “{name}”.',
@@ -62,9 +62,10 @@ export const MESSAGES = {
   howOften: 'How often',
   pairName: '{one} with {other}',
   pairCounts:
-    '{times, plural, one {{times} time} other {{times} times}} of {chances, plural, one {{chances} chance} other {{chances} chances}}',
+    '{times, plural, one {{times} time} other {{times} times}} out of {chances, plural, one {{chances} chance} other {{chances} chances}}',
   confused: 'more often than by chance',
-  seldom: '{count, plural, one {{count} pair} other {{count} pairs}} met once or twice',
+  seldom:
+    '{count, plural, one {{count} pair was} other {{count} pairs were}} mixed up once or twice',
   worthALook: 'Worth a look',
   'watches.colours':
     'Two colours are taken for each other more often than by chance; they are marked under “Mixed up”. At three and four this is common, and it says nothing about the eyes. If you wonder about colour sight, an eye-care professional can check it.',
@@ -72,7 +73,7 @@ export const MESSAGES = {
     'Two things are taken for each other more often than by chance; they are marked under “Mixed up”. This is common while such things are new, and it does not say why. If you worry about how the child sees or develops, an eye-care or child-development professional can look.',
   'watches.falling':
     'Over the last weeks clearly less goes right than before. Tiredness, illness, a change at home or sheets that do not suit can all do that. If it lasts and you worry, speak with a child-development or eye-care professional.',
-  care: 'This is play and practice, not a test. What fits is reckoned from the sheets recorded here alone, by weights that are provisional. It gives no age, compares the child with nobody, and is no diagnosis.',
+  care: 'This is play and practice, not a test. What fits is worked out from the sheets recorded here alone, by rules that are still provisional. It gives no age, compares the child with nobody, and is no diagnosis.',
   'report.heading': 'A report on paper',
   'report.about':
     'For the other parent, the nursery or the school: what stands here with its cautions, on one or two pages, with room for a remark.',

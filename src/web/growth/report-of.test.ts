@@ -106,7 +106,9 @@ describe('a report', () => {
 
   test('names the most telling pairs and how many there are', () => {
     const pairs = told(FULL).parts.find(({ heading }) => heading === words.mixedUp);
-    expect(pairs?.rows?.items[0]).toContain('40 times of 60 chances, more often than by chance');
+    expect(pairs?.rows?.items[0]).toContain(
+      '40 times out of 60 chances, more often than by chance',
+    );
     expect(pairs?.paragraphs.join()).toContain('Of 40 pairs these are the most telling.');
   });
 });

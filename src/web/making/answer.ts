@@ -4,9 +4,10 @@ import { answerChanges } from '../changing/answer-changes.ts';
 import { gatherCatalogue } from './catalogue.ts';
 import { measureOf } from './measure-of.ts';
 import { notched } from './notched.ts';
+import { openedFile } from './opened-file.ts';
 import type { MakerTalk } from './protocol.ts';
 import { replyOf, replyOrBroken } from './reply.ts';
-import { entriesOfCode, filedPack } from './sheet-of-code.ts';
+import { entriesOfCode } from './sheet-of-code.ts';
 import { inkedOn, show } from './show.ts';
 
 export function answer(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['reply'] {
@@ -26,7 +27,7 @@ function answered(question: Question<MakerTalk>): MakerTalk[keyof MakerTalk]['re
     case 'open':
       return replyOf(entriesOfCode(question.code), '');
     case 'openFile':
-      return replyOf(filedPack(question.text), '');
+      return openedFile(question.text);
     case 'measure':
       return replyOf(measureOf(question.text, question.paper), '');
     default:

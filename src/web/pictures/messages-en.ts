@@ -66,6 +66,6 @@ export const MESSAGES = {
   listNext: '{before}, {next}',
   already: 'This very picture is kept already.',
   keep: 'Keep the picture',
-  another: 'Leave it',
+  another: 'Do not keep it',
   keptNow: '{name} is kept on this device.',
 } as const;

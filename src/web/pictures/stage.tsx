@@ -1,5 +1,5 @@
 // The window through which a picture is cropped: moved by dragging, pinching, the wheel, keys, or named buttons.
-import { type KeyboardEvent, type PointerEvent, useEffect, useRef } from 'react';
+import { type KeyboardEvent, type PointerEvent, useEffect, useId, useRef } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { GROW, grown, MOVE, moved, type Square } from './cropping.ts';
 import type { Crop } from './simplify.ts';
@@ -18,6 +18,7 @@ const SIDE = 512;
 
 export function Stage({ image, square, crop, onChange }: StageProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
+  const help = useId();
   useEffect(() => {
     if (canvas.current) drawSquare(canvas.current, image, square);
   }, [image, square]);
@@ -37,7 +38,7 @@ export function Stage({ image, square, crop, onChange }: StageProps) {
       <div
         className={`crop-stage ${crop}`}
         role="group"
-        aria-label={words.stage}
+        aria-labelledby={help}
         // biome-ignore lint/a11y/noNoninteractiveTabindex: it is moved with the arrow keys
         tabIndex={0}
         onKeyDown={press}
@@ -46,6 +47,9 @@ export function Stage({ image, square, crop, onChange }: StageProps) {
       >
         <canvas ref={canvas} width={SIDE} height={SIDE} />
       </div>
+      <p id={help} className="help">
+        {words.stage}
+      </p>
       <div className="crop-moves">
         <Button className="plain" onPress={() => move(-MOVE, 0)}>
           {words.move.left}

@@ -7,6 +7,7 @@ import type { Day } from '../../records/index.ts';
 import type { Question } from '../asking/talk.ts';
 import { replyOf, replyOrBroken } from '../making/reply.ts';
 import { sheetOfCode } from '../making/sheet-of-code.ts';
+import { languageNow } from '../speaking/language-now.ts';
 import { growthView } from './growth-view.ts';
 import { anewCards, changedCard, standingCards, todayCards, weekCards } from './plan-cards.ts';
 import type { PlanTalk } from './protocol.ts';
@@ -34,7 +35,7 @@ async function growth(question: Extract<Question<PlanTalk>, { readonly kind: 'gr
 /** Fetched only here, since few look at it. */
 async function demoGroup(day: Day): Promise<PlanReply> {
   const { demoEntries } = await loadDemo();
-  return replyOrBroken(() => replyOf(accept(demoEntries(day)), ''));
+  return replyOrBroken(() => replyOf(accept(demoEntries(day, languageNow(), planner.read)), ''));
 }
 
 function answered(

@@ -2,18 +2,21 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { FileTrigger } from 'react-aria-components/FileTrigger';
-import { type Result, refuse, told } from '../../base/index.ts';
+import { type Refusal, type Result, refuse, told } from '../../base/index.ts';
 import { BACKUP_CHARACTERS, backupText, type Entry, readBackup } from '../../records/index.ts';
 import { saveFile } from '../actions/save-file.ts';
 import { today } from '../children/today.ts';
 import { useGround } from '../children/use-ground.ts';
 import { objectionOf, store } from '../children/use-records.ts';
+import { isOtherFile } from '../making/other-file.ts';
 import { holdWhile } from '../offline/holds.ts';
 import type { Keeping } from '../store/keeping.ts';
 import { words } from './words.ts';
 
 /** No character takes more in UTF-8 for each unit that it counts as. */
 const MOST_BYTES_PER_CHARACTER = 3;
+/** What its reader calls it. */
+const WHAT = 'backup';
 const MOST_BYTES = BACKUP_CHARACTERS * MOST_BYTES_PER_CHARACTER;
 
 export interface BackupProps {
@@ -71,7 +74,16 @@ async function restored(file: File, onAdded: () => void): Promise<string> {
   if (read === undefined) return words.fileUnreadable;
   const merged = read.ok ? await store.merge(read.value) : read;
   if (merged.ok && merged.value > 0) onAdded();
-  return merged.ok ? words.restored(merged.value) : words.notRestored(objectionOf(merged));
+  return merged.ok ? words.restored(merged.value) : words.notRestored(reasonOf(merged.refusals));
+}
+
+function reasonOf(refusals: readonly Refusal[]): string {
+  if (isOtherFile(refusals, WHAT)) return words.noBackup;
+  const placed = refusals.map((refusal) => ({
+    ...refusal,
+    at: refusal.at.replace(WHAT, words.backupPlace),
+  }));
+  return objectionOf({ ok: false, refusals: placed });
 }
 
 /** Its length is looked at first: a file of another kind may be far too long to be read. */
@@ -79,7 +91,7 @@ async function entriesIn(file: File): Promise<Result<readonly Entry[]>> {
   if (file.size > MOST_BYTES) {
     return refuse({
       code: 'too-big',
-      at: 'backup',
+      at: WHAT,
       got: file.size,
       max: MOST_BYTES,
       unit: told('reasons', 'amount.bytes'),

@@ -2,8 +2,11 @@
 import { accept, asGot, type Result, refuse, told } from '../../base/index.ts';
 import { inEachLanguage, type Language } from '../../languages/index.ts';
 import { languageNow } from '../speaking/language-now.ts';
+import { shared } from '../speaking/shared.ts';
 
 const TAG = /^[a-z]{2,3}(-[a-z0-9]{2,8}){0,3}$/i;
+/** Between names, in whatever script: the comma and the semicolon of Latin and of Arabic writing. */
+const BETWEEN = /[,;،؛]/;
 const LETTERS = [...'abcdefghijklmnopqrstuvwxyz'];
 
 /** In the language of the app; English names are understood as well, such as those typed before it was changed. */
@@ -16,7 +19,7 @@ function namesIn(language: Language): Intl.DisplayNames {
 /** The tags of names or tags with commas between; refuses the first that is neither. */
 export function readLanguages(text: string): Result<readonly string[]> {
   const tags: string[] = [];
-  for (const written of text.split(/[,;]/).map((part) => part.trim())) {
+  for (const written of text.split(BETWEEN).map((part) => part.trim())) {
     if (written === '') continue;
     const tag = tagOf(written);
     if (tag === undefined) {
@@ -34,12 +37,12 @@ export function readLanguages(text: string): Result<readonly string[]> {
 
 /** Names where `readLanguages` finds the way back, else tags. */
 export function writeLanguages(tags: readonly string[]): string {
-  return tags
-    .map((tag) => {
+  return shared.withCommas(
+    tags.map((tag) => {
       const name = NAMES[languageNow()].of(tag);
       return name !== undefined && tagOf(name) === tag ? name : tag;
-    })
-    .join(', ');
+    }),
+  );
 }
 
 function tagOf(written: string): string | undefined {

@@ -16,8 +16,8 @@ export const MESSAGES = {
   restIsFree: 'All the rest can be left out. What is known helps to choose sheets that suit.',
   birthMonth: 'Month of birth',
   birthMonthHelp:
-    'So that sheets suit the age from the first one on. As year and month, such as 2022-05.',
-  birthMonthWrong: 'Write it as year and month, such as 2022-05, or leave it out.',
+    'So that sheets suit the age from the first one on. As year and month, such as 2022\u2060-\u206005.',
+  birthMonthWrong: 'Write it as year and month, such as 2022\u2060-\u206005, or leave it out.',
   hand: 'Writing hand',
   handHelp: 'Sheets planned for this child are laid out for that hand.',
   'hands.left': 'left',
@@ -25,9 +25,9 @@ export const MESSAGES = {
   'hands.either': 'either',
   languages: 'Languages, the strongest first',
   languagesHelp:
-    'Letters of another script come only where one of these is written in it. English names with commas between, such as Polish, English.',
+    'So that letters of another script come only where the child has a language that is written in it. With commas between, such as Polish, English.',
   languageUnknown:
-    '“{name}” is no language known here. Use its English name, or its tag, such as pt-BR.',
+    '“{name}” is no language known here. Try its name in English, or a code such as pt-BR.',
   vision: 'Colour vision, as a professional found it',
   visionHelp: 'So that no sheet is chosen on which two colours of a task look alike to this child.',
   'visions.normal': 'usual',
@@ -81,6 +81,7 @@ export const MESSAGES = {
   recorded: '{sheet}: recorded',
   code: 'Code printed on the sheet',
   codeHelp: 'It stands at the foot of the sheet. Capitals and spaces do not matter.',
+  packFileHelp: 'For a sheet that you changed so much that its code has no room on it.',
   sheetFound: '{sheet}, step {step}: {tasks, plural, one {{tasks} task} other {{tasks} tasks}}.',
   looking: 'Making the sheet again …',
   whole: 'The whole sheet',
@@ -164,6 +165,9 @@ export const MESSAGES = {
   restored:
     '{added, plural, =0 {Nothing was added: all that is in this file is here already.} one {{added} entry was added. What was here has stayed.} other {{added} entries were added. What was here has stayed.}}',
   notRestored: 'Nothing was restored, and nothing was changed. {reason}',
+  noBackup:
+    'This is no backup, or only a part of one. Choose a file that was saved with “Back up to a file”.',
+  backupPlace: 'The backup',
   fileUnreadable: 'The browser could not read this file. Nothing was changed.',
   // The name of a file, with a day such as 2027-03-01.
   backupName: 'samewise-records-{day}.json',

@@ -69,7 +69,7 @@ export function RecordSheet({ maker, planner, catalogue, child, onSaved }: Recor
           isWhole={isPicked}
           onChange={(typed) => setAsked({ code: typed, isPicked: false })}
         />
-        <OpenPackFile maker={maker} onCode={pickFiled} />
+        <OpenPackFile maker={maker} help={words.packFileHelp} onCode={pickFiled} />
       </div>
       <div className="sheet-place">
         {sheet === undefined ? null : (

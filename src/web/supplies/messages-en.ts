@@ -21,6 +21,8 @@ export const MESSAGES = {
   tools: 'Other things',
   care: 'Small counters are small parts: not for children under three, who may choke on them. Stay beside a child who cuts. The rules of your country come first.',
   printer: 'Printer',
+  printerHelp:
+    'In grey, colours carry letters. Without a printer, Make tells how sheets are made by hand.',
   'printers.colour': 'in colour',
   'printers.grey': 'in grey',
   'printers.none': 'none',

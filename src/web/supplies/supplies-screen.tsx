@@ -122,6 +122,7 @@ function Things({
       />
       <Chips
         label={words.printer}
+        help={words.printerHelp}
         names={words.printers}
         chosen={draft.printer}
         onChange={(printer) => change({ ...draft, printer })}
