@@ -5,6 +5,8 @@ const FIRST_BYTES = 65_536;
 const [SPACE, MINUS, NOUGHT] = [32, 45, 48];
 /** No page is a thousand kilometres wide. */
 const MOST = 1e11;
+/** Most lengths on a page, in hundredths of a millimetre, are below this. */
+const SMALL = 100_000;
 
 /** Grows as it is written into, and is used again for the next page. */
 export class Operators {
@@ -24,19 +26,12 @@ export class Operators {
     }
     this.makeRoom(16);
     const { bytes } = this;
-    let rest = value;
-    if (rest < 0) {
-      bytes[this.length++] = MINUS;
-      rest = -rest;
-    }
-    const end = this.length + digitsOf(rest);
-    for (let at = end - 1; at >= this.length; at--) {
-      const tens = Math.floor(rest / 10);
-      bytes[at] = NOUGHT + rest - tens * 10;
-      rest = tens;
-    }
-    bytes[end] = SPACE;
-    this.length = end + 1;
+    let at = this.length;
+    if (value < 0) bytes[at++] = MINUS;
+    const size = Math.abs(value);
+    at = size < SMALL ? smallAt(bytes, at, size | 0) : largeAt(bytes, at, size);
+    bytes[at] = SPACE;
+    this.length = at + 1;
   }
 
   /** What was written since it was cleared, until more is. */
@@ -56,8 +51,21 @@ export class Operators {
   }
 }
 
-function digitsOf(value: number): number {
-  let digits = 1;
-  for (let least = 10; value >= least; least *= 10) digits++;
-  return digits;
+/** Writes a number below `SMALL`, in whole numbers of the engine, which are much quicker; tells where it ends. */
+function smallAt(bytes: Uint8Array, start: number, value: number): number {
+  const more = value < 10 ? 0 : value < 100 ? 1 : value < 1000 ? 2 : value < 10_000 ? 3 : 4;
+  let rest = value;
+  for (let at = start + more; at > start; at--) {
+    const tens = (rest / 10) | 0;
+    bytes[at] = NOUGHT + rest - tens * 10;
+    rest = tens;
+  }
+  bytes[start] = NOUGHT + rest;
+  return start + more + 1;
+}
+
+function largeAt(bytes: Uint8Array, start: number, value: number): number {
+  const digits = String(value);
+  for (let at = 0; at < digits.length; at++) bytes[start + at] = digits.charCodeAt(at);
+  return start + digits.length;
 }

@@ -23,6 +23,11 @@ export interface Leaf extends Place {
   readonly node: Shape | Text;
 }
 
+/** What lies there. */
+export function leafAt(node: Leaf['node'], { transform, clips }: Place): Leaf {
+  return { node, transform, clips };
+}
+
 /** What the page's graphics state holds, so that nothing is said twice. */
 export interface Pen {
   fill?: Paint;
@@ -39,7 +44,7 @@ export function writeLeaves(
   pen: Pen,
   lettering: Lettering,
 ): void {
-  const lastText = leaves.map(({ node }) => node.kind).lastIndexOf('text');
+  const lastText = lastTextAmong(leaves);
   let open: readonly Clip[] = [];
   let held = pen;
   const clipTo = (clips: readonly Clip[]) => {
@@ -60,25 +65,38 @@ export function writeLeaves(
       writeLine(leaf.node, leaf.transform, at < lastText, to, lettering);
       continue;
     }
-    const both = filledAndStroked(leaf, leaves[at + 1]);
-    if (both) at += 1;
-    writeShape(both ?? leaf.node, leaf.transform, to, held);
+    const line = lineAlong(leaf, leaves[at + 1]);
+    if (line) at += 1;
+    writeShape(leaf.node, line ?? leaf.node.stroke, leaf.transform, to, held);
   }
   clipTo([]);
 }
 
-/** One shape, where the first is filled and the next is a line along the same outline. */
-function filledAndStroked(leaf: Leaf, next: Leaf | undefined): Shape | undefined {
-  const [shape, line] = [leaf.node, next?.node];
+/** Its place, or −1. */
+function lastTextAmong(leaves: readonly Leaf[]): number {
+  let place = leaves.length - 1;
+  while (place >= 0 && leaves[place]?.node.kind !== 'text') place--;
+  return place;
+}
+
+/** The line that is drawn along the outline of a shape that was only filled, where it comes right after it. */
+function lineAlong(leaf: Leaf, next: Leaf | undefined): Stroke | undefined {
+  const shape = leaf.node;
+  const line = next?.node;
   if (shape.kind !== 'shape' || line?.kind !== 'shape' || shape.path !== line.path)
     return undefined;
   if (!shape.fill || shape.stroke || line.fill) return undefined;
   const isPlacedAlike = leaf.transform === next?.transform && leaf.clips === next.clips;
-  return isPlacedAlike && line.stroke ? { ...shape, stroke: line.stroke } : undefined;
+  return isPlacedAlike ? line.stroke : undefined;
 }
 
-function writeShape(shape: Shape, transform: Transform, to: Operators, pen: Pen): void {
-  const { path, fill, stroke, rule } = shape;
+function writeShape(
+  { path, fill, rule }: Shape,
+  stroke: Stroke | undefined,
+  transform: Transform,
+  to: Operators,
+  pen: Pen,
+): void {
   if (!fill && !stroke) return;
   if (fill) setFill(fill, to, pen);
   if (stroke) setStroke(stroke, scaleOf(transform), to, pen);
@@ -94,20 +112,29 @@ function setFill(paint: Paint, to: Operators, pen: Pen): void {
 }
 
 function setStroke(stroke: Stroke, scale: number, to: Operators, pen: Pen): void {
-  const { colour, widthMm, dashMm = [], ends = 'round' } = stroke;
+  const { colour, widthMm, dashMm, ends = 'round' } = stroke;
   if (pen.stroke !== colour) to.text(`${inks(colour)} RG\n`);
   const width = hundredthsOf(widthMm * scale);
   if (pen.width !== width) to.text(`${width} w\n`);
   // Mitres as in SVG, whose limit is 4 where nothing is said (ISO 32000 says 10).
   if (pen.ends !== ends) to.text(ends === 'square' ? '0 J 0 j 4 M\n' : '1 J 1 j\n');
-  const dash = dashMm.map((mm) => hundredthsOf(mm * scale)).join(' ');
+  const dash = dashMm?.map((mm) => hundredthsOf(mm * scale)).join(' ') ?? '';
   if (pen.dash !== dash) to.text(`[${dash}] 0 d\n`);
-  Object.assign(pen, { stroke: colour, width, ends, dash });
+  pen.stroke = colour;
+  pen.width = width;
+  pen.ends = ends;
+  pen.dash = dash;
 }
 
-/** `#rrggbb` as three shares of light. */
+const known = new Map<Paint, string>();
+
+/** `#rrggbb` as three shares of light; there are few of them, each worked out once. */
 function inks(paint: Paint): string {
-  return [1, 3, 5]
+  const found = known.get(paint);
+  if (found !== undefined) return found;
+  const shares = [1, 3, 5]
     .map((at) => factorText(Number.parseInt(paint.slice(at, at + 2), 16) / 255))
     .join(' ');
+  known.set(paint, shares);
+  return shares;
 }

@@ -1,6 +1,7 @@
 // An empty PDF document that is the same bytes on every machine, leaves as it grows, and keeps little of what has left.
 import { strToU8 } from 'fflate';
 import { bytesOf, joined } from './bytes.ts';
+import { noteRead, readOnce } from './pdf-lettering.ts';
 import { PDFDocument, type PdfReference } from './pdf-library.js';
 import { type Objects, objectsTo } from './pdf-objects.ts';
 import { escapeXml, wellFormed } from './xml-text.ts';
@@ -101,9 +102,10 @@ export function openDocument(
     tagged: true,
     displayTitle: true,
     lang: tag,
-    font,
+    font: readOnce(font),
     info: { Title: name, Creator: MAKER, Producer: MAKER, CreationDate: new Date(MADE) },
   });
+  noteRead(font, library);
   askForTrueSize(library);
   const put = (reference: PdfReference, text: string) => {
     objects.put(reference.id, text);

@@ -8,6 +8,21 @@ export interface FontFiles {
   readonly bold: Uint8Array;
 }
 
+type ReadFont = EmbeddedFont['font'];
+
+/** What was read of font files, for the next document: to read one takes as long as to press a dozen pages. */
+const read = new WeakMap<Uint8Array, ReadFont>();
+
+/** A font file as the library takes it: what was read of it, where it was read before. */
+export function readOnce(file: Uint8Array): Uint8Array | ReadFont {
+  return read.get(file) ?? file;
+}
+
+/** Keeps what the document, which has just chosen the font, has read of its file. */
+export function noteRead(file: Uint8Array, { _font }: PDFDocument): void {
+  read.set(file, _font.font);
+}
+
 /** Turns letters into what a content stream shows, and makes the font known to the pages. */
 export interface Lettering {
   /** The name of the font in content streams, such as `F1`. */
@@ -53,7 +68,8 @@ interface OpenFont {
 }
 
 function openFont(document: PDFDocument, file: Uint8Array): OpenFont {
-  document.font(file);
+  document.font(readOnce(file));
+  noteRead(file, document);
   return { font: document._font, glyphs: new Map() };
 }
 

@@ -35,7 +35,8 @@ export interface DocumentOptions {
   readonly tagged: boolean;
   readonly displayTitle: boolean;
   readonly lang: string;
-  readonly font: Uint8Array;
+  /** As `font` takes it. */
+  readonly font: Uint8Array | EmbeddedFont['font'];
   readonly info: Readonly<Record<string, string | Date>>;
 }
 
@@ -53,7 +54,8 @@ export class PDFDocument {
   readonly _id: Uint8Array;
   /** Inner: an entry for each object; its length is the last number taken. */
   readonly _offsets: unknown[];
-  font(source: Uint8Array): this;
+  /** The bytes of a font file, or what the library read of them for another document. */
+  font(source: Uint8Array | EmbeddedFont['font']): this;
   ref(data?: Record<string, unknown>): PdfReference;
   end(): void;
   /** Inner: notes that the object has been written. */

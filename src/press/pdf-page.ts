@@ -4,7 +4,7 @@ import type { Group, Page, SceneNode } from '../page/index.ts';
 import { isPlainlyKnown } from './lettering.ts';
 import { factorText } from './numbers.ts';
 import type { Operators } from './operators.ts';
-import { type Leaf, type Pen, type Place, writeLeaves } from './pdf-content.ts';
+import { type Leaf, leafAt, type Pen, type Place, writeLeaves } from './pdf-content.ts';
 import type { Lettering } from './pdf-lettering.ts';
 import type { Outline } from './pdf-outline.ts';
 import type { PageTree } from './pdf-pages.ts';
@@ -63,10 +63,10 @@ export function writePage(page: Page, document: DocumentParts): void {
 /** A hundredth of a millimetre in points. */
 const UNIT = pointsFromMm(0.01).toFixed(9).slice(1);
 
-/** The titles of parts of a page that stand for themselves, in order. */
+/** The titles of parts of a page that stand for themselves, in order; no picture has any. */
 function partTitles(nodes: readonly SceneNode[], titles: string[] = []): readonly string[] {
   for (const node of nodes) {
-    if (node.kind !== 'group') continue;
+    if (node.kind !== 'group' || node.alt !== undefined) continue;
     if (node.title === undefined) partTitles(node.children, titles);
     else titles.push(wellFormed(node.title));
   }
@@ -74,8 +74,8 @@ function partTitles(nodes: readonly SceneNode[], titles: string[] = []): readonl
 }
 
 function writeNode(node: SceneNode, place: Place, parent: Element, writing: Writing): void {
-  if (node.kind === 'shape') writing.artifacts.push({ node, ...place });
-  else if (node.kind === 'text') writeElement('P', [{ node, ...place }], parent, writing, {});
+  if (node.kind === 'shape') writing.artifacts.push(leafAt(node, place));
+  else if (node.kind === 'text') writeElement('P', [leafAt(node, place)], parent, writing, {});
   else writeGroup(node, place, parent, writing);
 }
 
@@ -110,15 +110,17 @@ function writeElement(
 ): void {
   writeArtifacts(writing);
   const { structure, content, pen, lettering } = writing;
-  const texts = leaves.flatMap(({ node }) => (node.kind === 'text' ? [node] : []));
-  const actual = texts.every(isPlainlyKnown)
-    ? {}
-    : { actual: wellFormed(texts.map(({ text }) => text).join(' ')) };
-  const element = structure.open(type, parent, { ...facts, ...actual });
+  const isPlain = leaves.every(({ node }) => node.kind !== 'text' || isPlainlyKnown(node));
+  const said = isPlain ? facts : { ...facts, actual: wellFormed(wordsOf(leaves)) };
+  const element = structure.open(type, parent, said);
   content.text(`/${type}<</MCID ${structure.mark(element)}>>BDC\n`);
   writeLeaves(leaves, content, pen, lettering);
   content.text('EMC\n');
   structure.close(element);
+}
+
+function wordsOf(leaves: readonly Leaf[]): string {
+  return leaves.flatMap(({ node }) => (node.kind === 'text' ? [node.text] : [])).join(' ');
 }
 
 function writeArtifacts({ content, pen, lettering, artifacts }: Writing): void {
@@ -130,7 +132,7 @@ function writeArtifacts({ content, pen, lettering, artifacts }: Writing): void {
 }
 
 function leavesOf(node: SceneNode, place: Place, leaves: Leaf[] = []): Leaf[] {
-  if (node.kind !== 'group') leaves.push({ node, ...place });
+  if (node.kind !== 'group') leaves.push(leafAt(node, place));
   else {
     const inner = placeIn(node, place);
     for (const child of node.children) leavesOf(child, inner, leaves);
