@@ -1,5 +1,5 @@
 // Reads a pack file, such as that of a sheet whose code is too long to be printed; of several sheets one is chosen.
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { FileTrigger } from 'react-aria-components/FileTrigger';
 import { words as changingWords } from '../changing/words.ts';
@@ -14,7 +14,8 @@ export interface OpenPackFileProps {
   readonly onCode: (code: string) => Promise<string> | string;
 }
 
-export function OpenPackFile({ maker, onCode }: OpenPackFileProps) {
+/** Drawn anew only when it is to show something else. */
+export const OpenPackFile = memo(({ maker, onCode }: OpenPackFileProps) => {
   const [sheets, setSheets] = useState<readonly FiledSheetShown[]>([]);
   const [objection, setObjection] = useState('');
   const open = async (code: string) => {
@@ -58,4 +59,4 @@ export function OpenPackFile({ maker, onCode }: OpenPackFileProps) {
       )}
     </div>
   );
-}
+});
