@@ -8,8 +8,16 @@ export function hundredthsOf(lengthMm: number): number {
 
 /** Whole hundredths as a number of mm. */
 export function hundredthsText(hundredths: number): string {
-  return shortened(hundredths / 100);
+  const place = hundredths + MOST_KEPT;
+  if (place < 0 || place >= KEPT.length) return shortened(hundredths / 100);
+  // Steps of outlines are short, so that the same few texts are written again and again.
+  KEPT[place] ??= shortened(hundredths / 100);
+  return KEPT[place];
 }
+
+/** Texts of up to 30 mm either way, once they were written. */
+const MOST_KEPT = 3000;
+const KEPT: (string | undefined)[] = Array.from({ length: 2 * MOST_KEPT + 1 });
 
 /** A length in mm as text, rounded to 0.01 mm. */
 export function mmText(lengthMm: number): string {

@@ -1,5 +1,5 @@
 // Paths as they come to lie on the page, as text of SVG or of PDF.
-import type { Path, PathStep, Transform } from '../base/index.ts';
+import type { Path, Transform } from '../base/index.ts';
 import { hundredthsOf, hundredthsText } from './numbers.ts';
 import type { Operators } from './operators.ts';
 
@@ -21,36 +21,34 @@ export function writePdfPath(path: Path, [a, b, c, d, e, f]: Transform, to: Oper
  * The path in mm of the page, in the letters of SVG (SVG 1.1, 8.3). Each step counts from the rounded
  * end of the one before it, so that roundings do not add up.
  */
-export function svgPath(path: Path, transform: Transform): string {
-  let [x, y, startX, startY] = [0, 0, 0, 0];
+export function svgPath(path: Path, [a, b, c, d, e, f]: Transform): string {
+  let [fromX, fromY, startX, startY] = [0, 0, 0, 0];
   let written = '';
   for (const step of path) {
     const isMove = step[0] === 'M';
-    const ends = placed(step, transform);
-    written += isMove ? 'M' : step[0].toLowerCase();
-    written += steps(ends, isMove ? 0 : x, isMove ? 0 : y);
-    [x, y] = step[0] === 'Z' ? [startX, startY] : [ends.at(-2) ?? x, ends.at(-1) ?? y];
-    if (isMove) [startX, startY] = [x, y];
+    if (isMove) fromX = fromY = 0;
+    let [endX, endY] = [startX, startY];
+    written += SVG_LETTERS[step[0]];
+    for (let index = 1; index < step.length; index += 2) {
+      const x = step[index] as number;
+      const y = step[index + 1] as number;
+      endX = hundredthsOf(a * x + c * y + e);
+      endY = hundredthsOf(b * x + d * y + f);
+      if (index > 1) written += parting(endX - fromX);
+      written +=
+        hundredthsText(endX - fromX) + parting(endY - fromY) + hundredthsText(endY - fromY);
+    }
+    [fromX, fromY] = [endX, endY];
+    if (isMove) [startX, startY] = [endX, endY];
   }
   return written;
 }
 
-/** The ends counted from (x, y); a minus parts two numbers as well as a space does. */
-function steps(ends: readonly number[], x: number, y: number): string {
-  return ends
-    .map((end, index) => hundredthsText(end - (index % 2 === 0 ? x : y)))
-    .join(' ')
-    .replaceAll(' -', '-');
-}
+const SVG_LETTERS = { M: 'M', L: 'l', C: 'c', Z: 'z' } as const;
 
-/** The points of a step in hundredths of a mm of the page: x, y, x, y … */
-function placed([, ...lengths]: PathStep, [a, b, c, d, e, f]: Transform): number[] {
-  const ends: number[] = [];
-  for (let index = 0; index < lengths.length; index += 2) {
-    const [x = 0, y = 0] = [lengths[index], lengths[index + 1]];
-    ends.push(hundredthsOf(a * x + c * y + e), hundredthsOf(b * x + d * y + f));
-  }
-  return ends;
+/** What stands before a number that follows another: a minus parts them as well as a space does. */
+function parting(hundredths: number): string {
+  return hundredths < 0 ? '' : ' ';
 }
 
 /** How much a transform widens a line: the root of the area that it makes of a unit square. */

@@ -70,8 +70,8 @@ function hasAlt(nodes: readonly SceneNode[]): boolean {
 function svgShape({ path, fill, stroke, rule }: Shape, transform: Transform): string {
   const scale = scaleOf(transform);
   const isSquare = stroke?.ends === 'square';
-  return `<path${attributes({
-    d: svgPath(path, transform),
+  // An outline is of letters and digits alone, and long: nothing in it is to be escaped.
+  return `<path d="${svgPath(path, transform)}"${attributes({
     fill,
     'fill-rule': fill && rule === 'evenodd' ? rule : undefined,
     stroke: stroke?.colour,
@@ -89,11 +89,14 @@ function svgText(text: Text, transform: Transform): string {
     .join('');
   const label = text.text.trim();
   if (d === '') return '';
-  return `<path${attributes({ role: 'img', 'aria-label': label, fill: text.colour, d })}/>`;
+  return `<path${attributes({ role: 'img', 'aria-label': label, fill: text.colour })} d="${d}"/>`;
 }
 
 function attributes(values: Readonly<Record<string, string | undefined>>): string {
-  return Object.entries(values)
-    .map(([name, value]) => (value === undefined ? '' : ` ${name}="${escapeXml(value)}"`))
-    .join('');
+  let written = '';
+  for (const name in values) {
+    const value = values[name];
+    if (value !== undefined) written += ` ${name}="${escapeXml(value)}"`;
+  }
+  return written;
 }

@@ -15,8 +15,12 @@ export function wellFormed(words: string): string {
 
 /** The words for use between tags or in an attribute. */
 export function escapeXml(words: string): string {
+  if (PLAIN.test(words)) return words;
   return wellFormed(words).replace(/[&<>"']/g, (character) => ENTITIES[character] ?? character);
 }
+
+/** What stands as it is: printed ASCII without what XML reads as more than itself. */
+const PLAIN = /^[ !#-%(-;=?-~]*$/;
 
 /** Outside the characters of XML 1.0, section 2.2, and the controls above ASCII. */
 const FORBIDDEN = /[\p{Cc}\p{Cs}\uFFFE\uFFFF]/gu;

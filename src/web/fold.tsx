@@ -1,5 +1,5 @@
 // What is folded away until wanted, behind its heading.
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import { Button } from 'react-aria-components/Button';
 import {
   Disclosure,
@@ -20,7 +20,8 @@ export interface FoldProps
   readonly children: ReactNode;
 }
 
-export function Fold({ title, level, isOutward = false, children, ...rest }: FoldProps) {
+/** Drawn anew only when it is to show something else; what nobody sees is best left out of it. */
+export const Fold = memo(({ title, level, isOutward = false, children, ...rest }: FoldProps) => {
   return (
     <Disclosure {...rest}>
       <Heading level={level} className="more-heading">
@@ -31,4 +32,4 @@ export function Fold({ title, level, isOutward = false, children, ...rest }: Fol
       <DisclosurePanel>{children}</DisclosurePanel>
     </Disclosure>
   );
-}
+});

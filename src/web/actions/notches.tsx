@@ -5,6 +5,7 @@ import type { Maker } from '../making/maker.ts';
 import type { Direction } from '../making/protocol.ts';
 import { type Entries, withSeed } from '../recipe/entries.ts';
 import { newSeed } from '../recipe/use-recipe.ts';
+import { useLatestCall } from '../use-latest-call.ts';
 import { words } from '../words.ts';
 
 export interface NotchesProps {
@@ -19,33 +20,44 @@ interface Outcome {
   readonly words: string;
 }
 
-/** Drawn anew only when it is to show something else. */
-export const Notches = memo(({ maker, entries, turn }: NotchesProps) => {
+export function Notches({ maker, entries, turn }: NotchesProps) {
   const [outcome, setOutcome] = useState<Outcome>();
   const [isLooking, setLooking] = useState(false);
-  const move = async (direction: Direction) => {
+  const another = useLatestCall(() => turn(withSeed(entries, newSeed())));
+  const move = useLatestCall(async (direction: Direction) => {
     setLooking(true);
     const reply = await maker.ask('notch', { entries, direction });
     setLooking(false);
     if (reply.ok) turn(reply.value);
     else setOutcome({ entries, words: words.noNotch[direction] });
-  };
+  });
   return (
     <div>
-      <div className="row notches">
-        <Button className="plain" onPress={() => turn(withSeed(entries, newSeed()))}>
-          {words.another}
-        </Button>
-        <Button className="plain" isPending={isLooking} onPress={() => void move('easier')}>
-          {words.easier}
-        </Button>
-        <Button className="plain" isPending={isLooking} onPress={() => void move('harder')}>
-          {words.harder}
-        </Button>
-      </div>
+      <Turns isLooking={isLooking} onAnother={another} onMove={move} />
       <p className="outcome" aria-live="polite">
         {outcome?.entries === entries ? outcome.words : ''}
       </p>
     </div>
   );
-});
+}
+
+interface TurnsProps {
+  readonly isLooking: boolean;
+  readonly onAnother: () => void;
+  readonly onMove: (direction: Direction) => Promise<void>;
+}
+
+/** Drawn anew only when it is to show something else. */
+const Turns = memo(({ isLooking, onAnother, onMove }: TurnsProps) => (
+  <div className="row notches">
+    <Button className="plain" onPress={onAnother}>
+      {words.another}
+    </Button>
+    <Button className="plain" isPending={isLooking} onPress={() => void onMove('easier')}>
+      {words.easier}
+    </Button>
+    <Button className="plain" isPending={isLooking} onPress={() => void onMove('harder')}>
+      {words.harder}
+    </Button>
+  </div>
+));

@@ -1,5 +1,5 @@
 // Reads a pack file, such as that of a sheet whose code is too long to be printed; of several sheets one is chosen.
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { FileTrigger } from 'react-aria-components/FileTrigger';
 import { words as changingWords } from '../changing/words.ts';
@@ -25,11 +25,9 @@ function faultsOf(objections: readonly Objection[]): string {
   return isOther ? '' : sentencesOf(objections.slice(0, MOST_FAULTS));
 }
 
-export function OpenPackFile({
-  maker,
-  help = changingWords.openHelp,
-  onCode,
-}: OpenPackFileProps) {
+/** Drawn anew only when it is to show something else. */
+export const OpenPackFile = memo((props: OpenPackFileProps) => {
+  const { maker, help = changingWords.openHelp, onCode } = props;
   const [sheets, setSheets] = useState<readonly FiledSheetShown[]>([]);
   const [objection, setObjection] = useState('');
   const open = async (code: string) => {
@@ -74,4 +72,4 @@ export function OpenPackFile({
       )}
     </div>
   );
-}
+});

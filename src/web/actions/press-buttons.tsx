@@ -1,7 +1,9 @@
 // Getting the pack onto paper: the PDF, or the browser's own printing, with progress and a way to stop.
+import { memo } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { ProgressBar } from 'react-aria-components/ProgressBar';
 import type { PressAs, PressWhat } from '../making/protocol.ts';
+import { useLatestCall } from '../use-latest-call.ts';
 import { words } from '../words.ts';
 import { usePressRun } from './use-press-run.ts';
 
@@ -41,32 +43,34 @@ function waysOf(what: PressWhat, next: PressAs): readonly PressAs[] {
   return [next, ...ways.filter((way) => way !== next)];
 }
 
+const USUAL_NAMES = {};
+
 export function PressButtons({
   what,
   isReady,
   next = 'pdf',
   isAside = false,
-  names = {},
+  names = USUAL_NAMES,
   onStart = () => {},
 }: PressButtonsProps) {
   const { run, start, cancel } = usePressRun();
   const isRunning = run.progress !== undefined;
-  const canStart = isReady && !isRunning;
+  const begin = useLatestCall((as: PressAs) => {
+    onStart();
+    start(what, as);
+  });
   return (
     <div className={isAside ? 'press-aside' : 'press'}>
       <div className="row">
         {waysOf(what, next).map((as) => (
-          <Button
+          <Way
             key={as}
-            className={as === next && !isAside ? 'next' : 'plain'}
-            isDisabled={!canStart}
-            onPress={() => {
-              onStart();
-              start(what, as);
-            }}
-          >
-            {names[as] ?? words[NAMES[as]]}
-          </Button>
+            as={as}
+            name={names[as] ?? words[NAMES[as]]}
+            isNext={as === next && !isAside}
+            canStart={isReady && !isRunning}
+            onStart={begin}
+          />
         ))}
         {isRunning ? (
           <Button className="quiet" onPress={cancel}>
@@ -97,3 +101,18 @@ export function PressButtons({
     </div>
   );
 }
+
+interface WayProps {
+  readonly as: PressAs;
+  readonly name: string;
+  readonly isNext: boolean;
+  readonly canStart: boolean;
+  readonly onStart: (as: PressAs) => void;
+}
+
+/** Drawn anew only when it is to show something else. */
+const Way = memo(({ as, name, isNext, canStart, onStart }: WayProps) => (
+  <Button className={isNext ? 'next' : 'plain'} isDisabled={!canStart} onPress={() => onStart(as)}>
+    {name}
+  </Button>
+));

@@ -8,14 +8,12 @@ import type { MoreChoicesProps } from './further-choices.tsx';
 const further = later(() => import('./further-choices.tsx'));
 
 export function MoreChoices({ ink, ...props }: MoreChoicesProps) {
-  // What nobody sees is not asked for.
+  // What nobody sees is neither drawn nor asked for.
   const [isOpen, setOpen] = useState(false);
   const there = further.use(isOpen);
   return (
     <Fold className="more" title={words.more} level={2} onExpandedChange={setOpen}>
-      {there === undefined ? null : (
-        <there.FurtherChoices {...props} ink={isOpen ? ink : undefined} />
-      )}
+      {isOpen && there ? <there.FurtherChoices {...props} ink={ink} /> : null}
     </Fold>
   );
 }
