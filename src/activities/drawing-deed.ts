@@ -1,10 +1,10 @@
 // What drawing a figure oneself asks of the hand.
 import {
   type Figure,
+  type FormId,
   formOf,
   isSign,
   paintOf,
-  type Sign,
   TEXTURES,
   type Texture,
 } from '../figures/index.ts';
@@ -19,12 +19,15 @@ const DRAWN: Readonly<Record<string, Deed>> = {
   oblong: 'sign-square',
 };
 
-/** A texture is filled in, a sign drawn; forms without a movement of their own are as hard as the hardest. */
+/** A texture is filled in; all else is drawn as its form is. */
 export function drawingDeed(figure: Figure): Deed {
-  const form = formOf(figure);
   const { fill } = paintOf(figure);
-  if (isTexture(fill)) return fill;
-  if (isSign(form)) return form satisfies Sign;
+  return isTexture(fill) ? fill : formDeed(formOf(figure));
+}
+
+/** Forms without a movement of their own are as hard to draw as the hardest. */
+export function formDeed(form: FormId): Deed {
+  if (isSign(form)) return form;
   return form === 'dots' ? 'sign-dot' : (DRAWN[form] ?? 'sign-triangle');
 }
 

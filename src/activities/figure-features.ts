@@ -1,7 +1,13 @@
 // Features that any set of figures has: how like they are, which attributes tell them apart, what changes idly.
 import type { Figure } from '../figures/index.ts';
 import type { Features } from './features.ts';
-import { ATTRIBUTES, type Attribute, areAlike, compareFigures } from './figure-comparison.ts';
+import {
+  ATTRIBUTES,
+  type Attribute,
+  areAlike,
+  type Comparison,
+  compareFigures,
+} from './figure-comparison.ts';
 
 /** More than three attributes are never needed together. */
 const MOST_TOGETHER = 3;
@@ -27,6 +33,16 @@ export function likenessFeatures(figures: readonly Figure[]): Features {
     ),
     mirrored: shareOf(compared, (pairs) => pairs.some((pair) => pair.isMirror)),
     oblique: shareOf(compared, (pairs) => pairs.some((pair) => pair.isOblique)),
+  };
+}
+
+/** `likeness`, `quantities`, `mirrored` and `oblique` where each pair by itself must be told apart. */
+export function pairFeatures(pairs: readonly Comparison[]): Features {
+  return {
+    likeness: meanOf(pairs.map(({ likeness }) => likeness)),
+    quantities: meanOf(pairs.map(({ countShare = 0 }) => countShare)),
+    mirrored: shareOf(pairs, ({ isMirror }) => isMirror),
+    oblique: shareOf(pairs, ({ isOblique }) => isOblique),
   };
 }
 

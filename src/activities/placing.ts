@@ -1,5 +1,12 @@
 // How figures stand in their cells on every page: sizes that can be seen and touched, cards for dots, rings.
-import { flattenPath, type Path, pathBounds, rectanglePath } from '../base/index.ts';
+import {
+  circlePath,
+  flattenPath,
+  type Path,
+  type Point,
+  pathBounds,
+  rectanglePath,
+} from '../base/index.ts';
 import { type Figure, formOf, isShape, outlineOf } from '../figures/index.ts';
 import {
   type Area,
@@ -28,6 +35,8 @@ const SMALLEST_MM = 12;
 export const ANSWER_LINE_MM = 1.2;
 /** Between a cell and the middle of the ring round it, in mm. */
 export const RING_GAP_MM = 1.8;
+/** Line of an empty circle, inside its diameter, so that a sticker covers it; in mm. */
+const CIRCLE_MM = 0.5;
 /** Rounding of a ring, in its sides: little, so that it goes round marks in the corners of a cell. */
 const RING_CORNER = 0.22;
 /** The card that holds the dots of one quantity together: its corners and the dots' cell, in card sides. */
@@ -66,6 +75,12 @@ export function cardPath(cell: Area): Path {
 export function stickerCellMm(figure: Figure, stickerMm: number): number {
   const { left, right } = pathBounds(outlineOf({ form: formOf(figure) }).path);
   return (stickerMm - OUTLINE_MM) / (right - left) + OUTLINE_MM;
+}
+
+/** The faint circle about a middle that a sticker, or a dot as wide, goes into. */
+export function emptyCircle({ x, y }: Point, diameterMm: number): Shape {
+  const path = circlePath(x, y, (diameterMm - CIRCLE_MM) / 2);
+  return stroked(path, { colour: FAINT_INK, widthMm: CIRCLE_MM });
 }
 
 /** The ring round a cell; its line reaches `RING_GAP_MM` and half its width beyond the cell. */

@@ -13,37 +13,52 @@ import { type Figure, figureName } from '../../src/figures/index.ts';
 import type { Area, Group, PrintStyle } from '../../src/page/index.ts';
 import { blankBetween, boundsOf, groupsOf, outsideOf } from '../scene-bounds.ts';
 
-const STYLE: PrintStyle = { print: 'colour' };
-const SEEDS = 3;
+const RIGHT: PrintStyle = { print: 'colour' };
+/** For the left hand what is given may stand on another side; so many tasks of each kind are made for each. */
+const HANDS = [
+  { style: RIGHT, seeds: 3 },
+  { style: { ...RIGHT, hand: 'left' }, seeds: 1 },
+] as const satisfies readonly { readonly style: PrintStyle; readonly seeds: number }[];
 
 interface Cut {
   readonly name: string;
   readonly activity: Activity;
   readonly task: Task;
+  readonly style: PrintStyle;
   readonly size: Size;
   readonly pieces: readonly Piece[];
 }
 
-/** Tasks of every step with every way to answer, at their least size and with room to spare. */
+/** Tasks of every step with every way to answer, for either hand, at their least size and with room to spare. */
 function cutsOf(activity: Activity): readonly Cut[] {
   const response = activity.parameters.response;
   const ways = response?.kind === 'choice' ? response.values : [];
   return activity.ladder.flatMap((_, index) =>
-    [undefined, ...ways].flatMap((way) => {
-      const changes = way === undefined ? {} : { response: way };
-      const values = activity.read(index + 1, changes, STYLE);
-      if (!values.ok) return [];
-      return Array.from({ length: SEEDS }, (_, seed) => seed).flatMap((seed) => {
-        const task = activity.generate(values.value, randomFrom(seed), STYLE);
-        const { widthMm, heightMm } = activity.room(task.printed);
-        return [1, 1.2].map((scale) => {
-          const size = { widthMm: scale * widthMm, heightMm: scale * heightMm };
-          const name = `${activity.id}, step ${index + 1}, ${way}, seed ${seed}, times ${scale}`;
-          return { name, activity, task, size, pieces: activity.pieces(task, size, STYLE) };
-        });
-      });
-    }),
+    [undefined, ...ways].flatMap((way) =>
+      HANDS.flatMap(({ style, seeds }) => cutsIn(activity, index + 1, way, style, seeds)),
+    ),
   );
+}
+
+function cutsIn(
+  activity: Activity,
+  step: number,
+  way: string | undefined,
+  style: PrintStyle,
+  seeds: number,
+): readonly Cut[] {
+  const values = activity.read(step, way === undefined ? {} : { response: way }, style);
+  if (!values.ok) return [];
+  return Array.from({ length: seeds }, (_, seed) => seed).flatMap((seed) => {
+    const task = activity.generate(values.value, randomFrom(seed), style);
+    const { widthMm, heightMm } = activity.room(task.printed, style);
+    return [1, 1.2].map((scale) => {
+      const size = { widthMm: scale * widthMm, heightMm: scale * heightMm };
+      const hand = style.hand ?? 'right';
+      const name = `${activity.id}, step ${step}, ${way}, ${hand} hand, seed ${seed}, times ${scale}`;
+      return { name, activity, task, style, size, pieces: activity.pieces(task, size, style) };
+    });
+  });
 }
 
 const belonging = ({ pieces }: Cut) => pieces.filter(({ place }) => place !== undefined);
@@ -141,8 +156,8 @@ function names(groups: readonly { readonly alt?: string }[]): readonly string[] 
   return groups.map(({ alt = '' }) => alt);
 }
 
-function answerFigures({ activity, task, size }: Cut) {
-  const drawn = activity.draw(task, size, STYLE, true);
+function answerFigures({ activity, task, style, size }: Cut) {
+  const drawn = activity.draw(task, size, style, true);
   return groupsOf(drawn, 'answer').flatMap((answer) => groupsOf(answer, 'figure'));
 }
 

@@ -1,26 +1,22 @@
 // What to lay out for a by-key sheet.
-import { COLOUR_NAMES, type ColourName } from '../../palette/index.ts';
 import type { Material } from '../activity.ts';
+import { countedColours } from '../colour-counts.ts';
 import { type Answer, type Printed, STICKER_MM } from './task.ts';
 
 /** Stickers counted by colour, or the crayons of the key, in the order of the colour names; else a pencil. */
 export function materials(printed: Printed, answer: Answer): readonly Material[] {
   const { key, stickerMm = STICKER_MM } = printed;
-  const counts = new Map<ColourName, number>();
-  for (const place of answer) {
+  const colours = answer.flatMap((place) => {
     const response = key[place]?.response;
-    if (response && 'colour' in response) {
-      counts.set(response.colour, (counts.get(response.colour) ?? 0) + 1);
-    }
-  }
+    return response && 'colour' in response ? [response.colour] : [];
+  });
   const needsPencil = key.some(({ response }) => !('colour' in response));
   const isPlaced = key.some(({ response }) => response.kind === 'sticker');
-  const coloured = COLOUR_NAMES.flatMap((colour): readonly Material[] => {
-    const count = counts.get(colour);
-    if (count === undefined) return [];
-    return isPlaced
-      ? [{ kind: 'sticker', colour, diameterMm: stickerMm, count }]
-      : [{ kind: 'crayon', colour }];
-  });
+  const coloured = countedColours(colours).map(
+    ([colour, count]): Material =>
+      isPlaced
+        ? { kind: 'sticker', colour, diameterMm: stickerMm, count }
+        : { kind: 'crayon', colour },
+  );
   return needsPencil ? [...coloured, { kind: 'pencil' }] : coloured;
 }

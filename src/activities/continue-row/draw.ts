@@ -1,6 +1,6 @@
 // Draws a row with its empty places and what is offered below it; with the answer, the same filled in.
-import { circlePath, rectanglePath } from '../../base/index.ts';
-import { type Figure, sameFigure, TEXTURES } from '../../figures/index.ts';
+import { rectanglePath } from '../../base/index.ts';
+import { type Figure, sameFigure } from '../../figures/index.ts';
 import {
   type Area,
   asModel,
@@ -24,7 +24,8 @@ import {
   stroked,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
-import { ANSWER_LINE_MM, cardPath, ringPath, stickerCellMm } from '../placing.ts';
+import { areTextures } from '../drawing-deed.ts';
+import { ANSWER_LINE_MM, cardPath, emptyCircle, ringPath, stickerCellMm } from '../placing.ts';
 import { printedWords } from '../printed-words.ts';
 import { markOfEmpty } from './decisions.ts';
 import {
@@ -39,8 +40,6 @@ import { type Answer, type Printed, responseTo } from './task.ts';
 
 export { room } from './measures.ts';
 
-/** Line of an empty circle, inside its diameter, so that a sticker covers it. */
-const CIRCLE_MM = 0.5;
 /** The frame of an empty place is as large as a figure and stronger than a card's. */
 const CORNER_SHARE = 0.14;
 /** What stands on a card or in a frame, in their sides; where sizes differ, hardly smaller than in the row. */
@@ -142,8 +141,7 @@ function drawEmpty(place: Area, ways: Ways): Group {
   const { x, y } = centreOf(place);
   const words = printedWords(style.language);
   if (responseTo(printed) === 'sticker') {
-    const path = circlePath(x, y, ((printed.stickerMm ?? measures.cellMm) - CIRCLE_MM) / 2);
-    const circle = stroked(path, { colour: FAINT_INK, widthMm: CIRCLE_MM });
+    const circle = emptyCircle({ x, y }, printed.stickerMm ?? measures.cellMm);
     return group('empty', [circle], words.emptyForSticker);
   }
   const bare = bareOutline(printed);
@@ -160,10 +158,7 @@ function emptyFrame({ left, top, width, height }: Area): SceneNode {
 function bareOutline(printed: Printed): Figure | undefined {
   const response = responseTo(printed);
   const figures = printed.row.filter((figure) => figure !== null);
-  const isFilledIn =
-    response === 'colour-in' ||
-    (response === 'draw' &&
-      figures.every(({ fill }) => TEXTURES.some((texture) => texture === fill)));
+  const isFilledIn = response === 'colour-in' || (response === 'draw' && areTextures(figures));
   const [first] = figures;
   return isFilledIn && first ? { ...first, colour: undefined, fill: 'outline' } : undefined;
 }

@@ -1,13 +1,6 @@
 // What makes a row hard to go on with, measured from what is printed alone.
-import {
-  type Figure,
-  formOf,
-  isSign,
-  paintOf,
-  type Sign,
-  TEXTURES,
-  type Texture,
-} from '../../figures/index.ts';
+import type { Figure } from '../../figures/index.ts';
+import { drawingDeed } from '../drawing-deed.ts';
 import type { Features } from '../features.ts';
 import { ATTRIBUTES, type Attribute, compareFigures } from '../figure-comparison.ts';
 import { distinctFigures, likenessFeatures, mixture } from '../figure-features.ts';
@@ -75,27 +68,5 @@ function periodOf(course: string): number {
 
 function deedsOf(printed: Printed, kinds: readonly Figure[]): readonly Deed[] {
   const response = responseTo(printed);
-  return response === 'draw' ? kinds.map(drawingOf) : [response];
-}
-
-/** Forms without a movement of their own are as hard to draw as the hardest. */
-function drawingOf(figure: Figure): Deed {
-  const form = formOf(figure);
-  const { fill } = paintOf(figure);
-  if (isTexture(fill)) return fill;
-  if (isSign(form)) return form satisfies Sign;
-  if (form === 'dots') return 'sign-dot';
-  return DRAWN[form] ?? 'sign-triangle';
-}
-
-const DRAWN: Readonly<Record<string, Deed>> = {
-  circle: 'sign-ring',
-  oval: 'sign-ring',
-  cross: 'sign-plus',
-  square: 'sign-square',
-  oblong: 'sign-square',
-};
-
-function isTexture(fill: string): fill is Texture {
-  return TEXTURES.some((texture) => texture === fill);
+  return response === 'draw' ? kinds.map(drawingDeed) : [response];
 }

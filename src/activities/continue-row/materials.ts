@@ -1,6 +1,6 @@
 // What to lay out for a row: stickers counted by colour, crayons of its colours, or a pencil.
-import { COLOUR_NAMES, type ColourName } from '../../palette/index.ts';
 import type { Material } from '../activity.ts';
+import { countedColours } from '../colour-counts.ts';
 import { type Answer, type Printed, responseTo } from './task.ts';
 
 /** Crayons of all colours of the row, not of the missing ones alone, so that there is a choice. */
@@ -10,7 +10,7 @@ export function materialsOf(printed: Printed, { figures }: Answer): readonly Mat
   if (response === 'point') return [];
   if (response === 'ring') return [{ kind: 'pencil' }];
   if (response === 'sticker' && stickerMm !== undefined) {
-    return counted(figures.map(({ colour = 'black' }) => colour)).map(([colour, count]) => ({
+    return countedColours(figures.map(({ colour = 'black' }) => colour)).map(([colour, count]) => ({
       kind: 'sticker',
       colour,
       diameterMm: stickerMm,
@@ -18,13 +18,6 @@ export function materialsOf(printed: Printed, { figures }: Answer): readonly Mat
     }));
   }
   const colours = row.flatMap((figure) => (figure?.colour ? [figure.colour] : []));
-  const crayons = counted(colours).map(([colour]): Material => ({ kind: 'crayon', colour }));
+  const crayons = countedColours(colours).map(([colour]): Material => ({ kind: 'crayon', colour }));
   return crayons.length > 0 ? crayons : [{ kind: 'pencil' }];
-}
-
-/** Each colour with how often it comes, in the order of the colour names. */
-function counted(colours: readonly ColourName[]): readonly (readonly [ColourName, number])[] {
-  return COLOUR_NAMES.map(
-    (name) => [name, colours.filter((colour) => colour === name).length] as const,
-  ).filter(([, count]) => count > 0);
 }

@@ -1,6 +1,7 @@
 // What makes a printed row unfit, whatever belongs into its empty places.
 import { type Told, told } from '../../base/index.ts';
 import { type Figure, fairlyDifferent, sameFigure } from '../../figures/index.ts';
+import { colourFaults, stickerFaults } from '../colour-answers.ts';
 import { type Printed, responseTo } from './task.ts';
 
 /** Places of a row across a sheet, at the least size of figures. */
@@ -82,20 +83,12 @@ function isTwice(figures: readonly Figure[]): boolean {
   );
 }
 
-/** A sticker or a colour answers only where all are alike but for it. */
 function responseFaults(printed: Printed): readonly Told[] {
   const response = responseTo(printed);
   if (response !== 'sticker' && response !== 'colour-in') return [];
   const figures = printed.row.filter((figure) => figure !== null);
-  const [first] = figures;
-  const isByColour = figures.every(
-    (figure) =>
-      figure.colour !== undefined && sameFigure({ ...first, colour: figure.colour }, figure),
-  );
   return [
-    ...(isByColour ? [] : [told('faults', 'more-than-colour')]),
-    ...(response === 'sticker' && printed.stickerMm === undefined
-      ? [told('faults', 'sticker-size')]
-      : []),
+    ...colourFaults(figures),
+    ...(response === 'sticker' ? stickerFaults(printed.stickerMm) : []),
   ];
 }

@@ -1,5 +1,5 @@
 // The pattern and the boxes of a task in words: where every dot, cell and line is.
-import type { Figure } from '../../figures/index.ts';
+import { type Figure, formsOf, isNumeral } from '../../figures/index.ts';
 import type { Say } from '../../languages/index.ts';
 import { isMirrored } from '../../page/index.ts';
 import type { Wording } from '../in-words.ts';
@@ -20,8 +20,6 @@ export function nounOf(content: Content) {
       return 'cell';
     case 'lines':
       return 'line';
-    case 'numerals':
-      return 'numeral';
     case 'signs':
       return 'sign';
     case 'shapes':
@@ -30,7 +28,7 @@ export function nounOf(content: Content) {
     case 'directions-and-colours':
       return 'shape';
     default:
-      return 'letter';
+      return formsOf(content).every(isNumeral) ? 'numeral' : 'letter';
   }
 }
 

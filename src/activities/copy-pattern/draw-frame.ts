@@ -10,16 +10,14 @@ import {
   group,
   line,
   type SceneNode,
-  stroked,
 } from '../../page/index.ts';
+import { emptyCircle } from '../placing.ts';
 import { dotMm } from './dot-size.ts';
 import { FRAME_MM } from './measures.ts';
 import { type PagePlan, pointIn } from './page-plan.ts';
 import type { Reading } from './reading.ts';
 import type { Cells, Model } from './task.ts';
 
-/** Line of an empty circle, inside its diameter, so that a sticker covers it. */
-const CIRCLE_MM = 0.5;
 /** Points to draw between: large enough to aim at, faint enough to draw over. */
 const POINT_MM = 1.8;
 const CORNER_MM = 2.5;
@@ -54,12 +52,7 @@ function guides(
   if (!reading.hasCircles) return gridLines(area, model, plan.cellMm);
   return points
     .filter((_, index) => (cells[index] ?? null) === null)
-    .map(({ x, y }) => emptyCircle(x, y, dotMm(reading, plan.cellMm)));
-}
-
-function emptyCircle(x: number, y: number, diameterMm: number): SceneNode {
-  const path = circlePath(x, y, (diameterMm - CIRCLE_MM) / 2);
-  return stroked(path, { colour: FAINT_INK, widthMm: CIRCLE_MM });
+    .map((point) => emptyCircle(point, dotMm(reading, plan.cellMm)));
 }
 
 function gridLines(

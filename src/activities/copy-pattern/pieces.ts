@@ -15,7 +15,7 @@ export function pieces(
 ): readonly Piece[] {
   const reading = readingOf(printed);
   if (reading.content === 'lines') return [];
-  const plan = planPage(printed, size);
+  const plan = planPage(printed, size, style.hand);
   const { columns } = printed.model;
   return plan.boxes.flatMap((area, box) =>
     (answer[box]?.cells ?? []).flatMap((figure, index) => {

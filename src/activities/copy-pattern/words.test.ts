@@ -1,7 +1,7 @@
 // What is said, laid out and read from a file.
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../base/index.ts';
-import type { Figure } from '../../figures/index.ts';
+import type { Figure, FormId } from '../../figures/index.ts';
 import { copyPattern } from './index.ts';
 import { materialsOf } from './materials.ts';
 import type { Cells, Printed } from './task.ts';
@@ -75,6 +75,19 @@ describe('words', () => {
     expect(en.say(printed)[1]).toBe('Draw a letter wherever this one has a letter, just like it.');
     expect(en.describe(printed)).toMatch('row 1 capital K, empty; row 2 capital S, empty');
     expect(materialsOf(printed, [{ cells: letters }])).toEqual([{ kind: 'pencil' }]);
+  });
+
+  it('calls the numerals of every script numbers, and their letters letters', () => {
+    const sayOf = (content: Printed['content'], forms: readonly [FormId, FormId]) => {
+      const cells: Cells = [{ form: forms[0] }, null, { form: forms[1] }, null];
+      const model = { rows: 2, columns: 2, cells };
+      return en.say({ model, boxes: [{ cells: EMPTY }], content })[1];
+    };
+    const numbers = 'Draw a number wherever this one has a number, just like it.';
+    expect(sayOf('numerals', ['numeral-3', 'numeral-4'])).toBe(numbers);
+    expect(sayOf('devanagari-numerals', ['numeral-२', 'numeral-३'])).toBe(numbers);
+    expect(sayOf('arabic-indic-numerals', ['numeral-٢', 'numeral-٤'])).toBe(numbers);
+    expect(sayOf('greek-capitals', ['letter-Γ', 'letter-Δ'])).toMatch('Draw a letter');
   });
 
   it('speaks of what is there already only where something is', () => {

@@ -13,7 +13,7 @@ export function pieces(
   size: Size,
   style: PrintStyle,
 ): readonly Piece[] {
-  const plan = planPage(printed, size);
+  const plan = planPage(printed, size, style.hand);
   const cells = printed.rows.flat();
   const empty = plan.cells.filter((_, index) => cells[index] === null);
   const pieceIn = (figure: Figure, place: (typeof empty)[number] | undefined, belongs: boolean) => {

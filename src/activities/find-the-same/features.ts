@@ -2,13 +2,11 @@
 import type { Figure } from '../../figures/index.ts';
 import type { Features } from '../features.ts';
 import { type Attribute, compareFigures } from '../figure-comparison.ts';
-import { mixture } from '../figure-features.ts';
-import { type Deed, handLevel } from '../hand.ts';
-import type { Printed, Response } from './task.ts';
+import { mixture, pairFeatures } from '../figure-features.ts';
+import { handLevel } from '../hand.ts';
+import type { Printed } from './task.ts';
 
-const DEEDS: Readonly<Record<Response, Deed>> = { point: 'point', ring: 'ring', join: 'join' };
-
-export function features({ model, choices, response }: Printed): Features {
+export function features({ model, choices, response = 'point' }: Printed): Features {
   const wrong = choices.filter((choice) => !compareFigures(model, choice).isAlike);
   const pairs = wrong.map((choice) => compareFigures(model, choice));
   const compared = Math.log(1 + choices.length);
@@ -17,14 +15,11 @@ export function features({ model, choices, response }: Printed): Features {
   return {
     compared,
     nearMisses: Math.log(1 + countNear(wrong, differing)),
-    likeness: meanOf(pairs.map((pair) => pair.likeness)),
+    ...pairFeatures(pairs),
     mixed: mixture(wrong),
-    quantities: meanOf(pairs.map(({ countShare = 0 }) => countShare)),
-    mirrored: meanOf(pairs.map((pair) => (pair.isMirror ? 1 : 0))),
-    oblique: meanOf(pairs.map((pair) => (pair.isOblique ? 1 : 0))),
     conjunction,
     conjunctionCompared: conjunction * compared,
-    hand: handLevel(DEEDS[response ?? 'point']),
+    hand: handLevel(response),
   };
 }
 
@@ -45,8 +40,4 @@ function attributesNeeded(differing: readonly ReadonlySet<Attribute>[]): number 
     differing.every((attributes) => set.some((attribute) => attributes.has(attribute))),
   );
   return Math.max(1, Math.min(...telling.map((set) => set.length)));
-}
-
-function meanOf(numbers: readonly number[]): number {
-  return numbers.length === 0 ? 0 : numbers.reduce((sum, next) => sum + next, 0) / numbers.length;
 }

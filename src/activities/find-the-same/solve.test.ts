@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { said } from '../../../tests/said.ts';
 import { testSeed } from '../../../tests/seed.ts';
-import { type Figure, figureName } from '../../figures/index.ts';
+import { type DotLayout, type Figure, figureName } from '../../figures/index.ts';
 import { findTheSame } from './index.ts';
 import { solve as findings } from './solve.ts';
 import { type Printed, printedSchema } from './task.ts';
@@ -13,6 +13,10 @@ const solve = (...page: Parameters<typeof findings>) => said(findings(...page));
 const RED: Figure = { form: 'circle', colour: 'red' };
 const BLUE: Figure = { form: 'circle', colour: 'blue' };
 const YELLOW_STAR: Figure = { form: 'star', colour: 'yellow' };
+
+function dots(count: number, layout: DotLayout): Figure {
+  return { form: 'dots', count, layout };
+}
 
 function answersTo(model: Figure, ...choices: readonly Figure[]): readonly number[] {
   return solve({ model, choices }).answers;
@@ -51,6 +55,7 @@ describe('the answers of a page', () => {
     ['sizes nearly the same', { form: 'heart', size: 1 }, { form: 'heart', size: 0.85 }],
     ['a small turn', { form: 'arrow' }, { form: 'arrow', turn: 20 }],
     ['a turned heart among other forms', { form: 'heart' }, { form: 'heart', turn: 90 }],
+    ['five dots that lie otherwise among other numbers', dots(5, 'dice'), dots(5, 'row')],
   ])('R2 are two where a choice can be taken for the model: %s', (_name, model, other) => {
     expect(answersTo(model, { form: 'star' }, other, model)).toEqual([2, 1]);
   });
@@ -58,6 +63,12 @@ describe('the answers of a page', () => {
   test('R2 is one where all are of one form and only direction tells', () => {
     const arrow = (turn: number): Figure => ({ form: 'arrow', turn });
     expect(answersTo(arrow(0), arrow(180), arrow(0), arrow(90))).toEqual([1]);
+  });
+
+  test('R2 is one where all are as many dots and only how these lie tells', () => {
+    const [dice, row, strewn] = [dots(5, 'dice'), dots(5, 'row'), dots(5, 'scattered-1')];
+    expect(answersTo(dice, row, dice, strewn)).toEqual([1]);
+    expect(answersTo(dice, row, dice, dots(3, 'row'))).toEqual([1, 0]);
   });
 });
 

@@ -2,11 +2,12 @@
 import { type Told, told } from '../../base/index.ts';
 import { type Figure, fairlyDifferent, formOf, sameFigure } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
+import { areAlikeUpright, areOfOneForm } from '../lying-otherwise.ts';
 import type { Answer, Printed } from './task.ts';
 
 /**
  * The choices that print like the model first; then those that are hard to tell from it, and those that are
- * it but for how they lie, where the page does not show that direction is meant. Each is an answer.
+ * it but for how they or their dots lie, where the page does not show that this is meant. Each is an answer.
  */
 export function solve({ model, choices }: Printed): Findings<Answer> {
   const places = choices.map((_, place) => place);
@@ -16,8 +17,12 @@ export function solve({ model, choices }: Printed): Findings<Answer> {
       return choice !== undefined && isSo(choice);
     });
   const alike = holding((choice) => sameFigure(model, choice));
+  const all = [model, ...choices];
   const loose = holding(
-    (choice) => !fairlyDifferent(model, choice) || isTurnedSame(model, choice, choices),
+    (choice) =>
+      !fairlyDifferent(model, choice) ||
+      (!areOfOneForm(all) && areAlikeUpright(model, choice)) ||
+      (!areOfOneNumber(all) && areAlikeButForLayout(model, choice)),
   );
   return {
     answers: alike.length === 0 ? [] : [...new Set([...alike, ...loose])],
@@ -25,15 +30,15 @@ export function solve({ model, choices }: Printed): Findings<Answer> {
   };
 }
 
-/**
- * The same figure lying otherwise. Where all figures are of one form only direction can be meant, and each
- * must lie as the model does; where forms differ, a turned one is the same thing to many a child.
- */
-function isTurnedSame(model: Figure, choice: Figure, choices: readonly Figure[]): boolean {
-  const isDirectionMeant = choices.every((other) => formOf(other) === formOf(model));
-  if (isDirectionMeant) return false;
-  const upright = { turn: 0, mirrored: false };
-  return sameFigure({ ...model, ...upright }, { ...choice, ...upright });
+/** Whether all are as many dots, so that only how these lie can be meant. */
+function areOfOneNumber(figures: readonly Figure[]): boolean {
+  return new Set(figures.map(({ count }) => count)).size === 1;
+}
+
+/** As many dots that lie otherwise: where numbers differ, these two are the same number. */
+function areAlikeButForLayout(model: Figure, choice: Figure): boolean {
+  const { layout, turn, mirrored } = model;
+  return formOf(model) === 'dots' && sameFigure(model, { ...choice, layout, turn, mirrored });
 }
 
 function faultsOf(choices: number, alike: readonly number[]): readonly Told[] {

@@ -7,7 +7,6 @@ import {
   asPlace,
   box,
   drawFigure,
-  FAINT_INK,
   type Group,
   group,
   marked,
@@ -18,10 +17,11 @@ import {
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import {
+  ANSWER_LINE_MM,
   cardPath,
   drawInCell,
-  RING_GAP_MM as PATH_GAP_MM,
-  ANSWER_LINE_MM as RING_MM,
+  emptyCircle,
+  RING_GAP_MM,
   reachOf,
   ringPath,
   stickerCellMm,
@@ -32,11 +32,10 @@ import { type PagePlan, planPage } from './page-plan.ts';
 import type { Answer, Printed } from './task.ts';
 
 /** The middle of the line round a figure of the answer is this far from what it goes round at most. */
-const RING_GAP_MM = 1.4;
+const MOST_RING_GAP_MM = 1.4;
 /** Blank that is left between the rings of two neighbours. */
 const RINGS_APART_MM = 0.4;
-/** Line of an empty circle, inside its diameter, so that a sticker covers it. */
-const CIRCLE_MM = 0.5;
+
 export function room(printed: Printed): Size {
   return leastSize(printed);
 }
@@ -44,7 +43,7 @@ export function room(printed: Printed): Size {
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
   const plan = planPage(printed, size);
   const boxes = printed.boxes.map((_, index) => drawBox(printed, plan, index, style));
-  const circles = plan.circles.map(({ x, y }) => asPlace(drawCircle(x, y, plan.figureMm, style)));
+  const circles = plan.circles.map((middle) => asPlace(drawCircle(middle, plan.figureMm, style)));
   const key = answer ? [drawAnswer(printed, plan, style, answer)] : [];
   const shown = circles.length > 0 ? boxes.map(asModel) : boxes;
   return group('task', [...shown, ...circles, ...key]);
@@ -88,10 +87,9 @@ function cellAbout({ x, y }: Point, sideMm: number): Area {
   return { left: x - sideMm / 2, top: y - sideMm / 2, width: sideMm, height: sideMm };
 }
 
-function drawCircle(x: number, y: number, diameterMm: number, { language }: PrintStyle): Group {
-  const path = circlePath(x, y, (diameterMm - CIRCLE_MM) / 2);
-  const line = stroked(path, { colour: FAINT_INK, widthMm: CIRCLE_MM });
-  return group('circle', [line], printedWords(language).emptyForSticker);
+function drawCircle(middle: Point, diameterMm: number, { language }: PrintStyle): Group {
+  const circle = emptyCircle(middle, diameterMm);
+  return group('circle', [circle], printedWords(language).emptyForSticker);
 }
 
 function drawAnswer(printed: Printed, plan: PagePlan, style: PrintStyle, answer: Answer): Group {
@@ -124,8 +122,8 @@ function ringFor(figures: readonly Figure[], printed: Printed, plan: PagePlan): 
     const cellMm = cellFor(figure, printed, plan);
     return { roundMm: round * cellMm, sideMm: side * cellMm };
   });
-  const spareMm = plan.gapMm - RINGS_APART_MM - RING_MM;
-  const gapMm = Math.min(RING_GAP_MM, spareMm / 2);
+  const spareMm = plan.gapMm - RINGS_APART_MM - ANSWER_LINE_MM;
+  const gapMm = Math.min(MOST_RING_GAP_MM, spareMm / 2);
   const roundMm = Math.max(0, ...reaches.map(({ roundMm }) => roundMm)) + gapMm;
   const mostMm = (plan.figureMm + spareMm) / 2;
   if (roundMm <= mostMm) return { isRound: true, reachMm: roundMm };
@@ -135,8 +133,8 @@ function ringFor(figures: readonly Figure[], printed: Printed, plan: PagePlan): 
 /** A quantity has the line of its card drawn thick. */
 function drawRing(figure: Figure, point: Point, { isRound, reachMm }: Ring, plan: PagePlan): Shape {
   const about = (sideMm: number) => cellAbout(point, sideMm);
-  const line = { colour: QUIET_INK, widthMm: RING_MM };
+  const line = { colour: QUIET_INK, widthMm: ANSWER_LINE_MM };
   if (formOf(figure) === 'dots') return stroked(cardPath(about(plan.figureMm)), line);
   if (isRound) return stroked(circlePath(point.x, point.y, reachMm), line);
-  return stroked(ringPath(about(2 * (reachMm - PATH_GAP_MM))), line);
+  return stroked(ringPath(about(2 * (reachMm - RING_GAP_MM))), line);
 }

@@ -8,16 +8,10 @@ import {
   likenessFeatures,
   mixture,
 } from '../figure-features.ts';
-import { type Deed, handLevel } from '../hand.ts';
-import type { Printed, Response } from './task.ts';
+import { handLevel } from '../hand.ts';
+import type { Printed } from './task.ts';
 
-const DEEDS: Readonly<Record<Response, Deed>> = {
-  point: 'point',
-  ring: 'ring',
-  sticker: 'sticker',
-};
-
-export function features({ boxes, layout, response }: Printed): Features {
+export function features({ boxes, layout, response = 'point' }: Printed): Features {
   const all = boxes.flatMap((box) => box.figures);
   const kinds = distinctFigures(all);
   const missing = kinds.map((kind) => missingFrom(kind, boxes));
@@ -36,7 +30,7 @@ export function features({ boxes, layout, response }: Printed): Features {
     conjunctionCompared: conjunction * compared,
     disorder: layout === 'loose' ? 1 : 0,
     rule: 1,
-    hand: handLevel(DEEDS[response ?? 'point']),
+    hand: handLevel(response),
   };
 }
 

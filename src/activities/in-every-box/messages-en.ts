@@ -93,6 +93,7 @@ export const MESSAGES = {
   'fault.circles': '{count} empty circles are printed for {shared} figures that are in every box',
   'fault.places': 'box {box} has {count} figures and {places} places',
   'fault.touching': 'two figures in box {box} touch or overlap',
+  'fault.edge': 'a figure in box {box} crosses the line of the box',
   // Why something cannot be asked for, in brackets behind what was expected.
   'no.boxes': 'more boxes of {content} have no room on a page',
   'no.strewn': 'boxes in which figures are strewn hold at least {least}',

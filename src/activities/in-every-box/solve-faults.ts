@@ -1,10 +1,11 @@
 // What makes a printed in-every-box task unfit, whatever its answer.
 import { type Told, told } from '../../base/index.ts';
+import { colourFaults, stickerFaults } from '../colour-answers.ts';
 import { leastCellMm } from '../placing.ts';
 import type { Kind } from './solve-kinds.ts';
 import type { Box, Place, Printed } from './task.ts';
 
-/** Side in mm of the largest cell in which a figure is printed, sizes that differ and stickers not counted. */
+/** No less in mm than the side of any cell in which a figure is printed, sizes that differ and stickers not counted. */
 const CELL_MM = 22;
 /** A smaller sticker still gets this much room, in mm, so that a finger finds it. */
 const TARGET_MM = 12;
@@ -22,6 +23,7 @@ export function faultsOf(
     ...sizeFaults(boxes),
     ...(shared === kinds.length ? [told('in-every-box', 'fault.all-same')] : []),
     ...circleFaults(printed, shared),
+    ...answerFaults(printed),
     ...boxes.flatMap((box, index) => placeFaults(box, index, printed)),
   ];
 }
@@ -50,6 +52,11 @@ function circleFaults({ response, circles = 0 }: Printed, shared: number): reado
   return [told('in-every-box', 'fault.circles', { count: circles, shared })];
 }
 
+function answerFaults({ boxes, response, stickerMm }: Printed): readonly Told[] {
+  if (response !== 'sticker') return [];
+  return [...colourFaults(boxes.flatMap(({ figures }) => figures)), ...stickerFaults(stickerMm)];
+}
+
 function placeFaults({ figures, places }: Box, index: number, printed: Printed): readonly Told[] {
   if (!places) return [];
   if (places.length !== figures.length) {
@@ -65,13 +72,23 @@ function placeFaults({ figures, places }: Box, index: number, printed: Printed):
   const all = printed.boxes.flatMap((box) => box.figures);
   const cellMm = Math.max(CELL_MM, leastCellMm(all));
   const apartMm = stickerMm === undefined ? cellMm : Math.max(stickerMm, TARGET_MM);
+  const apart = stickerMm === undefined ? apartAlongSides : apartAllRound;
   const touches = places.some((place, at) =>
-    places.slice(0, at).some((earlier) => isNearer(place, earlier, apartMm)),
+    places.slice(0, at).some((earlier) => apart(place, earlier) < apartMm),
   );
-  return touches ? [told('in-every-box', 'fault.touching', { box: index + 1 })] : [];
+  const crosses = places.some(({ x, y }) => Math.min(x, y) < apartMm / 2);
+  return [
+    ...(touches ? [told('in-every-box', 'fault.touching', { box: index + 1 })] : []),
+    ...(crosses ? [told('in-every-box', 'fault.edge', { box: index + 1 })] : []),
+  ];
 }
 
-function isNearer(one: Place, other: Place, mm: number): boolean {
-  const [dx, dy] = [one.x - other.x, one.y - other.y];
-  return dx * dx + dy * dy < mm * mm;
+/** Corners of figures touch where the corners of their cells do. */
+function apartAlongSides(one: Place, other: Place): number {
+  return Math.max(Math.abs(one.x - other.x), Math.abs(one.y - other.y));
+}
+
+/** Dots have no corners. */
+function apartAllRound(one: Place, other: Place): number {
+  return Math.sqrt((one.x - other.x) ** 2 + (one.y - other.y) ** 2);
 }

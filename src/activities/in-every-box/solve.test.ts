@@ -222,6 +222,17 @@ const BREAKS: Readonly<Record<string, (task: MadeTask, random: Random) => MadeTa
     printed: { ...printed, circles: (printed.circles ?? 0) - 1 },
     answer,
   }),
+  'R9 one of the dots for stickers is a heart': ({ printed, answer }) => {
+    const [shared] = answer.figures;
+    const box = printed.boxes.findIndex(({ figures }) => figures.some((one) => one !== shared));
+    const at = placeOf(printed.boxes[box], shared) === 0 ? 1 : 0;
+    const figure = printed.boxes[box]?.figures[at];
+    return { printed: withFigure(printed, box, at, { ...figure, form: 'heart' }), answer };
+  },
+  'R9 stickers of no told size': ({ printed: { stickerMm: _, ...printed }, answer }) => ({
+    printed,
+    answer,
+  }),
   'R9 circles without stickers': ({ printed, answer }) => ({
     printed: { ...printed, response: 'ring' },
     answer,
@@ -247,7 +258,7 @@ describe('a sound task with one rule broken is not proven', () => {
     }
   });
 
-  test('R10 two loose figures overlap, or one has no place', () => {
+  test('R10 two loose figures overlap, one crosses the line of the box, or one has no place', () => {
     const seed = testSeed('R10 loose figures');
     const sound = taskAt(LADDER.length - 2, {}, seed);
     expect(inEveryBox.prove(sound)).toEqual({ proven: true });
@@ -255,10 +266,29 @@ describe('a sound task with one rule broken is not proven', () => {
     const places = first.places ?? [];
     const near = places.map(({ x, y }, index) => (index === 0 ? { x: x + 5, y } : { x, y }));
     const onTop = replaced(near, 1, near[0] ?? { x: 0, y: 0 });
-    for (const wrong of [onTop, places.slice(1)]) {
+    const outside = places.map(({ x, y }, index) => (index === 0 ? { x: 2, y } : { x, y }));
+    for (const wrong of [onTop, outside, places.slice(1)]) {
       const printed = { ...sound.printed, boxes: [{ ...first, places: wrong }, ...others] };
       expect(inEveryBox.prove({ ...sound, printed }).proven).toBe(false);
     }
+  });
+
+  test('R10 corners of loose figures touch before their middles are near', () => {
+    const [square, heart, star]: readonly Figure[] = [
+      { form: 'square' },
+      { form: 'heart' },
+      { form: 'star', size: 0.5 },
+    ];
+    const far = { x: 15, y: 15 };
+    const faultsWith = (x: number, y: number) =>
+      solve({
+        boxes: [
+          { figures: [square, heart], places: [far, { x: far.x + x, y: far.y + y }] },
+          { figures: [square, star] },
+        ].map(({ figures, places }) => ({ figures: figures as readonly Figure[], places })),
+      }).faults.map(({ key }) => key);
+    expect(faultsWith(18, 18)).toEqual(['fault.touching']);
+    expect(faultsWith(24, 0)).toEqual([]);
   });
 });
 

@@ -1,6 +1,7 @@
 // Finds every answer to a printed task from its boxes alone, read as strictly and as loosely as a child might.
-import { type Figure, fairlyDifferent, formOf, sameFigure } from '../../figures/index.ts';
+import { type Figure, fairlyDifferent } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
+import { areAlikeUpright, areOfOneForm } from '../lying-otherwise.ts';
 import { faultsOf } from './solve-faults.ts';
 import { type Kind, kindsIn } from './solve-kinds.ts';
 import type { Answer, Printed } from './task.ts';
@@ -19,8 +20,8 @@ export function solve(printed: Printed): Findings<Answer> {
   const faults = faultsOf(printed, kinds, meant.length);
   if (meant.length === 0) return { answers: [], faults };
   const answers: (readonly Kind[])[] = [meant];
-  const isDirectionMeant = new Set(kinds.map(({ figure }) => formOf(figure))).size === 1;
-  for (const reading of isDirectionMeant ? [isHardToTell] : [isHardToTell, isTurnedSame]) {
+  const isDirectionMeant = areOfOneForm(kinds.map(({ figure }) => figure));
+  for (const reading of isDirectionMeant ? [isHardToTell] : [isHardToTell, areAlikeUpright]) {
     const found = sharedBy(kinds, reading);
     if (!answers.some((known) => areSame(known, found))) answers.push(found);
   }
@@ -46,14 +47,4 @@ function areSame(one: readonly Kind[], other: readonly Kind[]): boolean {
 /** To any sight that the palette serves. */
 function isHardToTell(one: Figure, other: Figure): boolean {
   return !fairlyDifferent(one, other);
-}
-
-/** Different kinds that are alike once both stand upright. */
-function isTurnedSame(one: Figure, other: Figure): boolean {
-  const isOneForm = formOf(one) === formOf(other);
-  const isTurned =
-    (one.turn ?? 0) !== (other.turn ?? 0) || (one.mirrored ?? false) !== (other.mirrored ?? false);
-  if (!isOneForm || !isTurned) return false;
-  const upright = { turn: 0, mirrored: false };
-  return sameFigure({ ...one, ...upright }, { ...other, ...upright });
 }

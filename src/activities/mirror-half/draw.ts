@@ -1,5 +1,4 @@
 // Draws a task: the given part, the mirror line, the empty rest, and below it the halves to choose from.
-import { circlePath } from '../../base/index.ts';
 import { type Figure, formOf } from '../../figures/index.ts';
 import {
   type Area,
@@ -23,7 +22,7 @@ import {
   stroked,
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
-import { ANSWER_LINE_MM, drawInCell, ringPath, stickerCellMm } from '../placing.ts';
+import { ANSWER_LINE_MM, drawInCell, emptyCircle, ringPath, stickerCellMm } from '../placing.ts';
 import {
   BEYOND_MM,
   cellKind,
@@ -41,8 +40,6 @@ const MIRROR_MM = 1.6;
 /** What stands in a cell, in its sides. */
 const INSIDE_SHARE = 0.84;
 const DOT_SHARE = 0.78;
-/** Line of an empty circle, inside its diameter, so that a sticker covers it. */
-const CIRCLE_MM = 0.5;
 const CORNER_MM = 2.5;
 
 export interface Look {
@@ -133,10 +130,7 @@ export function drawGuides(area: Area, cells: Cells, look: Look): readonly Scene
   if (cellKind(look.printed) === 'dots') {
     return cells.flatMap((figure, place) => {
       if (figure) return [];
-      const { left, top, width } = cellIn(area, place, look);
-      const radius = (dotMm(look) - CIRCLE_MM) / 2;
-      const path = circlePath(left + width / 2, top + width / 2, radius);
-      return [stroked(path, { colour: FAINT_INK, widthMm: CIRCLE_MM })];
+      return [emptyCircle(centreOf(cellIn(area, place, look)), dotMm(look))];
     });
   }
   const thin = { colour: FAINT_INK, widthMm: FINE_MM };

@@ -1,9 +1,10 @@
 // What makes a task of mirror-half hard, measured from what is printed alone.
-import { type Figure, formOf, isSign, sameFigure } from '../../figures/index.ts';
+import { type Figure, formOf, sameFigure } from '../../figures/index.ts';
+import { formDeed } from '../drawing-deed.ts';
 import type { Features } from '../features.ts';
 import { compareFigures } from '../figure-comparison.ts';
 import { attributesNeeded, distinctFigures, likenessFeatures } from '../figure-features.ts';
-import { type Deed, handLevel, hardestHand } from '../hand.ts';
+import { handLevel, hardestHand } from '../hand.ts';
 import { missingPlaces, seenIn, wholeOf } from './solve-places.ts';
 import { type Cells, type Printed, responseTo } from './task.ts';
 
@@ -90,21 +91,7 @@ function isLike(one: Figure | null, other: Figure | null): boolean {
 
 function handOf(printed: Printed, kinds: readonly Figure[]): number {
   const response = responseTo(printed);
-  return response === 'draw' ? hardestHand(kinds.map(drawingOf)) : handLevel(response);
+  return response === 'draw'
+    ? hardestHand(kinds.map((kind) => formDeed(formOf(kind))))
+    : handLevel(response);
 }
-
-/** Forms without a movement of their own are as hard to draw as the hardest. */
-function drawingOf(figure: Figure): Deed {
-  const form = formOf(figure);
-  if (isSign(form)) return form;
-  return DRAWN[form] ?? 'sign-triangle';
-}
-
-const DRAWN: Readonly<Record<string, Deed>> = {
-  circle: 'sign-ring',
-  oval: 'sign-ring',
-  dots: 'sign-dot',
-  cross: 'sign-plus',
-  square: 'sign-square',
-  oblong: 'sign-square',
-};

@@ -1,6 +1,7 @@
 // What makes a page unfit: a part that hides a wrong copy, figures that no mirror shows, halves that do not fit.
 import { type Told, told } from '../../base/index.ts';
 import { type Figure, fairlyDifferent, formOf, sameFigure, stanceOf } from '../../figures/index.ts';
+import { colourFaults } from '../colour-answers.ts';
 import { type Line, type Place, seenIn, wholeOf } from './solve-places.ts';
 import { type Cells, isChosen, type Printed, responseTo } from './task.ts';
 
@@ -14,9 +15,15 @@ export function faultsOf(printed: Printed): readonly Told[] {
   return [
     ...figureFaults(figures),
     ...nearFaults(figures),
+    ...(isByColour(printed) ? colourFaults(figures) : []),
     ...copyFaults(printed),
     ...offeredFaults(printed),
   ];
+}
+
+function isByColour(printed: Printed): boolean {
+  const response = responseTo(printed);
+  return response === 'sticker' || response === 'colour-in';
 }
 
 function figureFaults(figures: readonly Figure[]): readonly Told[] {

@@ -138,6 +138,14 @@ describe('a page with one rule broken', () => {
       { part: { rows: 2, columns: 2, cells: cellsOf('rb', '.r', 'r') }, axis: 'upright' },
     ],
     ['R1 nothing given', { part: partOf('..', '..'), axis: 'upright' }],
+    [
+      'R8 stickers for a dot and a heart',
+      {
+        part: { rows: 2, columns: 2, cells: [RED, null, null, { form: 'heart', colour: 'blue' }] },
+        axis: 'upright',
+        response: 'sticker',
+      },
+    ],
   ])('%s is unfit', (_name, printed) => {
     expect(solve(printed).faults.length).toBeGreaterThan(0);
   });

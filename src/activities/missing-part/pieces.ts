@@ -13,7 +13,7 @@ export function pieces(
   size: Size,
   style: PrintStyle,
 ): readonly PieceToCut[] {
-  const { cells, hole } = planPage(printed, size);
+  const { cells, hole } = planPage(printed, size, style.hand);
   const holes = cells.filter((_, place) => printed.field[place] === null);
   const pieceOf = (piece: Piece, belongs: boolean) =>
     filledPiece(piece, figuresIn(piece, holes, style), hole, belongs);

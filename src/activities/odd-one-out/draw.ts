@@ -28,6 +28,7 @@ const MOST_SCALE = 1.5;
 const CROSS_MM = 0.8;
 const CROSS_EDGE_MM = 0.3;
 const CROSS_ARM = 0.52;
+
 export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: Answer): Group {
   const places = placesIn(printed, size);
   const figures = places.flatMap((place, index) => {

@@ -6,6 +6,8 @@ import type { Printed } from './task.ts';
 const LEAST_APART = 0.68;
 /** Farther from its nearest than all others are from theirs by this factor, a figure stands by itself; by eye. */
 const APART_FACTOR = 1.4;
+/** Farther off its own place than all others by so much, in distances of places, a figure stands out of line; by eye. */
+const OUT_OF_LINE = 0.2;
 /** A thousandth of a place more is not more. */
 const SLACK = 0.001;
 
@@ -16,6 +18,10 @@ export function placeFaults(printed: Printed): readonly Told[] {
   if (shifts && shifts.length !== count)
     return [told('odd-one-out', 'fault.shifts', { count, shifts: shifts.length })];
   const points = placesOf(printed);
+  const moved = figures.map((_, place) => {
+    const { x = 0, y = 0 } = shifts?.[place] ?? {};
+    return Math.sqrt(x ** 2 + y ** 2);
+  });
   const nearest = points.map((point, place) =>
     Math.min(...points.filter((_, other) => other !== place).map((other) => apart(point, other))),
   );
@@ -28,13 +34,23 @@ export function placeFaults(printed: Printed): readonly Told[] {
         ]
       : []),
     ...(Math.min(...nearest) < LEAST_APART - SLACK ? [told('odd-one-out', 'fault.touching')] : []),
-    ...nearest.flatMap((distance, place) => {
-      const others = nearest.filter((_, other) => other !== place);
-      return distance > APART_FACTOR * Math.max(...others) + SLACK
+    ...figures.flatMap((_, place) =>
+      exceeds(nearest, place, (others) => APART_FACTOR * others) ||
+      exceeds(moved, place, (others) => OUT_OF_LINE + others)
         ? [told('odd-one-out', 'fault.apart', { place: place + 1 })]
-        : [];
-    }),
+        : [],
+    ),
   ];
+}
+
+/** Whether the length at a place is more than what the longest of all others allows. */
+function exceeds(
+  lengths: readonly number[],
+  place: number,
+  allowed: (others: number) => number,
+): boolean {
+  const others = lengths.filter((_, other) => other !== place);
+  return (lengths[place] ?? 0) > allowed(Math.max(...others)) + SLACK;
 }
 
 /** Where the figures stand, in distances of neighbouring places. */

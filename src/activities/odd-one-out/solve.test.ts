@@ -107,7 +107,7 @@ describe('R6 R7 what makes a page unfit', () => {
     expect(solve({ figures: [RED, RED, RED] }).faults).toEqual(['all figures look alike']);
   });
 
-  test('R6 a figure alone in the last row, in a column of all, apart, or touching', () => {
+  test('R6 a figure alone in the last row, in a column of all, apart, out of line, or touching', () => {
     const figures = [RED, RED, BLUE, RED, RED];
     const still = { x: 0, y: 0 };
     const away = { x: 0.45, y: 0.45 };
@@ -118,6 +118,8 @@ describe('R6 R7 what makes a page unfit', () => {
     expect(solve({ figures, columns: 3 }).faults).toEqual([]);
     const apart = solve({ figures, shifts: [still, still, still, still, { x: 0.45, y: 0 }] });
     expect(apart.faults).toEqual(['figure 5 stands apart from the others']);
+    const below = solve({ figures, shifts: [still, { x: 0, y: 0.3 }, still, still, still] });
+    expect(below.faults).toEqual(['figure 2 stands apart from the others']);
     const touching = solve({ figures, shifts: [{ x: 0.4, y: 0 }, still, still, still, still] });
     expect(touching.faults).toContain('two figures touch or overlap');
     expect(solve({ figures, shifts: [away] }).faults).not.toEqual([]);

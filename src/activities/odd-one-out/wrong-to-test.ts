@@ -46,6 +46,12 @@ export const WRONG: WrongWays<Printed, Answer> = {
     }));
     return { ...task, printed: { ...task.printed, shifts } };
   },
+  'R6 one stands out of line': (task, random) => {
+    const { figures } = task.printed;
+    const at = random.int(0, figures.length - 1);
+    const shifts = figures.map((_, place) => ({ x: 0, y: place === at ? 0.3 : 0 }));
+    return { ...task, printed: { ...task.printed, shifts } };
+  },
   'R10 a picture of a third kind is among them': (task, random) => {
     if (!task.printed.figures.every((figure) => isPicture(formOf(figure)))) return undefined;
     const other = random.pick(others(task));

@@ -1,5 +1,5 @@
 // Draws the figures to use, the grid with its empty cells, and pieces to cut out; with the answer, the full grid.
-import { circlePath, rectanglePath } from '../../base/index.ts';
+import { rectanglePath } from '../../base/index.ts';
 import { type Figure, formOf } from '../../figures/index.ts';
 import {
   type Area,
@@ -22,14 +22,12 @@ import {
 import type { Size } from '../activity.ts';
 import { dashedEdges } from '../dashes.ts';
 import { areTextures } from '../drawing-deed.ts';
-import { drawInCell, stickerCellMm } from '../placing.ts';
+import { drawInCell, emptyCircle, stickerCellMm } from '../placing.ts';
 import { printedWords } from '../printed-words.ts';
 import { leastSize, type PagePlan, planPage } from './page-plan.ts';
 import type { Answer, Printed } from './task.ts';
 
 const TRAY_CORNER_MM = 4;
-/** Line of an empty circle, inside its diameter, so that a sticker covers it. */
-const CIRCLE_MM = 0.5;
 const BLOCK_MM = 1.6;
 const BLOCK_SIDE = 2;
 /** Dots in a cell of the grid, which is their card, are as large as on their card in the tray. */
@@ -92,13 +90,9 @@ function drawInGrid(figure: Figure, cell: Area, ways: Ways): Group {
 function drawEmpty(cell: Area, ways: Ways): readonly Group[] {
   const { response, figures, stickerMm } = ways.printed;
   const words = printedWords(ways.style.language);
-  const { x, y } = centreOf(cell);
   if (response === 'sticker' || response === 'counters') {
     const diameter = stickerMm ?? ways.plan.figureMm;
-    const circle = stroked(circlePath(x, y, (diameter - CIRCLE_MM) / 2), {
-      colour: FAINT_INK,
-      widthMm: CIRCLE_MM,
-    });
+    const circle = emptyCircle(centreOf(cell), diameter);
     return [group('empty', [circle], words.emptyCircle)];
   }
   const isFilledIn = response === 'colour-in' || (response === 'draw' && areTextures(figures));

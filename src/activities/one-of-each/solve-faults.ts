@@ -1,6 +1,8 @@
 // What makes a printed grid unfit, in however many ways it can be filled.
 import { type Told, told } from '../../base/index.ts';
-import { type Figure, fairlyDifferent, formOf, sameFigure } from '../../figures/index.ts';
+import { type Figure, fairlyDifferent, sameFigure } from '../../figures/index.ts';
+import { colourFaults, stickerFaults } from '../colour-answers.ts';
+import { areAlikeUpright, areOfOneForm } from '../lying-otherwise.ts';
 import type { Answer, Printed } from './task.ts';
 
 const BOXED_ORDER = 4;
@@ -27,35 +29,21 @@ export function faultsOf(
 
 /** Figures to use that are, or may pass for, one and the same. */
 function unlikeFaults(figures: readonly Figure[]): readonly Told[] {
-  const isDirectionMeant = figures.every((figure) => formOf(figure) === formOf(figures[0] ?? {}));
+  const isDirectionMeant = areOfOneForm(figures);
   return figures.flatMap((one, index) =>
     figures.slice(index + 1).flatMap((other) => {
       const names = { one: { figure: one }, other: { figure: other } };
       if (!fairlyDifferent(one, other)) return [told('faults', 'alike', names)];
-      const isTurned = !isDirectionMeant && isTurnedSame(one, other);
+      const isTurned = !isDirectionMeant && areAlikeUpright(one, other);
       return isTurned ? [told('one-of-each', 'fault.turned', names)] : [];
     }),
   );
 }
 
-function isTurnedSame(one: Figure, other: Figure): boolean {
-  const upright = { turn: 0, mirrored: false };
-  return sameFigure({ ...one, ...upright }, { ...other, ...upright });
-}
-
-/** A sticker, a counter or a colour answers only where all are alike but for it. */
 function responseFaults({ response, figures, stickerMm }: Printed): readonly Told[] {
   const isByColour = response === 'sticker' || response === 'counters' || response === 'colour-in';
   if (!isByColour) return [];
-  const [first] = figures;
-  const isColourAlone = figures.every(
-    (figure) =>
-      figure.colour !== undefined && sameFigure({ ...first, colour: figure.colour }, figure),
-  );
-  return [
-    ...(isColourAlone ? [] : [told('faults', 'more-than-colour')]),
-    ...(response === 'sticker' && stickerMm === undefined ? [told('faults', 'sticker-size')] : []),
-  ];
+  return [...colourFaults(figures), ...(response === 'sticker' ? stickerFaults(stickerMm) : [])];
 }
 
 /** Pieces to cut out are exactly those that the empty cells need. */

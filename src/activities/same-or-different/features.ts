@@ -1,7 +1,7 @@
 // What makes a task of same-or-different hard, measured from the printed pairs alone.
 import type { Features } from '../features.ts';
 import { compareFigures } from '../figure-comparison.ts';
-import { idleAttributes, mixture } from '../figure-features.ts';
+import { idleAttributes, mixture, pairFeatures } from '../figure-features.ts';
 import { type Deed, hardestHand } from '../hand.ts';
 import type { Printed, Response } from './task.ts';
 
@@ -24,11 +24,8 @@ export function features({ pairs, response = 'point' }: Printed): Features {
     compared: figures,
     answers: Math.log(Math.max(1, markedIn(response, pairs.length, different.length))),
     nearMisses: Math.log(1 + near.length),
-    likeness: meanOf(different.map(({ likeness }) => likeness)),
+    ...pairFeatures(different),
     mixed: mixture(pairs.map(([one]) => one)),
-    quantities: meanOf(different.map(({ countShare = 0 }) => countShare)),
-    mirrored: meanOf(different.map(({ isMirror }) => (isMirror ? 1 : 0))),
-    oblique: meanOf(different.map(({ isOblique }) => (isOblique ? 1 : 0))),
     conjunction,
     conjunctionCompared: conjunction * figures,
     idle: Math.max(0, idleAttributes(pairs.flat(), []) - within.size),
@@ -41,8 +38,4 @@ export function features({ pairs, response = 'point' }: Printed): Features {
 function markedIn(response: Response, pairs: number, different: number): number {
   if (response === 'signs') return pairs;
   return response === 'cross' ? different : pairs - different;
-}
-
-function meanOf(numbers: readonly number[]): number {
-  return numbers.length === 0 ? 0 : numbers.reduce((sum, next) => sum + next, 0) / numbers.length;
 }

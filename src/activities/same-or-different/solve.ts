@@ -1,13 +1,8 @@
 // Finds every set of pairs that may be taken for the same, from the printed page alone.
 import { type Told, told } from '../../base/index.ts';
-import {
-  differencesOf,
-  type Figure,
-  fairlyDifferent,
-  formOf,
-  sameFigure,
-} from '../../figures/index.ts';
+import { differencesOf, type Figure, fairlyDifferent, sameFigure } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
+import { areAlikeUpright, areOfOneForm } from '../lying-otherwise.ts';
 import type { Answer, Pair, Printed } from './task.ts';
 
 type Verdict = 'same' | 'different' | 'doubtful';
@@ -17,7 +12,7 @@ const MOST_DOUBTS = 4;
 
 /** All pairs that print alike, with every choice among those that one may call the same and another not. */
 export function solve({ pairs }: Printed): Findings<Answer> {
-  const isDirectionMeant = pairs.every(([one, other]) => formOf(one) === formOf(other));
+  const isDirectionMeant = pairs.every(areOfOneForm);
   const verdicts = pairs.map((pair) => verdictOn(pair, isDirectionMeant));
   const placesOf = (wanted: Verdict) =>
     verdicts.flatMap((verdict, place) => (verdict === wanted ? [place] : []));
@@ -37,9 +32,7 @@ function verdictOn([one, other]: Pair, isDirectionMeant: boolean): Verdict {
   if (sameFigure(one, other)) return 'same';
   if (!fairlyDifferent(one, other)) return 'doubtful';
   if (differencesOf(one, other).layout) return 'doubtful';
-  const upright = { turn: 0, mirrored: false };
-  const isTurned = sameFigure({ ...one, ...upright }, { ...other, ...upright });
-  return isTurned && !isDirectionMeant ? 'doubtful' : 'different';
+  return areAlikeUpright(one, other) && !isDirectionMeant ? 'doubtful' : 'different';
 }
 
 function numberFaults(pairs: number, same: number): readonly Told[] {
