@@ -5,11 +5,12 @@ import { CONTENT_IDS, type Figure, figureSchema } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../../palette/index.ts';
 import { choice, type ValuesOf, whole } from '../parameters.ts';
+import type { StickerSoldMm } from '../sticker-sizes.ts';
 
 export const ID = 'follow-the-line';
 
-/** Diameters in mm of dot stickers that are sold (common practice, no source). */
-const STICKER_SIZES = ['10', '13', '16', '19'] as const;
+/** Diameters in mm of those that fit between lines that wind side by side; by eye. */
+const STICKER_SIZES = ['10', '13', '16', '19'] as const satisfies readonly StickerSoldMm[];
 
 export const PARAMETERS = {
   content: choice(...CONTENT_IDS),
