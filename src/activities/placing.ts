@@ -58,11 +58,18 @@ export function drawInCell(
   style: PrintStyle,
 ): readonly (Group | Shape)[] {
   const { x, y } = centreOf(cell);
-  if (formOf(figure) !== 'dots') return [drawFigure(figure, x, y, cell.width, style)];
-  return [
-    stroked(cardPath(cell), { colour: FAINT_INK, widthMm: FINE_MM }),
-    drawFigure(figure, x, y, cell.width * CARD_INSIDE, style),
-  ];
+  const drawn = drawFigure(figure, x, y, sideInCard(figure, cell.width), style);
+  return formOf(figure) === 'dots'
+    ? [stroked(cardPath(cell), { colour: FAINT_INK, widthMm: FINE_MM }), drawn]
+    : [drawn];
+}
+
+/**
+ * The side of a figure's own cell, in mm, where it stands in one of `cellMm`: all of it, but that a quantity stands clear
+ * of the edge of its card, which may be the line of a table's cell.
+ */
+export function sideInCard(figure: Figure, cellMm: number): number {
+  return formOf(figure) === 'dots' ? CARD_INSIDE * cellMm : cellMm;
 }
 
 /** The edge of the card of a quantity; its line lies inside the cell. */

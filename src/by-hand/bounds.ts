@@ -8,7 +8,7 @@ import {
   type Transform,
   transformPath,
 } from '../base/index.ts';
-import { type SceneNode, textWidthMm } from '../page/index.ts';
+import { leftShare, type SceneNode, textWidthMm } from '../page/index.ts';
 
 /** Below the baseline a letter reaches this share of the em, above it the rest (by eye). */
 const BELOW_EMS = 0.25;
@@ -20,7 +20,7 @@ export function boundsOf(node: SceneNode, transform: Transform = IDENTITY): Boun
   }
   if (node.kind === 'text') {
     const width = textWidthMm(node.text, node.emMm, node.weight);
-    const left = node.xMm - { start: 0, middle: width / 2, end: width }[node.anchor];
+    const left = node.xMm - leftShare(node) * width;
     const [scale, x, y] = [transform[0], transform[4], transform[5]];
     return {
       left: left * scale + x,

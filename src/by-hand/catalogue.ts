@@ -72,7 +72,6 @@ function headings(say: SayByHand) {
     stickFirstHow: say('stickFirst.how'),
     noStickers: say('stickFirst.none'),
     answers: say('answers'),
-    onlyPrinted: say('onlyPrinted'),
     grid: say('grid'),
     gridAdvice: say('grid.advice'),
   };

@@ -28,14 +28,14 @@ export function copyPage(guide: Guide, language: Language): Page {
   const words = byHandWords(language);
   const { page, sheet, laid, folds } = guide;
   const foot = page.heightMm - MARGIN_MM;
-  const words_ = `${words.gridAdvice} ${codeIn(language, sheet.code)}`;
+  const advice = `${words.gridAdvice} ${codeIn(language, sheet.code)}`;
   return {
     ...page,
     title: `${words.grid} (${sheet.code})`,
     nodes: [
       group('squares', squares(page.widthMm, page.heightMm - FOOT_MM)),
       drawLaid(laid, folds, page),
-      text(words_, page.widthMm / 2, foot, EM_MM, { anchor: 'middle', colour: QUIET_INK }),
+      text(advice, page.widthMm / 2, foot, EM_MM, { anchor: 'middle', colour: QUIET_INK }),
     ],
   };
 }

@@ -43,11 +43,14 @@ export function folded<S extends Sized>(
   if (rows * columns < 2 || rows > MOST_PARTS || columns > MOST_PARTS) return undefined;
   const first = bands.above.length > 0 ? 1 : 0;
   const panelAt = (row: number, column: number) => panelOf(page, rows, columns, row, column);
+  const panels = parts.map((_, index) =>
+    panelAt(first + Math.floor(index / columns), index % columns),
+  );
   const filled = [
     ...(first > 0 ? [{ panel: panelAt(0, 0), part: bands.above }] : []),
-    ...parts.map((part, index) => ({
-      panel: panelAt(first + Math.floor(index / columns), index % columns),
-      part,
+    ...panels.map((panel, index) => ({
+      panel,
+      part: parts[index] ?? [],
       about: boxes[index]?.piece.bounds,
     })),
     ...(bands.below.length > 0 ? [{ panel: panelAt(rows - 1, 0), part: bands.below }] : []),
@@ -57,7 +60,7 @@ export function folded<S extends Sized>(
   return {
     folds: [...foldsOf('across', columns, page.widthMm), ...foldsOf('down', rows, page.heightMm)],
     pieces: filled.flatMap((each) => movedInto(each, spread)),
-    panels: parts.map((_, index) => panelAt(first + Math.floor(index / columns), index % columns)),
+    panels,
   };
 }
 

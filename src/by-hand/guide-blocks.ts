@@ -137,29 +137,40 @@ function titleOf(run: readonly Placement[], language: Language): string {
 }
 
 function rowOf(placement: Placement, guide: Guide, language: Language): string {
-  const words = byHandWords(language);
-  const isFolded = guide.folds.length > 0;
-  return `${placement.number}. ${placeOf()}`;
-
-  function placeOf(): string {
-    if (guide.copied) return words.copiedThing(placement);
-    if (placement.isSticker) return words.stickerPlace(placement, isFolded);
-    return words.drawnPlace(placement, isFolded);
-  }
+  return `${placement.number}. ${placeOf(placement, guide, language)}`;
 }
 
-/** The answers, small, at the very end. */
+function placeOf(placement: Placement, { copied, folds }: Guide, language: Language): string {
+  const words = byHandWords(language);
+  if (copied) return words.copiedThing(placement);
+  const isFolded = folds.length > 0;
+  return placement.isSticker
+    ? words.stickerPlace(placement, isFolded)
+    : words.drawnPlace(placement, isFolded);
+}
+
+/** The answers, small, at the very end: in one list, unless that is higher than `mostMm`. */
 export function answerBlocks(
   { sheet }: Guide,
   language: Language,
   widthMm: number,
+  mostMm: number,
 ): readonly Block[] {
   const activity = activityOf(sheet.spec.activity);
   const answers = sheet.tasks.map(({ printed, answer }) =>
     activity.words[language].answer(printed, answer),
   );
-  const title = heading(byHandWords(language).answers, widthMm, 2);
-  return [together([title, bullets(answers, widthMm, EM_MM)], SECTION_BEFORE_MM)];
+  const { answers: title } = byHandWords(language);
+  const listed = (some: readonly string[]) => bullets(some, widthMm, EM_MM);
+  const whole = section(title, [listed(answers)], widthMm);
+  const isTooHigh = whole.some(({ heightMm }) => heightMm > mostMm);
+  return isTooHigh
+    ? section(
+        title,
+        answers.map((answer) => listed([answer])),
+        widthMm,
+      )
+    : whole;
 }
 
 /** Why something is copied, where it is; and how the numbers are to be read. */

@@ -68,6 +68,18 @@ describe.each(ACTIVITY_IDS)('%s', (id) => {
   });
 });
 
+test('answers that are higher than a page are parted, and all of them said', () => {
+  const page: PageChoice = { paper: 'A3', orientation: 'landscape' };
+  const sheet = sheetOf('mirror-half', 10, 5, { page, tasks: 9 });
+  const pages = guidePages(guideOf(sheet));
+  for (const each of pages) expect(overEdge(each)).toEqual([]);
+  const all = pages.map(words).join(' ').replaceAll(/\s/g, ' ');
+  for (const { printed, answer } of sheet.tasks) {
+    const one = activityOf('mirror-half').words.en.answer(printed, answer);
+    expect(all).toContain(one.replaceAll(/\s/g, ' '));
+  }
+});
+
 test('what no hand draws freely is said plainly and given over squares', () => {
   const tangle = said(sheetOf('tangle', 1, seed));
   expect(tangle).toMatch(/no one draws freely.*square by square/s);

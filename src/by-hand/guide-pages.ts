@@ -2,7 +2,6 @@
 import { activityOf, type Language } from '../activities/index.ts';
 import {
   type Area,
-  type Block,
   codeIn,
   columnsOf,
   drawFoot,
@@ -25,6 +24,7 @@ import { copyPage } from './copy-page.ts';
 import type { Guide } from './guide.ts';
 import { answerBlocks, layOutBlocks, noteBlocks, stepBlocks } from './guide-blocks.ts';
 import { EDGE_ROOM_MM, guidePicture } from './guide-picture.ts';
+import { below, inColumns } from './in-columns.ts';
 
 const COLUMN_GAP_MM = 9;
 const SECTION_GAP_MM = 5;
@@ -41,18 +41,13 @@ export function guidePages(guide: Guide, language: Language = 'en'): readonly Pa
   const activity = activityOf(spec.activity).words[language].name;
   const size = pageSize(paper, orientation);
   const title = `${words.title(activity, spec.step)} (${code})`;
-  const first = firstPage(guide, language);
+  const further = furtherPlace(guide, language);
+  const first = firstPage(guide, language, further.heightMm);
   const pages: (readonly SceneNode[])[] = [first.nodes];
   let rest = first.rest;
   while (rest.length > 0) {
-    const area = printArea(paper, orientation);
-    const top = paragraph(`${words.continued} · ${codeIn(language, code)}`, area.width, {
-      colour: QUIET_INK,
-    });
-    const body = below(area, top.heightMm + SECTION_GAP_MM);
-    const columns = columnsOf(COLUMNS[orientation], body, COLUMN_GAP_MM);
-    const filled = inColumns(rest, columns);
-    pages.push([top.draw(area.left, area.top), ...filled.nodes]);
+    const filled = inColumns(rest, further.columns);
+    pages.push([further.top, ...filled.nodes]);
     rest = filled.rest;
   }
   const isCopied = guide.copied !== undefined || guide.placements.some((each) => each.isCopied);
@@ -62,8 +57,25 @@ export function guidePages(guide: Guide, language: Language = 'en'): readonly Pa
   ];
 }
 
-/** The head, the picture beside what to lay out, and below them as much of the list as there is room for. */
-function firstPage(guide: Guide, language: Language) {
+/** Where the list goes on: what stands above it on each further page, and its columns, all equally high. */
+function furtherPlace({ sheet: { spec, code } }: Guide, language: Language) {
+  const { paper, orientation } = adultPaperOf(spec.page);
+  const area = printArea(paper, orientation);
+  const words = `${byHandWords(language).continued} · ${codeIn(language, code)}`;
+  const top = paragraph(words, area.width, { colour: QUIET_INK });
+  const body = below(area, top.heightMm + SECTION_GAP_MM);
+  return {
+    top: top.draw(area.left, area.top),
+    columns: columnsOf(COLUMNS[orientation], body, COLUMN_GAP_MM),
+    heightMm: body.height,
+  };
+}
+
+/**
+ * The head, the picture beside what to lay out, and below them as much of the list as there is room for; nothing of the
+ * list is higher than `mostMm`, so that it finds room on a further page.
+ */
+function firstPage(guide: Guide, language: Language, mostMm: number) {
   const { spec, code } = guide.sheet;
   const { paper, orientation } = adultPaperOf(spec.page);
   const words = byHandWords(language);
@@ -94,7 +106,7 @@ function firstPage(guide: Guide, language: Language) {
   const blocks = [
     ...layOut.rest,
     ...stepBlocks(guide, language, width),
-    ...answerBlocks(guide, language, width),
+    ...answerBlocks(guide, language, width, mostMm),
   ];
   const filled = inColumns(blocks, columns);
   const foot = drawFoot({
@@ -124,21 +136,4 @@ function lookAt(guide: Guide, language: Language, body: Area) {
     body,
   );
   return { node: drawn.group, widthMm: size.widthMm, heightMm: drawn.heightMm };
-}
-
-/** The blocks down one column after the other; what finds no room in any is left. */
-function inColumns(blocks: readonly Block[], columns: readonly Area[]) {
-  let rest = blocks;
-  const nodes: SceneNode[] = [];
-  for (const column of columns) {
-    if (rest.length === 0 || (rest[0]?.heightMm ?? 0) > column.height) break;
-    const stack = stackBlocks(rest, column);
-    nodes.push(stack.group);
-    rest = stack.rest;
-  }
-  return { nodes, rest };
-}
-
-function below(area: Area, downMm: number): Area {
-  return { ...area, top: area.top + downMm, height: area.height - downMm };
 }

@@ -80,8 +80,6 @@ export const MESSAGES = {
   grid: 'To copy square by square',
   'grid.advice':
     'Each square is 5\u00a0mm, each strong line 50\u00a0mm from the next. Printed or shown at true size, it can be traced.',
-  // What pages to cut go with.
-  onlyPrinted: 'printed sheets, since what is cut out comes from the printer',
   // What things are called that have no other name.
   'name.sticker': 'empty circle for a {colour} sticker',
   'name.ring': 'empty circle',

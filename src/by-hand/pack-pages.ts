@@ -1,6 +1,6 @@
 // All pages of a pack that is made by hand, or half-made, in the order in which they are used.
 import type { Language } from '../activities/index.ts';
-import { accept, type Refusal, type Result, refuse } from '../base/index.ts';
+import { accept, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import type { Page, Pages } from '../page/index.ts';
 import {
   adultPages,
@@ -65,7 +65,7 @@ export function madeFaults(pack: Pack, wishes: MadeWishes): readonly Refusal[] {
   if (made === 'printed') return [];
   const [kind] = pack.toCut ?? [];
   if (kind) {
-    const { onlyPrinted: expected } = byHandWords('en');
+    const expected = told('reasons', 'expected.printed');
     return [{ code: 'unreadable', at: kind, got: made, expected }];
   }
   if (stickerMm === undefined) return [];

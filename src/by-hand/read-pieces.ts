@@ -81,7 +81,7 @@ function figurePiece(node: Group, whole: Bounds, place: Place): Piece {
   const bounds = crossed(whole, clip);
   const patch: Group = {
     kind: 'group',
-    children: [{ ...node, ...(node.transform ? { transform: node.transform } : {}) }],
+    children: [node],
     clip: boxAt(bounds, place.transform),
   };
   const colour = colourName(figure.colour ?? 'black', place.language);
@@ -137,7 +137,7 @@ function pathsBounds(node: SceneNode, transform: Transform): Bounds {
     : boundsOf(node, transform);
 }
 
-/** Shapes without a stroke are ground: nothing to draw by hand, unless they are small dots. */
+/** Shapes without a stroke are ground, nothing to draw by hand, unless they are small dots or filled with ink. */
 function shapePieces(shape: Shape, place: Place): readonly Piece[] {
   const kind = pathKind(shape.path);
   const middle = pathBounds(transformPath(shape.path, place.transform));

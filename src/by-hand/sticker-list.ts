@@ -10,7 +10,6 @@ import {
   paragraph,
   printArea,
   QUIET_INK,
-  type SceneNode,
   stackBlocks,
   together,
 } from '../page/index.ts';
@@ -19,6 +18,7 @@ import { adultPaperOf, DEFAULT_PAGE, type Sheet } from '../sheets/index.ts';
 import { byHandWords } from './catalogue.ts';
 import { tickRow } from './guide-blocks.ts';
 import { halfMade } from './half-made.ts';
+import { below, inColumns } from './in-columns.ts';
 import type { Sticker } from './stickers.ts';
 
 const COLUMNS = 2;
@@ -41,24 +41,18 @@ export function stickerListPages(
     ],
     area,
   );
-  const down = head.heightMm + SECTION_GAP_MM;
-  const body = { ...area, top: area.top + down, height: area.height - down };
-  const columns = columnsOf(COLUMNS, body, GAP_MM);
+  const columns = columnsOf(COLUMNS, below(area, head.heightMm + SECTION_GAP_MM), GAP_MM);
   const width = columns[0]?.width ?? area.width;
+  const size = pageSize(choice.paper, choice.orientation);
   let rest: readonly Block[] = sheets.flatMap((sheet, index) =>
     sheetBlocks(sheet, index + 1, width, language, stickerMm),
   );
   const pages: Page[] = [];
   do {
-    const nodes: SceneNode[] = [head.group];
-    for (const column of columns) {
-      if (rest.length === 0) break;
-      const stack = stackBlocks(rest, column);
-      nodes.push(stack.group);
-      rest = stack.rest;
-    }
-    const size = pageSize(choice.paper, choice.orientation);
+    const filled = inColumns(rest, columns);
+    const nodes = [head.group, ...filled.nodes];
     pages.push(pageIn(language, { ...size, title: words.stickFirst, nodes }));
+    rest = filled.rest;
   } while (rest.length > 0);
   return pages;
 }

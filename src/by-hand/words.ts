@@ -55,6 +55,4 @@ export interface ByHandWords {
   readonly dot: string;
   readonly patch: (colour: string) => string;
   readonly written: (words: string) => string;
-  /** What pages to cut go with. */
-  readonly onlyPrinted: string;
 }

@@ -7,6 +7,7 @@ import {
   type Result,
   refuse,
   scaleBy,
+  told,
 } from '../base/index.ts';
 import { CHECK_LINE_MM } from './check-line.ts';
 import { MARGIN_MM, PAPERS, type PaperName } from './paper.ts';
@@ -32,7 +33,7 @@ export function isTrueSize(measuredMm: number): boolean {
 export function readMeasure(text: string, at: string): Result<number> {
   const words = text.trim().replace(/mm$/, '').trimEnd();
   if (!/^\d{1,3}([.,]\d)?$/.test(words)) {
-    const expected = 'what the 50 mm line measures in mm, such as 48.5';
+    const expected = told('reasons', 'expected.measure');
     return refuse({ code: 'wrong-type', at, got: text, expected });
   }
   const measuredMm = Number(words.replace(',', '.'));

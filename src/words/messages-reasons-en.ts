@@ -59,6 +59,8 @@ export const MESSAGES = {
     'one of {alphabet} (look-alikes such as 0 O 1 I L 5 S 8 B Z are never printed)',
   'expected.step': 'a step or a difficulty',
   'expected.mm': 'a whole number of millimetres',
+  'expected.measure': 'what the 50 mm line measures in mm, such as 48.5',
+  'expected.printed': 'printed sheets, since what is cut out comes from the printer',
   'expected.child': 'a child of the records',
   'expected.suiting': 'another sheet that suits this child',
   'expected.language': 'a language',

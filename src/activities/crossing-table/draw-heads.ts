@@ -22,6 +22,7 @@ import {
   stroked,
   traced,
 } from '../../page/index.ts';
+import { sideInCard } from '../placing.ts';
 import { printedWords } from '../printed-words.ts';
 import type { Head, Printed } from './task.ts';
 
@@ -29,8 +30,6 @@ const CORNER_MM = 3;
 const INSET_MM = 1;
 /** What shows a size where figures have forms of their own: no form that could stand in a table. */
 const SIZED: Figure = { form: 'picture-teddy', fill: 'outline' };
-/** Dots stand a little clear of the frame of their head. */
-const DOTS_SHARE = 0.89;
 
 /** How heads are drawn. */
 interface Ways {
@@ -72,14 +71,14 @@ function drawShown(head: Head, area: Area, ways: Ways): Group {
   const { left, top, width, height } = area;
   const { x, y } = centreOf(area);
   const shown = shownFor(head, ways);
-  const share = formOf(shown) === 'dots' ? DOTS_SHARE : 1;
+  const sideMm = sideInCard(shown, ways.figureMm);
   return group('head', [
     stroked(rectanglePath(left, top, width, height, CORNER_MM), {
       colour: FAINT_INK,
       widthMm: FINE_MM,
     }),
     {
-      ...drawFigure(shown, x, y, share * ways.figureMm, ways.style),
+      ...drawFigure(shown, x, y, sideMm, ways.style),
       alt: headName(head, ways.style),
     },
   ]);

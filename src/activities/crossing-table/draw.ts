@@ -1,6 +1,6 @@
 // Draws a table with its heads and what is loose below it; with the answer, the cells filled or the lines drawn in.
 import { circlePath, linePath, rectanglePath } from '../../base/index.ts';
-import { type Figure, formOf, sameFigure } from '../../figures/index.ts';
+import { type Figure, sameFigure } from '../../figures/index.ts';
 import {
   type Area,
   asModel,
@@ -23,13 +23,11 @@ import {
 } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { dashedEdges } from '../dashes.ts';
-import { ANSWER_LINE_MM, drawInCell } from '../placing.ts';
+import { ANSWER_LINE_MM, drawInCell, sideInCard } from '../placing.ts';
 import { drawHeads } from './draw-heads.ts';
 import { leastSize, type PagePlan, planPage } from './page-plan.ts';
 import { type Answer, type Printed, responseTo } from './task.ts';
 
-/** Dots in a cell of the table, which is their card, are as large as on a card of their own. */
-export const DOTS_SHARE = 0.89;
 /** The dot at the end of a line of the answer: its radius, in mm. */
 const END_MM = 1.6;
 
@@ -66,10 +64,10 @@ export function draw(printed: Printed, size: Size, style: PrintStyle, answer?: A
   ]);
 }
 
+/** The cells of the table are the cards of dots, which are as large there as on a card of their own. */
 function drawStanding(figure: Figure, cell: Area, { plan, style }: Ways): Group {
   const { x, y } = centreOf(cell);
-  const share = formOf(figure) === 'dots' ? DOTS_SHARE : 1;
-  return drawFigure(figure, x, y, share * plan.figureMm, style);
+  return drawFigure(figure, x, y, sideInCard(figure, plan.figureMm), style);
 }
 
 function tableLines({ rows }: Printed, { grid }: PagePlan): readonly SceneNode[] {

@@ -1,9 +1,9 @@
 // What goes into the empty cells, as pieces to cut out; then the loose figures that belong nowhere.
-import { type Figure, formOf, sameFigure } from '../../figures/index.ts';
+import { type Figure, sameFigure } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { figurePiece, type Piece } from '../pieces.ts';
-import { DOTS_SHARE } from './draw.ts';
+import { sideInCard } from '../placing.ts';
 import { planPage } from './page-plan.ts';
 import type { Answer, Printed } from './task.ts';
 
@@ -17,8 +17,8 @@ export function pieces(
   const cells = printed.rows.flat();
   const empty = plan.cells.filter((_, index) => cells[index] === null);
   const pieceIn = (figure: Figure, place: (typeof empty)[number] | undefined, belongs: boolean) => {
-    const share = formOf(figure) === 'dots' ? DOTS_SHARE : 1;
-    return place ? [figurePiece(figure, place, share * plan.figureMm, style, belongs)] : [];
+    const sideMm = sideInCard(figure, plan.figureMm);
+    return place ? [figurePiece(figure, place, sideMm, style, belongs)] : [];
   };
   const extra = (printed.loose ?? []).filter(
     (loose) => !figures.some((figure) => sameFigure(figure, loose)),

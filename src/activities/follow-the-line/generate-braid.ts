@@ -28,8 +28,7 @@ export function drawBraid(
   const sets = Array.from({ length: DRAWS }, () => random.sample(slots, crossings));
   const braids = [...sets, slots.slice(0, crossings)].map((swaps) => ({ lines, columns, swaps }));
   const scores = braids.map(hardToGuess);
-  const [fallback] = braids.slice(-1);
-  const best = braids[scores.indexOf(Math.max(...scores))] ?? fallback;
+  const best = braids[scores.indexOf(Math.max(...scores))];
   if (!best) throw new Error('follow-the-line › braid: expected one, got none');
   return best;
 }

@@ -44,6 +44,18 @@ describe('R9 refusals', () => {
     expect(refusalsOf(1, { crossings: 3 })).toEqual([]);
   });
 
+  test('R7 name as nearest what is not refused itself', () => {
+    for (const content of CONTENT_IDS) {
+      for (const crossings of [2, 4, 6, 14]) {
+        const [refusal] = refusalsOf(1, { content, crossings });
+        const nearest = refusal?.code === 'not-a-choice' ? Number(refusal.nearest) : -1;
+        expect(refusalsOf(1, { content, crossings: nearest }), `${content}, ${crossings}`).toEqual(
+          [],
+        );
+      }
+    }
+  });
+
   test('let stickers go with dots of colour, and colouring in with colours', () => {
     expect(refusalsOf(7, { content: 'shapes-and-colours', response: 'sticker' })).toMatchObject([
       {

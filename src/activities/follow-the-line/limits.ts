@@ -64,13 +64,13 @@ function crossingsRefusal(values: LineValues): Refusal | undefined {
   const { lines, crossings } = values;
   const max = mostCrossings(lines, fieldOf(values));
   if (lines === 2 && crossings % 2 === 0 && crossings > 0) {
-    const choices = ['0', ...[1, 3].filter((count) => count <= max).map(String)];
+    const odd = [1, 3].filter((count) => count <= max);
     return {
       code: 'not-a-choice',
       at: at('crossings'),
       got: crossings,
-      choices,
-      nearest: String(Math.min(max, crossings - 1)),
+      choices: ['0', ...odd.map(String)],
+      nearest: String(Math.max(...odd.filter((count) => count < crossings))),
       because: told('follow-the-line', 'no.even'),
     };
   }

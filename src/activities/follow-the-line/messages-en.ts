@@ -76,6 +76,7 @@ export const MESSAGES = {
   'fault.starts-alike': 'two starts cannot be told apart',
   'fault.ends-alike': 'two ends cannot be told apart',
   'fault.end-like-start': 'an end looks as if it belonged to a start',
+  'fault.line-colour': 'a line has another colour than its start',
   'fault.no-line': 'a start or an end has no line',
   'fault.close': 'lines {one} and {other} run less than {leastMm} mm apart',
   'fault.angle': 'lines {one} and {other} cross at less than {leastDeg} degrees',

@@ -3,7 +3,6 @@ import {
   compose,
   moveBy,
   type Path,
-  type PathStep,
   scaleBy,
   type Transform,
   transformPath,
@@ -11,7 +10,7 @@ import {
 } from '../../base/index.ts';
 import { type Area, centredIn } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
-import type { Curve, Printed } from './task.ts';
+import { type Printed, pathOf } from './task.ts';
 
 /** Blank between two cells, and between a cell and its line; in mm. */
 const GAP_MM = 4;
@@ -70,13 +69,4 @@ export function planPage(printed: Printed, size: Size): PagePlan {
 function placing({ direction, laneMm }: Printed): Transform {
   const [along, across] = [laneMm - GAP_MM + CLEAR_MM, -GAP_MM / 2];
   return direction === 'down' ? [0, 1, 1, 0, across, along] : [1, 0, 0, 1, along, across];
-}
-
-function pathOf([first, ...rest]: Curve): Path {
-  if (!first) return [];
-  const curves = Array.from({ length: Math.floor(rest.length / 3) }, (_, index): PathStep => {
-    const [one = first, two = first, end = first] = rest.slice(3 * index, 3 * index + 3);
-    return ['C', ...one, ...two, ...end];
-  });
-  return [['M', ...first], ...curves];
 }

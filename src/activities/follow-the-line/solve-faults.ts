@@ -9,13 +9,16 @@ import type { Printed } from './task.ts';
 const APART_MM = 12;
 const FROM_ENDS_MM = 8;
 
+/** `from`: for each line the number of the start that it begins at; −1 for none. */
 export function faultsOf(
   printed: Printed,
   lines: readonly (readonly Point[])[],
   crossings: readonly Meeting[],
+  from: readonly number[],
 ): readonly Told[] {
   return [
     ...figureFaults(printed),
+    ...colourFaults(printed, from),
     ...lines.flatMap((line, index) =>
       line.some(({ x }, place) => x <= (line[place - 1]?.x ?? Number.NEGATIVE_INFINITY))
         ? [told('follow-the-line', 'fault.turns-back', { line: index + 1 })]
@@ -23,6 +26,15 @@ export function faultsOf(
     ),
     ...crowdFaults(printed, crossings),
   ];
+}
+
+/** A blue line from a red dot: it seems to come from the blue one, and what is to be put at its end is no longer plain. */
+function colourFaults({ starts, colours = [] }: Printed, from: readonly number[]): readonly Told[] {
+  const isOther = colours.some((colour, line) => {
+    const own = starts[from[line] ?? -1]?.colour;
+    return own !== undefined && own !== colour;
+  });
+  return isOther ? [told('follow-the-line', 'fault.line-colour')] : [];
 }
 
 function crowdFaults({ lengthMm }: Printed, crossings: readonly Meeting[]): readonly Told[] {

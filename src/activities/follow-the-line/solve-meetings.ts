@@ -1,6 +1,6 @@
 // Where two printed lines cross, at which angle, and where they only come near each other.
-import { flattenPath, type PathStep, type Point } from '../../base/index.ts';
-import type { Curve } from './task.ts';
+import { flattenPath, type Point } from '../../base/index.ts';
+import { type Curve, pathOf } from './task.ts';
 
 /** A place on a line: the straight piece of it, and the point in mm along and across. */
 export interface Spot extends Point {
@@ -29,13 +29,7 @@ const SAME_MM = 1e-6;
 
 /** Points of a line, each `PIECES` apart a point of the printed chain. */
 export function pointsOf(curve: Curve): readonly Point[] {
-  const [first, ...rest] = curve;
-  if (!first) return [];
-  const steps = Array.from({ length: Math.floor(rest.length / 3) }, (_, index): PathStep => {
-    const [one = first, two = first, end = first] = rest.slice(3 * index, 3 * index + 3);
-    return ['C', ...one, ...two, ...end];
-  });
-  return flattenPath([['M', ...first], ...steps], PIECES)[0] ?? [];
+  return flattenPath(pathOf(curve), PIECES)[0] ?? [];
 }
 
 /** All meetings of all lines, those of the first line first. */

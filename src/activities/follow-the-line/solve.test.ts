@@ -176,9 +176,22 @@ describe('a sound task with one rule broken is not proven', () => {
   });
 });
 
+test('R6 a line that is blue from a red dot is found, whichever line begins there', () => {
+  const { printed } = taskOf(valuesAt(3), testSeed('follow-the-line, colours'));
+  const [first, second, ...others] = printed.colours ?? [];
+  if (!first || !second) throw new Error('expected lines in colours');
+  const colours = [second, first, ...others];
+  expect(said(followTheLine.solve({ ...printed, colours })).faults).toEqual([
+    'a line has another colour than its start',
+  ]);
+  const lines = printed.lines.map((_, index) => printed.lines[[1, 0, 2][index] ?? 0] ?? []);
+  expect(followTheLine.solve({ ...printed, colours, lines }).faults).toEqual([]);
+});
+
 test('R1 the solver finds the key of any task, the lines in any order', () => {
   for (const { printed, answer, name } of anyTasks(60, testSeed('follow-the-line, solved'))) {
-    const turned = { ...printed, lines: [...printed.lines].reverse() };
+    const colours = printed.colours && [...printed.colours].reverse();
+    const turned = { ...printed, colours, lines: [...printed.lines].reverse() };
     expect(followTheLine.solve(turned), name).toEqual({ answers: [answer], faults: [] });
   }
 });

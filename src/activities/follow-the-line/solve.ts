@@ -29,7 +29,7 @@ export function solve(printed: Printed): Findings<Answer> {
     faults: [
       ...(isWhole ? [] : [told('follow-the-line', 'fault.no-line')]),
       ...doubtful.slice(0, 1).map(doubtIn),
-      ...faultsOf(printed, lines, crossings),
+      ...faultsOf(printed, lines, crossings, from),
     ],
   };
 }

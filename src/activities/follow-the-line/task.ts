@@ -1,15 +1,16 @@
 // What a follow-the-line task is: its parameters, what stands on paper, and the answer.
 import { z } from 'zod';
-import { saying, told } from '../../base/index.ts';
+import { type Path, type PathStep, saying, told } from '../../base/index.ts';
 import { CONTENT_IDS, type Figure, figureSchema } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../../palette/index.ts';
 import { choice, type ValuesOf, whole } from '../parameters.ts';
+import type { StickerSoldMm } from '../sticker-sizes.ts';
 
 export const ID = 'follow-the-line';
 
-/** Diameters in mm of dot stickers that are sold (common practice, no source). */
-const STICKER_SIZES = ['10', '13', '16', '19'] as const;
+/** Diameters in mm of those that fit between lines that wind side by side; by eye. */
+const STICKER_SIZES = ['10', '13', '16', '19'] as const satisfies readonly StickerSoldMm[];
 
 export const PARAMETERS = {
   content: choice(...CONTENT_IDS),
@@ -32,6 +33,16 @@ export type FieldPoint = readonly [along: number, across: number];
 
 /** A chain of cubic curves: the first point, then two control points and an end for each curve. */
 export type Curve = readonly FieldPoint[];
+
+/** The chain as a path, along for x and across for y; in mm. */
+export function pathOf([first, ...rest]: Curve): Path {
+  if (!first) return [];
+  const curves = Array.from({ length: Math.floor(rest.length / 3) }, (_, index): PathStep => {
+    const [one = first, two = first, end = first] = rest.slice(3 * index, 3 * index + 3);
+    return ['C', ...one, ...two, ...end];
+  });
+  return [['M', ...first], ...curves];
+}
 
 /**
  * The values that a task is made with: for the left hand, which would lie on the starts while it fills in an end to

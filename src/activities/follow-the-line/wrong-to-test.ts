@@ -59,6 +59,12 @@ export const WRONG: WrongWays<Printed, Answer> = {
     const ends = task.printed.ends && withTwoAlike(task.printed.ends);
     return ends && { ...task, printed: { ...task.printed, ends } };
   },
+  'R6 two lines have their colours exchanged': (task, random) => {
+    const { colours, starts } = task.printed;
+    if (!colours || starts.some(({ colour }) => colour === undefined)) return undefined;
+    const [one = 0, other = 0] = random.sample([...colours.keys()], 2);
+    return { ...task, printed: { ...task.printed, colours: exchanged(colours, one, other) } };
+  },
   'R6 an end looks like a start': (task, random) => {
     const { starts, ends } = task.printed;
     if (!ends) return undefined;

@@ -1,6 +1,6 @@
 // Draws the figures to use, the grid with its empty cells, and pieces to cut out; with the answer, the full grid.
 import { rectanglePath } from '../../base/index.ts';
-import { type Figure, formOf } from '../../figures/index.ts';
+import type { Figure } from '../../figures/index.ts';
 import {
   type Area,
   asModel,
@@ -22,7 +22,7 @@ import {
 import type { Size } from '../activity.ts';
 import { dashedEdges } from '../dashes.ts';
 import { areTextures } from '../drawing-deed.ts';
-import { drawInCell, emptyCircle, stickerCellMm } from '../placing.ts';
+import { drawInCell, emptyCircle, sideInCard, stickerCellMm } from '../placing.ts';
 import { printedWords } from '../printed-words.ts';
 import { leastSize, type PagePlan, planPage } from './page-plan.ts';
 import type { Answer, Printed } from './task.ts';
@@ -30,8 +30,6 @@ import type { Answer, Printed } from './task.ts';
 const TRAY_CORNER_MM = 4;
 const BLOCK_MM = 1.6;
 const BLOCK_SIDE = 2;
-/** Dots in a cell of the grid, which is their card, are as large as on their card in the tray. */
-export const DOTS_SHARE = 0.89;
 
 /** How every figure of a task is drawn. */
 interface Ways {
@@ -68,22 +66,24 @@ function drawTray({ printed, plan, style }: Ways): Group {
   const figures = printed.figures.flatMap((figure, place) => {
     const cell = plan.figures[place];
     if (!cell) return [];
-    const side = sideOf(figure, { printed, plan, style });
-    return drawInCell(figure, centredIn(cell, side), style);
+    return drawInCell(figure, centredIn(cell, sideOf(figure, printed, plan)), style);
   });
   return group('tray', [stroked(frame, { colour: FAINT_INK, widthMm: FINE_MM }), ...figures]);
 }
 
 /** A dot that takes a sticker comes out at the sticker's diameter. */
-function sideOf(figure: Figure, { printed, plan }: Ways): number {
-  const { stickerMm } = printed;
-  return stickerMm === undefined ? plan.figureMm : stickerCellMm(figure, stickerMm);
+function sideOf(figure: Figure, { stickerMm }: Printed, { figureMm }: PagePlan): number {
+  return stickerMm === undefined ? figureMm : stickerCellMm(figure, stickerMm);
 }
 
-function drawInGrid(figure: Figure, cell: Area, ways: Ways): Group {
+/** Side in mm of a figure that stands in the grid, whose cells are the cards of dots; as large as in the tray. */
+export function sideInGrid(figure: Figure, printed: Printed, plan: PagePlan): number {
+  return sideInCard(figure, sideOf(figure, printed, plan));
+}
+
+function drawInGrid(figure: Figure, cell: Area, { printed, plan, style }: Ways): Group {
   const { x, y } = centreOf(cell);
-  const share = formOf(figure) === 'dots' ? DOTS_SHARE : 1;
-  return drawFigure(figure, x, y, share * sideOf(figure, ways), ways.style);
+  return drawFigure(figure, x, y, sideInGrid(figure, printed, plan), style);
 }
 
 /** A circle for a sticker or counter, an outline to colour or fill in, else nothing: the cell is the place. */

@@ -85,7 +85,7 @@ function conclusions(cells: Cells, units: Units, level: number): ReadonlyMap<num
   const found = new Map<number, number>();
   for (const [cell, bits] of possible.entries()) {
     const isOnlyGap = (through[cell] ?? []).some((line) => gaps[line] === 1);
-    if (isSingle(bits) && (level > 0 || isOnlyGap)) found.set(cell, Math.log2(bits));
+    if (isSingle(bits) && (level > 0 || isOnlyGap)) found.set(cell, onlyIn(bits));
   }
   if (level > 1) for (const line of lines) findPlaces(line, possible, order, found);
   return found;
@@ -114,4 +114,9 @@ function bitsIn(cells: Cells, line: readonly number[]): number {
 
 function isSingle(bits: number): boolean {
   return bits !== 0 && (bits & (bits - 1)) === 0;
+}
+
+/** The figure of a set of one: in whole numbers, since logarithms may end otherwise in another engine. */
+function onlyIn(bits: number): number {
+  return 31 - Math.clz32(bits);
 }

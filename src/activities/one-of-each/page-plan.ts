@@ -37,7 +37,6 @@ const MOST_IN_ROW = 7;
 interface Measures {
   readonly figureMm: number;
   readonly cellMm: number;
-  readonly trayGapMm: number;
 }
 
 export function leastSize(printed: Printed): Size {
@@ -66,7 +65,7 @@ export function planPage(printed: Printed, size: Size): PagePlan {
       printed.figures.length,
       printed.figures.length,
       insetArea(tray, TRAY_PAD_MM),
-      measures.trayGapMm,
+      TRAY_GAP_MM,
     ),
     grid,
     cells: gridPlaces(printed.rows.flat().length, printed.rows.length, grid),
@@ -96,7 +95,7 @@ function measuresWithin(printed: Printed, size: Size): Measures {
 }
 
 function measuresAt(figureMm: number): Measures {
-  return { figureMm, cellMm: figureMm + 2 * PAD_MM, trayGapMm: TRAY_GAP_MM };
+  return { figureMm, cellMm: figureMm + 2 * PAD_MM };
 }
 
 function sizeWith(printed: Printed, measures: Measures): Size {
@@ -110,10 +109,10 @@ function sizeWith(printed: Printed, measures: Measures): Size {
   };
 }
 
-function traySizeWith({ figures }: Printed, { figureMm, trayGapMm }: Measures): Size {
+function traySizeWith({ figures }: Printed, { figureMm }: Measures): Size {
   const count = figures.length;
   return {
-    widthMm: count * figureMm + (count - 1) * trayGapMm + 2 * TRAY_PAD_MM,
+    widthMm: count * figureMm + (count - 1) * TRAY_GAP_MM + 2 * TRAY_PAD_MM,
     heightMm: figureMm + 2 * TRAY_PAD_MM,
   };
 }

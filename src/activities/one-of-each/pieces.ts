@@ -1,10 +1,8 @@
 // What goes into the empty cells, as pieces to cut out.
-import { formOf } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { figurePiece, type Piece } from '../pieces.ts';
-import { stickerCellMm } from '../placing.ts';
-import { DOTS_SHARE } from './draw.ts';
+import { sideInGrid } from './draw.ts';
 import { planPage } from './page-plan.ts';
 import type { Answer, Printed } from './task.ts';
 
@@ -19,10 +17,6 @@ export function pieces(
   const empty = plan.cells.filter((_, index) => cells[index] === null);
   return figures.flatMap((figure, index) => {
     const place = empty[index];
-    if (!place) return [];
-    const { stickerMm } = printed;
-    const side = stickerMm === undefined ? plan.figureMm : stickerCellMm(figure, stickerMm);
-    const share = formOf(figure) === 'dots' ? DOTS_SHARE : 1;
-    return [figurePiece(figure, place, share * side, style)];
+    return place ? [figurePiece(figure, place, sideInGrid(figure, printed, plan), style)] : [];
   });
 }

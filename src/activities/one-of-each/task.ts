@@ -2,11 +2,12 @@
 import { z } from 'zod';
 import { CONTENT_IDS, type Figure, figureSchema } from '../../figures/index.ts';
 import { choice, type ValuesOf, whole, yesNo } from '../parameters.ts';
+import type { StickerSoldMm } from '../sticker-sizes.ts';
 
 export const ID = 'one-of-each';
 
-/** Diameters in mm of dot stickers that are sold and not too small for a cell; common practice, no source. */
-export const STICKER_SIZES = ['13', '16', '19'] as const;
+/** Diameters in mm of those that are not too small for a cell, nor too large for five of them in a row; by eye. */
+const STICKER_SIZES = ['13', '16', '19'] as const satisfies readonly StickerSoldMm[];
 export const FEWEST = 2;
 export const MOST = 5;
 

@@ -16,10 +16,9 @@ import {
   text,
 } from '../../page/index.ts';
 import { ANSWER_LINE_MM, drawInCell, ringPath } from '../placing.ts';
-import type { PagePlan, Place } from './page-plan.ts';
+import { NUMERAL_EM_MM, type PagePlan, type Place } from './page-plan.ts';
 import type { Answer, Printed } from './task.ts';
 
-const NUMERAL_EM_MM = 6;
 const DOT_RADIUS_MM = 1.1;
 /** Of dots in a box, as shares of its side from its middle. */
 const DOTS_APART = 0.28;

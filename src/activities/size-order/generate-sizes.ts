@@ -27,7 +27,7 @@ export const COUNT_RATIO: Readonly<Record<Difference, number>> = {
 };
 
 /** Shapes about as wide as they are high that fill much of their width, so that no measure gainsays another. */
-export const COMPACT: readonly Shape[] = [
+const COMPACT: readonly Shape[] = [
   'circle',
   'square',
   'hexagon',

@@ -20,9 +20,9 @@ export interface Place {
 /** All of a task from (0, 0) to the size it was planned for. */
 export interface PagePlan {
   readonly places: readonly Place[];
-  /** The line that the figures stand on, absent where they lie loose. */
+  /** The line that the figures stand on; absent: there is none. */
   readonly groundMm?: number;
-  /** Where figures that lie loose end below. */
+  /** Where the row of figures ends below. */
   readonly bottomMm: number;
   readonly left: number;
   readonly width: number;
@@ -34,7 +34,7 @@ export interface PagePlan {
 
 /** Lengths in mm; common practice, no source: the smallest figure, and a box to put dots in. */
 const SMALLEST_MM = 12.5;
-export const BOX_MM = 15;
+const BOX_MM = 15;
 const GAP_MM = 8;
 /** Between a card's dashed line and the ink in it. */
 export const CARD_PAD_MM = 3;
@@ -43,8 +43,8 @@ const CARD_GAP_MM = 5;
 const AROUND_MM = 3.5;
 /** Between the figures and what lies below them. */
 const BELOW_MM = { point: 2, ring: 0, dots: 5, join: 22, cut: 10 };
-/** Height of the numerals of an answer, of the wedge below a strip. */
-const NUMERAL_MM = 6;
+/** The em of the numerals of an answer, the height of the wedge below a strip. */
+export const NUMERAL_EM_MM = 6;
 export const WEDGE_MM = 7;
 /** Loose figures lie so much of the spare height down, by place; spare besides what the biggest needs, in mm. */
 const DOWN = [0.1, 0.95, 0.4, 0, 0.7, 0.2, 0.85, 0.5];
@@ -62,18 +62,18 @@ export function planPage(printed: Printed, size: Size): PagePlan {
   const fitting = Math.min(size.widthMm / least.widthMm, size.heightMm / least.heightMm);
   const scale = Math.min(MOST_SCALE, Math.max(1, fitting));
   const used = sizeAt(printed, scale);
-  const left = (size.widthMm - rowWidth(printed, scale)) / 2;
+  const width = rowWidth(printed, scale);
+  const left = (size.widthMm - width) / 2;
   const top = (size.heightMm - used.heightMm) / 2 + scale * AROUND_MM;
   const places = placesAt(printed, scale, left, top);
   const bottomMm = top + rowHeight(printed, scale);
-  const whole = { left, width: rowWidth(printed, scale), middle: size.widthMm / 2 };
   return {
     places,
     bottomMm,
     left,
-    width: whole.width,
+    width,
     ...(isOnGround(printed) ? { groundMm: bottomMm } : {}),
-    ...belowAt(printed, scale, places, bottomMm, whole.middle),
+    ...belowAt(printed, scale, places, bottomMm, size.widthMm / 2),
   };
 }
 
@@ -183,7 +183,7 @@ function sizeAt(printed: Printed, scale: number): Size {
   const { response = 'point', asked = 'order', figures } = printed;
   const width = response === 'join' ? scale * growingWidth(figures.length) : 0;
   const below = {
-    point: asked === 'order' ? NUMERAL_MM * scale : 0,
+    point: asked === 'order' ? NUMERAL_EM_MM * scale : 0,
     ring: 0,
     dots: BOX_MM * scale,
     join: GROWING_MM * scale,

@@ -12,22 +12,38 @@ import {
 export type SurelyBigger = (one: number, other: number) => boolean;
 
 export function surelyBigger(figures: readonly Figure[]): SurelyBigger {
-  const { measures, floor } = measured(figures);
+  const measures = measuresOf(figures);
   return (one, other) =>
-    measures.every((lengths) => (lengths[one] ?? 0) >= floor * (lengths[other] ?? 0));
+    measures.every(({ amounts, floor }) => (amounts[one] ?? 0) >= floor * (amounts[other] ?? 0));
 }
 
-function measured(figures: readonly Figure[]): {
-  readonly measures: readonly (readonly number[])[];
+interface Measure {
+  /** Of each figure. */
+  readonly amounts: readonly number[];
+  /** The bigger has at least so many times as much. */
   readonly floor: number;
-} {
+}
+
+/** Ink that is the same on all cards, dot sizes being rounded. */
+const NO_LESS_INK = 0.99;
+
+/** Of dots the number; but that of more dots there is less ink would be seen first. */
+function measuresOf(figures: readonly Figure[]): readonly Measure[] {
   if (figures.every((figure) => formOf(figure) === 'dots')) {
-    return { measures: [figures.map(({ count = 1 }) => count)], floor: COUNT_RATIO_FLOOR };
+    return [
+      { amounts: figures.map(({ count = 1 }) => count), floor: COUNT_RATIO_FLOOR },
+      { amounts: figures.map(inkOf), floor: NO_LESS_INK },
+    ];
   }
   const measures = isOneForm(figures)
-    ? [figures.map(({ size = 1 }) => size)]
-    : [figures.map(widthOf), figures.map(heightOf), figures.map(sideOf)];
-  return { measures, floor: SIZE_RATIO_FLOOR };
+    ? [({ size = 1 }: Figure) => size]
+    : [widthOf, heightOf, sideOf];
+  return measures.map((measure) => ({ amounts: figures.map(measure), floor: SIZE_RATIO_FLOOR }));
+}
+
+/** The area of all dots together, in that of one usual dot. */
+function inkOf({ count = 1, dotSize = 1 }: Figure): number {
+  return count * dotSize ** 2;
 }
 
 /** Whether all are one form that lies one way, so that only one thing can be bigger about them. */

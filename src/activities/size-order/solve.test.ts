@@ -32,6 +32,17 @@ describe('the answers of a page', () => {
     expect(orderOf(dots(5), dots(5), dots(1)).answers).toHaveLength(2);
   });
 
+  test('R4 are several where fewer dots are so big that there is more ink', () => {
+    const big = { ...dots(2), dotSize: 2 };
+    const small = { ...dots(3), dotSize: 0.6 };
+    expect(solve({ figures: [dots(1), big, small], asked: 'biggest' }).answers).toEqual([[1], [2]]);
+    const alike = [dots(2), dots(6), dots(3)].map((figure) => ({
+      ...figure,
+      dotSize: Math.round(1000 * Math.sqrt(5 / (figure.count ?? 1))) / 1000,
+    }));
+    expect(orderOf(...alike).answers).toEqual([[0, 2, 1]]);
+  });
+
   test('R1 are cut off at twenty', () => {
     expect(orderOf(...Array.from({ length: 8 }, () => heart(1))).answers).toHaveLength(20);
   });

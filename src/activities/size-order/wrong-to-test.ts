@@ -1,5 +1,5 @@
 // Tasks of size-order that break a rule on purpose.
-import type { Figure } from '../../figures/index.ts';
+import { type Figure, LEAST_DOT_SIZE } from '../../figures/index.ts';
 import {
   exchanged,
   hardlyOther,
@@ -44,6 +44,18 @@ export const WRONG: WrongWays<Printed, Answer> = {
     const other = form === 'picture-cat' ? 'picture-dog' : 'picture-cat';
     return withFigure(task, at, { form: other, size });
   },
+  'R4 of two cards that of fewer dots has more ink': (task) => {
+    const { figures } = task.printed;
+    const [at = 0] = task.answer;
+    const apart = (place: number) => Math.abs(dotsOn(figures[place]) - dotsOn(figures[at]));
+    const others = [...placesWhere(figures, (_, place) => place !== at)];
+    const [near = at] = others.sort((one, other) => apart(one) - apart(other));
+    const [few, many] = dotsOn(figures[at]) < dotsOn(figures[near]) ? [at, near] : [near, at];
+    const small = { ...figures[many], dotSize: LEAST_DOT_SIZE };
+    return small.form === 'dots' && inkOf(small) < inkOf(figures[few])
+      ? withFigure(task, many, small)
+      : undefined;
+  },
   'R5 the figures stand in their order': ({ printed, answer }) => {
     if (isOneAsked(printed)) return undefined;
     const figures = answer.flatMap((place) => printed.figures[place] ?? []);
@@ -56,6 +68,14 @@ export const WRONG: WrongWays<Printed, Answer> = {
     return { printed: { ...printed, figures }, answer: [Math.max(0, at - 1)] };
   },
 };
+
+function dotsOn(figure: Figure = {}): number {
+  return figure.count ?? 1;
+}
+
+function inkOf(figure: Figure = {}): number {
+  return dotsOn(figure) * (figure.dotSize ?? 1) ** 2;
+}
 
 function others({ printed, answer }: Task): readonly number[] {
   return placesWhere(printed.figures, (_, place) => !answer.includes(place));
