@@ -73,6 +73,7 @@ function reportOf({
     care: { heading: 'What this is not', paragraphs: ['It is no test. '.repeat(20).trim()] },
     remarks: { heading: 'Remarks', fields: ['Date', 'Signature'] },
     foot: `${nickname} · 25 October 2026`,
+    pages: ['1 of 2', '2 of 2'],
     lacking: 'Letters are missing.',
   };
 }
@@ -128,6 +129,15 @@ describe.each(HOME_PAPERS)('a report on %s', (paper) => {
 });
 
 describe('a report', () => {
+  test('of two pages numbers them, and one page alone has no number', () => {
+    const long = pagesOf({ pairs: 40, notes: Array(300).fill(LONG_NOTE) });
+    expect(long.map((page) => textsOf([page]).filter((text) => / of 2$/.test(text)))).toEqual([
+      ['1 of 2'],
+      ['2 of 2'],
+    ]);
+    expect(textsOf(pagesOf({ skills: 1 })).filter((text) => / of 2$/.test(text))).toEqual([]);
+  });
+
   test('of one skill is one page', () => {
     expect(pagesOf({ skills: 1 })).toHaveLength(1);
   });

@@ -34,13 +34,15 @@ export function reportPages(given: Report): Pages {
   const body = { ...area, height: area.height - FOOT_MM };
   const stacks = stacksOf(report, body);
   const size = pageSize(report.paper, 'portrait');
+  // One page alone needs no number.
+  const numberOf = (place: number) =>
+    stacks.length === 1 ? [] : report.pages.slice(place, place + 1);
   const pages = stacks.map(
     (stack, place): Page =>
       pageIn(given.language, {
         ...size,
-        title:
-          stacks.length === 1 ? given.title : `${given.title} (${place + 1} / ${stacks.length})`,
-        nodes: [stack, footOf(report.foot, `${place + 1} / ${stacks.length}`, area)],
+        title: [given.title, ...numberOf(place)].join(', '),
+        nodes: [stack, footOf(report.foot, numberOf(place), area)],
       }),
   );
   return { title: given.title, language: given.language, pages };
@@ -79,12 +81,18 @@ function stacked(blocks: readonly Block[], body: Area): readonly SceneNode[] {
   return stacks;
 }
 
-function footOf(words: string, number: string, { left, top, width, height }: Area): SceneNode {
+function footOf(
+  words: string,
+  numbers: readonly string[],
+  { left, top, width, height }: Area,
+): SceneNode {
   const baseline = top + height - 1;
   return group('foot', [
     text(fitText(words, width - FOOT_NUMBER_MM, FOOT_EM_MM), left, baseline, FOOT_EM_MM, {
       colour: QUIET_INK,
     }),
-    text(number, left + width, baseline, FOOT_EM_MM, { anchor: 'end', colour: INK }),
+    ...numbers.map((number) =>
+      text(number, left + width, baseline, FOOT_EM_MM, { anchor: 'end', colour: INK }),
+    ),
   ]);
 }

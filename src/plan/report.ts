@@ -18,8 +18,10 @@ export interface Report {
   /** What the report is and is not. */
   readonly care: ReportPart;
   readonly remarks: ReportRemarks;
-  /** Stands at the foot of each page, before its number. */
+  /** Stands at the foot of each page. */
   readonly foot: string;
+  /** What of several pages each is, in order, such as `1 of 2`. */
+  readonly pages: readonly string[];
   /** Says what a line to write on stands for, where letters are missing in the font. */
   readonly lacking: string;
 }

@@ -87,8 +87,9 @@ export const MESSAGES = {
   'report.lookThrough': 'Look through the notes before you pass them on.',
   'report.nothing': 'Nothing is recorded yet.',
   'report.written': 'Written on {day}.',
-  'report.howToRead':
-    'Of each skill the steps of its sheets that fit now are named. In the drawings the line is what fitted best, week by week; the pale band is where it probably lies, nine times in ten.',
+  'report.howToRead': 'Of each skill the steps of its sheets that fit now are named.',
+  'report.drawings':
+    'In the drawings the line is what fitted best, week by week; the pale band is where it probably lies, nine times in ten.',
   'report.notMet': 'Not met yet',
   'report.notMetOf': '{skills}.',
   'report.pairsOf': 'Of {all} pairs these are the most telling.',
@@ -105,6 +106,7 @@ export const MESSAGES = {
   'report.field.date': 'Date',
   'report.field.signature': 'Signature',
   'report.foot': '{child} · {day} · Samewise',
+  'report.page': '{page} of {pages}',
   'report.lacking':
     'Where an underline stands, letters are missing that the font of this page does not have. Please write them in by hand.',
 } as const;

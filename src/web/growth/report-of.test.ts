@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { ACTIVITY_IDS, activityOf, SKILLS } from '../../activities/index.ts';
 import { type CourseChart, reportPages, type Trend, type Watch } from '../../plan/index.ts';
 import type { GrowthView, SkillView } from '../planning/cards.ts';
+import { speakIn } from '../speaking/language-now.ts';
 import { reportOf } from './report-of.ts';
 import { words } from './words.ts';
 
@@ -74,6 +75,21 @@ describe('a report', () => {
     expect(said).not.toMatch(
       /normal|delay|behind|score|diagnos|average|below|abnormal|weak|poor|disorder|for (his|her|their) age/i,
     );
+  });
+
+  test('tells what drawings mean only where there are some', () => {
+    expect(told(FULL).opening.join()).toContain('In the drawings the line is');
+    const skills = SKILL_VIEWS.map(({ chart: _chart, ...skill }) => skill);
+    const opening = told({ ...FULL, skills }).opening.join();
+    expect(opening).toContain('the steps of its sheets that fit now are named');
+    expect(opening).not.toContain('drawing');
+  });
+
+  test('has the day apart from a name that is written the other way', async () => {
+    await speakIn('ar');
+    expect(told(FULL).foot).toBe('Fern · \u206825 أكتوبر 2026\u2069 · Samewise');
+    await speakIn('en');
+    expect(told(FULL).foot).toBe('Fern · 25 October 2026 · Samewise');
   });
 
   test('holds notes only where they are wanted, the newest first', () => {

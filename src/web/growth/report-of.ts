@@ -39,7 +39,7 @@ export function reportOf({ growth, nickname, day, paper, notes }: ReportAsked): 
         ? shared.sentences([told.nothing, told.written(day)])
         : shared.sentences([words.facts(growth), told.written(day), words.allSkills(trend)]),
       ...(unread === 0 ? [] : [words.unread(unread)]),
-      ...(sheets === 0 ? [] : [told.howToRead]),
+      ...(sheets === 0 ? [] : [howToRead(skills)]),
     ],
     skills: skills.filter((skill) => skill.sheets > 0).map(skillOf),
     parts: [...notMetPart(skills), ...pairsPart(growth), ...watchPart(growth)],
@@ -47,8 +47,16 @@ export function reportOf({ growth, nickname, day, paper, notes }: ReportAsked): 
     care: { heading: told.care, paragraphs: [words.care, told.careFurther] },
     remarks: { heading: told.remarks, fields: told.fields },
     foot: told.foot(nickname, day),
+    pages: told.pages,
     lacking: told.lacking,
   };
+}
+
+/** What the drawings mean, where there is one. */
+function howToRead(skills: readonly SkillView[]): string {
+  const { howToRead, drawings } = words.report;
+  const isDrawn = skills.some(({ chart }) => chart !== undefined);
+  return shared.sentences(isDrawn ? [howToRead, drawings] : [howToRead]);
 }
 
 function skillOf({ skill, fitting, trend, chart }: SkillView): ReportSkill {

@@ -1,4 +1,5 @@
 // What Growth says, on the screen and in the printed report alike; fetched with it.
+import { isolated } from '../../page/index.ts';
 import type { Trend, Watch } from '../../plan/index.ts';
 import type { Day } from '../../records/index.ts';
 import type { CourseWords, FittingWords, GrowthView } from '../planning/cards.ts';
@@ -102,9 +103,11 @@ function reportWords({ say, under }: Telt, longDay: (day: Day) => string) {
     notMetOf: (skills: readonly string[]) =>
       say('report.notMetOf', { skills: capital(shared.inSeries(skills)) }),
     pairsOf: (all: number) => say('report.pairsOf', { all }),
-    note: (day: Day, note: string) => say('report.note', { day: longDay(day), note }),
+    note: (day: Day, note: string) => say('report.note', { day: isolated(longDay(day)), note }),
     fields: [say('report.field.date'), say('report.field.signature')],
-    foot: (child: string, day: Day) => say('report.foot', { child, day: longDay(day) }),
+    foot: (child: string, day: Day) =>
+      say('report.foot', { child: isolated(child), day: isolated(longDay(day)) }),
+    pages: [1, 2].map((page) => say('report.page', { page, pages: 2 })),
     fileName: (child: string, day: Day) => `${child} ${day}`,
   };
 }
