@@ -139,7 +139,7 @@ function proofWords({ say, plain, under }: Telt) {
     gaveWay: (all: readonly string[]) => say('gaveWay', { labels: labels(all) }),
     nothingToCut: under('nothingToCut') as Readonly<Record<string, string>>,
     alike: (pairs: readonly (readonly [string, string])[]) =>
-      say('alike', { pairs: capital(shared.inSeries(pairs.map((pair) => pairName(say, pair)))) }),
+      capital(say('alike', { pairs: shared.inSeries(pairs.map((pair) => pairName(say, pair))) })),
   };
 }
 

@@ -38,6 +38,22 @@ describe.each([
   });
 });
 
+test('the browser’s own print command gives the whole plan dark on white, without what is pressed', async () => {
+  const page = await openWeek(app, { names: NAMES, colorScheme: 'dark' });
+  await page.getByRole('button', { name: 'All children' }).click();
+  await planWeek(page);
+  await page.emulateMedia({ media: 'print', colorScheme: 'dark' });
+  for (const button of await page.getByRole('button').all()) {
+    expect(await button.getAttribute('class')).toBe('slip-name');
+  }
+  const cut = await page
+    .locator('.calendar')
+    .evaluate((calendar) => calendar.scrollHeight - calendar.clientHeight);
+  expect(cut).toBeLessThanOrEqual(0);
+  const ink = await page.locator('.week').evaluate((week) => getComputedStyle(week).color);
+  expect(ink).toBe('rgb(20, 38, 42)');
+});
+
 test('with thirty children the calendar scrolls inside, its head and the names stay, and a sheet is moved where one is', async () => {
   const page = await openWeek(app, { names: MANY, viewport: { width: 1024, height: 768 } });
   await page.getByRole('button', { name: 'All children' }).click();

@@ -4,6 +4,7 @@ import { Message } from '../children/message.tsx';
 import type { DayCards, PlanWishes, SheetCard } from '../planning/cards.ts';
 import type { Planner } from '../planning/planner.ts';
 import { Paper } from '../table/paper.tsx';
+import { capital } from '../words.ts';
 import { DaySheet } from './day-sheet.tsx';
 import type { DayChanges } from './use-day-changes.ts';
 import { SHEET_CHANGES, type SheetChange, words } from './words.ts';
@@ -19,7 +20,7 @@ export function DayHead({ child, day, cards }: DayHeadProps) {
   const sum = cards === undefined ? words.looking(child) : words.sum(cards.sheets);
   return (
     <div className="day-head">
-      <p className="today-date">{words.longDay(day)}</p>
+      <p className="today-date">{capital(words.longDay(day))}</p>
       <h2 className="day-title">{words.today(child)}</h2>
       <p className="day-sum" role="status">
         {sum}

@@ -5,6 +5,7 @@ import { RecordsMain } from '../children/records-main.tsx';
 import { useGround } from '../children/use-ground.ts';
 import { useToday } from '../children/use-today.ts';
 import '../look/today.css';
+import '../look/plan-print.css';
 import type { Planner } from '../planning/planner.ts';
 import { usePlanWishes } from '../planning/wishes.ts';
 import type { ScreenProps } from '../screen-props.ts';

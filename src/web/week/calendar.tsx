@@ -3,6 +3,7 @@ import { type CSSProperties, memo, useCallback, useEffect, useRef, useState } fr
 import { Button } from 'react-aria-components/Button';
 import type { Child, Day, Id } from '../../records/index.ts';
 import { ChoiceControl } from '../sentence/choice-control.tsx';
+import { capital } from '../words.ts';
 import { DaySlips } from './day-slips.tsx';
 import type { Change } from './moves.ts';
 import type { CardsByChild } from './use-cards.ts';
@@ -83,7 +84,7 @@ function Table({ chosen, columns, today, cards, change }: Still) {
 function DayName({ day, today }: { readonly day: Day; readonly today: Day }) {
   return (
     <>
-      <span className="day-name">{words.weekday(day)}</span>
+      <span className="day-name">{capital(words.weekday(day))}</span>
       <span className="day-date">
         {words.date(day)}
         {day === today ? <b>{words.todayMarked}</b> : null}

@@ -9,6 +9,7 @@ import { today } from '../children/today.ts';
 import { useGround } from '../children/use-ground.ts';
 import { words as common } from '../children/words.ts';
 import '../look/week.css';
+import '../look/plan-print.css';
 import type { Planner } from '../planning/planner.ts';
 import type { ScreenProps } from '../screen-props.ts';
 import { useStock } from '../supplies/use-stock.ts';
