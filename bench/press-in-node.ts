@@ -1,6 +1,7 @@
 // One measure of the press in a process of its own: `time`, `pressing` or `making` so many pages, told as JSON.
 import { closeSync, openSync, readFileSync, writeFileSync, writeSync } from 'node:fs';
 import { deflateSync, inflateSync } from 'node:zlib';
+import { keepHeapSmall } from '../src/cli/heap.ts';
 import type { Page } from '../src/page/index.ts';
 import { svgOf } from '../src/press/index.ts';
 import { pagesToPress, pressed, roundsOf } from './press-pages.ts';
@@ -77,5 +78,7 @@ const MEASURES = {
   pressing: (pages: number) => peakKib(pagesAgain(pages)),
   making: (pages: number) => peakKib(pagesToPress(pages)),
 };
+// As the command line does.
+keepHeapSmall();
 const measure = MEASURES[what as keyof typeof MEASURES];
 console.log(JSON.stringify(await measure(Number(count))));
