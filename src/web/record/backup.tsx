@@ -26,9 +26,9 @@ export function Backup({ entries, keeping }: BackupProps) {
   const { keepForGood } = useGround();
   const [outcome, setOutcome] = useState('');
   const [isBackedUp, setIsBackedUp] = useState(false);
-  const backUp = () => {
+  const backUp = async () => {
     const text = backupText(entries);
-    if (!text.ok) return setOutcome(objectionOf(text));
+    if (!text.ok) return setOutcome(await objectionOf(text));
     const name = words.backupName(today());
     saveFile(name, 'application/json', new TextEncoder().encode(text.value));
     setIsBackedUp(true);
@@ -47,7 +47,7 @@ export function Backup({ entries, keeping }: BackupProps) {
         </p>
       ) : null}
       <div className="row">
-        <Button className="plain" isDisabled={entries.length === 0} onPress={backUp}>
+        <Button className="plain" isDisabled={entries.length === 0} onPress={() => void backUp()}>
           {words.backUp}
         </Button>
         <FileTrigger
@@ -71,7 +71,7 @@ async function restored(file: File, onAdded: () => void): Promise<string> {
   if (read === undefined) return words.fileUnreadable;
   const merged = read.ok ? await store.merge(read.value) : read;
   if (merged.ok && merged.value > 0) onAdded();
-  return merged.ok ? words.restored(merged.value) : words.notRestored(objectionOf(merged));
+  return merged.ok ? words.restored(merged.value) : words.notRestored(await objectionOf(merged));
 }
 
 /** Its length is looked at first: a file of another kind may be far too long to be read. */
