@@ -15,11 +15,11 @@ interface Size {
 /** Sizes in KiB as they are and packed with gzip, of the build of the present sources. */
 export function measureSizes(): void {
   if (!buildWeb()) throw new Error('the app could not be built');
-  const assets = readdirSync(join(WEB_FOLDER, 'assets')).map((name) => `assets/${name}`);
-  const named = (start: string) => assets.filter((name) => name.startsWith(`assets/${start}`));
+  const assets = allAssets();
   console.log('\nsizes of the app in KiB (packed with gzip)');
   tell('scripts of the first screen', filesOfFirstScreen('js'));
   tell('styles of the first screen', filesOfFirstScreen('css'));
+  tell('scripts of Today, those of the first screen among them', filesOfToday());
   tell('the worker that makes the sheets', withImports(named('make.worker')));
   tell('the service worker', ['sw.js']);
   tell('all that is stored for visits without a network', [...assets, 'index.html', MANIFEST]);
@@ -30,6 +30,23 @@ export function filesOfFirstScreen(ending: 'js' | 'css'): readonly string[] {
   const page = readFileSync(join(WEB_FOLDER, 'index.html'), 'utf8');
   const named = page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.(\w+))"/g);
   return [...named].flatMap(([, name = '', kind]) => (kind === ending ? [name] : []));
+}
+
+/** The scripts of the screen that a family with records begins on, its workers apart. */
+export function filesOfToday(): readonly string[] {
+  return withImports([
+    ...filesOfFirstScreen('js'),
+    ...named('ground-').filter((name) => name.endsWith('.js')),
+    ...named('today-screen-').filter((name) => name.endsWith('.js')),
+  ]);
+}
+
+function allAssets(): readonly string[] {
+  return readdirSync(join(WEB_FOLDER, 'assets')).map((name) => `assets/${name}`);
+}
+
+function named(start: string): readonly string[] {
+  return allAssets().filter((name) => name.startsWith(`assets/${start}`));
 }
 
 /** With all that they import before they begin. */

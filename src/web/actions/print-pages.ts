@@ -3,16 +3,27 @@ import type { PrintPage } from '../making/protocol.ts';
 
 const PRINT_ID = 'printed';
 
-/** Lays the pages out unseen, opens the dialogue, and clears them away when it closes. */
-export async function printPages(pages: readonly PrintPage[]): Promise<void> {
-  document.getElementById(PRINT_ID)?.remove();
+export interface Printing {
+  /** Lays the next page out, unseen; where they are never printed nothing of it stays. */
+  readonly lay: (page: PrintPage) => void;
+  /** Puts the pages into the document, opens the dialogue, and clears them away when it closes. */
+  readonly print: () => Promise<void>;
+}
+
+/** A pile of pages to be printed. */
+export function startPrinting(): Printing {
   const printed = document.createElement('div');
   printed.id = PRINT_ID;
-  printed.append(...pages.map(sheetOf));
-  document.body.append(printed);
-  await document.fonts.ready;
-  window.addEventListener('afterprint', () => printed.remove(), { once: true });
-  window.print();
+  return {
+    lay: (page) => printed.append(sheetOf(page)),
+    print: async () => {
+      document.getElementById(PRINT_ID)?.remove();
+      document.body.append(printed);
+      await document.fonts.ready;
+      window.addEventListener('afterprint', () => printed.remove(), { once: true });
+      window.print();
+    },
+  };
 }
 
 function sheetOf({ svg, widthMm, heightMm }: PrintPage): HTMLElement {

@@ -9,7 +9,7 @@ import { languageNow } from '../speaking/language-now.ts';
 import { words } from '../words.ts';
 import { fileName } from './file-name.ts';
 import { recallMeasure } from './measured.ts';
-import { printPages } from './print-pages.ts';
+import { startPrinting } from './print-pages.ts';
 import { saveFile } from './save-file.ts';
 
 export interface PressRun {
@@ -48,7 +48,12 @@ export function usePressRun(): PressRunState {
       ownPictures: picturesNow(),
       ...(measured === undefined ? {} : { measuredMm: measured }),
     };
-    callOff.current = startPress(order, (news) => setRun(afterNews(news, what, measured)));
+    const printing = startPrinting();
+    callOff.current = startPress(order, (news) => {
+      if (news.kind === 'page') return printing.lay(news.page);
+      if (news.kind === 'pages') void printing.print();
+      setRun(afterNews(news, what, measured));
+    });
   }, []);
   const cancel = useCallback(() => {
     callOff.current?.();
@@ -57,7 +62,11 @@ export function usePressRun(): PressRunState {
   return { run, start, cancel };
 }
 
-function afterNews(news: PressNews, what: PressWhat, measuredMm: number | undefined): PressRun {
+function afterNews(
+  news: Exclude<PressNews, PageNews>,
+  what: PressWhat,
+  measuredMm: number | undefined,
+): PressRun {
   switch (news.kind) {
     case 'making':
       return {
@@ -84,7 +93,6 @@ function afterNews(news: PressNews, what: PressWhat, measuredMm: number | undefi
       return { outcome: words.saved(name) };
     }
     case 'pages':
-      void printPages(news.pages);
       return AT_REST;
     case 'refused':
       return { outcome: sentencesOf(news.objections) };
@@ -92,6 +100,8 @@ function afterNews(news: PressNews, what: PressWhat, measuredMm: number | undefi
       return { outcome: words.defect(news.detail) };
   }
 }
+
+type PageNews = { readonly kind: 'page' };
 
 /** The pack's pages as a file. */
 type BytesNews = { readonly kind: 'pdf' | 'zip'; readonly bytes: Uint8Array<ArrayBuffer> };

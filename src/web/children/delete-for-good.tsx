@@ -21,7 +21,7 @@ export function DeleteForGood({ name, question, facts, onDelete, onDeleted }: De
   const [objection, setObjection] = useState('');
   const deleteForGood = async (close: () => void) => {
     const deleted = await onDelete();
-    if (!deleted.ok) return setObjection(objectionOf(deleted));
+    if (!deleted.ok) return setObjection(await objectionOf(deleted));
     close();
     onDeleted();
   };

@@ -33,7 +33,7 @@ async function takenBack(
   wasTakenBack: boolean,
 ): Promise<Said> {
   const undone = await append(entries.map((entry) => ({ kind: 'undone', entry })));
-  if (!undone.ok) return { text: objectionOf(undone) };
+  if (!undone.ok) return { text: await objectionOf(undone) };
   return {
     text: wasTakenBack ? words.broughtBack : words.takenBack,
     undo: undone.value.map(({ id }) => id),

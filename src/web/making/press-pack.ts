@@ -60,7 +60,7 @@ export async function pressPack(
     return;
   }
   const counted = { ...pages, pages: told(pages.pages, expected, tell) };
-  if (order.as === 'pages') tell({ kind: 'pages', pages: drawn(counted) });
+  if (order.as === 'pages') tellPages(counted, tell);
   else tell({ kind: 'pdf', bytes: await pdfOf(counted, await loadFonts()) });
 }
 
@@ -149,12 +149,15 @@ function* told(pages: Iterable<Page>, expected: number, tell: Tell): Iterable<Pa
   }
 }
 
-function drawn({ pages }: Pages) {
-  return Array.from(pages, (page, index) => ({
-    svg: svgOf(page, { idPrefix: `printed-${index + 1}` }),
-    widthMm: page.widthMm,
-    heightMm: page.heightMm,
-  }));
+function tellPages({ pages }: Pages, tell: Tell): void {
+  let number = 0;
+  for (const page of pages) {
+    number += 1;
+    const { widthMm, heightMm } = page;
+    const svg = svgOf(page, { idPrefix: `printed-${number}` });
+    tell({ kind: 'page', page: { svg, widthMm, heightMm } });
+  }
+  tell({ kind: 'pages' });
 }
 
 async function pdfOf(pages: Pages, fonts: Fonts): Promise<Uint8Array<ArrayBuffer>> {

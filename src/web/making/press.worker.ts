@@ -9,8 +9,9 @@ import type { PressNews, PressOrder } from './protocol.ts';
 import { loadScriptsOf } from './script-fonts.ts';
 
 self.addEventListener('message', async (event: MessageEvent<PressOrder>) => {
-  const tell = (news: PressNews) =>
-    self.postMessage(news, 'bytes' in news ? { transfer: [news.bytes.buffer] } : {});
+  const tell = inTime((news) =>
+    self.postMessage(news, 'bytes' in news ? { transfer: [news.bytes.buffer] } : {}),
+  );
   try {
     knowTold(event.data);
     await printIn(event.data.language);
@@ -21,6 +22,22 @@ self.addEventListener('message', async (event: MessageEvent<PressOrder>) => {
     tell({ kind: 'broken', detail: defect instanceof Error ? defect.message : String(defect) });
   }
 });
+
+/** More often than this nobody sees how far it is, in ms; the screen would be drawn for nothing. */
+const NEWS_APART_MS = 50;
+
+/** Leaves out what is said of progress shortly after the same was said. */
+function inTime(tell: (news: PressNews) => void): (news: PressNews) => void {
+  let last = -Infinity;
+  return (news) => {
+    if (news.kind === 'making' || news.kind === 'writing') {
+      const now = performance.now();
+      if (now - last < NEWS_APART_MS) return;
+      last = now;
+    }
+    tell(news);
+  };
+}
 
 async function loadFonts() {
   const [regular, bold] = await Promise.all([loadFile(regularUrl), loadFile(boldUrl)]);

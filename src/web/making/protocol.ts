@@ -223,6 +223,8 @@ export type PressNews =
   | { readonly kind: 'writing'; readonly done: number; readonly total: number }
   | { readonly kind: 'pdf' | 'zip'; readonly bytes: Uint8Array<ArrayBuffer> }
   | { readonly kind: 'pack'; readonly bytes: Uint8Array<ArrayBuffer> }
-  | { readonly kind: 'pages'; readonly pages: readonly PrintPage[] }
+  /** One by one, so that the screen lays each out in a task of its own; `pages`: that was the last. */
+  | { readonly kind: 'page'; readonly page: PrintPage }
+  | { readonly kind: 'pages' }
   | { readonly kind: 'refused'; readonly objections: readonly Objection[] }
   | { readonly kind: 'broken'; readonly detail: string };

@@ -29,9 +29,9 @@ export function Backup({ entries, keeping }: BackupProps) {
   const { keepForGood } = useGround();
   const [outcome, setOutcome] = useState('');
   const [isBackedUp, setIsBackedUp] = useState(false);
-  const backUp = () => {
+  const backUp = async () => {
     const text = backupText(entries);
-    if (!text.ok) return setOutcome(objectionOf(text));
+    if (!text.ok) return setOutcome(await objectionOf(text));
     const name = words.backupName(today());
     saveFile(name, 'application/json', new TextEncoder().encode(text.value));
     setIsBackedUp(true);
@@ -50,7 +50,7 @@ export function Backup({ entries, keeping }: BackupProps) {
         </p>
       ) : null}
       <div className="row">
-        <Button className="plain" isDisabled={entries.length === 0} onPress={backUp}>
+        <Button className="plain" isDisabled={entries.length === 0} onPress={() => void backUp()}>
           {words.backUp}
         </Button>
         <FileTrigger
@@ -74,10 +74,12 @@ async function restored(file: File, onAdded: () => void): Promise<string> {
   if (read === undefined) return words.fileUnreadable;
   const merged = read.ok ? await store.merge(read.value) : read;
   if (merged.ok && merged.value > 0) onAdded();
-  return merged.ok ? words.restored(merged.value) : words.notRestored(reasonOf(merged.refusals));
+  return merged.ok
+    ? words.restored(merged.value)
+    : words.notRestored(await reasonOf(merged.refusals));
 }
 
-function reasonOf(refusals: readonly Refusal[]): string {
+async function reasonOf(refusals: readonly Refusal[]): Promise<string> {
   if (isOtherFile(refusals, WHAT)) return words.noBackup;
   const placed = refusals.map((refusal) => ({
     ...refusal,

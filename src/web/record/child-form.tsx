@@ -40,7 +40,7 @@ export function ChildForm({ child, onSaved, onCancel }: ChildFormProps) {
     if (draft.nickname.trim() === '') return setObjections({ nickname: words.nicknameMissing });
     const entry = childEntryOf(draft, child);
     const saved = entry.ok ? await append([entry.value]) : entry;
-    if (!saved.ok) return setObjections(objectionsOf(saved.refusals));
+    if (!saved.ok) return setObjections(await objectionsOf(saved.refusals));
     const [first] = saved.value;
     if (first?.kind === 'child') onSaved(first.child, draft.nickname.trim());
   };
@@ -135,12 +135,12 @@ function Deeds({ draft, change }: Pick<FactsProps, 'draft' | 'change'>) {
 }
 
 /** Each refusal at the field that it is about. */
-function objectionsOf(refusals: readonly Refusal[]): Objections {
+async function objectionsOf(refusals: readonly Refusal[]): Promise<Objections> {
   const [first] = refusals;
   if (first === undefined) return {};
   if (first.at === 'languages' && first.code === 'unreadable') {
     return { languages: words.languageUnknown(String(first.got)) };
   }
   if (first.at.endsWith('birthMonth')) return { birthMonth: words.birthMonthWrong };
-  return { other: objectionOf({ ok: false, refusals }) };
+  return { other: await objectionOf({ ok: false, refusals }) };
 }

@@ -44,7 +44,7 @@ export function HowItWent(props: HowItWentProps) {
     isSaving.current = true;
     const saved = await append([resultEntryOf(draft, child.id, sheet.code, sheet.tasks)]);
     isSaving.current = false;
-    if (!saved.ok) return setObjection(objectionOf(saved));
+    if (!saved.ok) return setObjection(await objectionOf(saved));
     const [first] = saved.value;
     if (first?.kind === 'result') onSaved(first);
   };

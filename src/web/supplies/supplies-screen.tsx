@@ -73,7 +73,7 @@ function Count({ stock: { stock }, colours, onSaved }: CountProps) {
     const wrong = wrongRow(draft);
     if (wrong > 0) return setObjection(words.wrongNumber(wrong));
     const saved = await append([stockEntryOf(draft)]);
-    if (!saved.ok) return setObjection(objectionOf(saved));
+    if (!saved.ok) return setObjection(await objectionOf(saved));
     const [first] = saved.value;
     if (first !== undefined) onSaved(first.id);
   };

@@ -60,7 +60,7 @@ export function useDayChanges(
   };
   const add = async (drafts: readonly Draft[], at: string, text: string) => {
     const added = await append(drafts);
-    if (!added.ok) return tell(at, objectionOf(added));
+    if (!added.ok) return tell(at, await objectionOf(added));
     setSaidAt(at);
     say({ text, undo: added.value.map(({ id }) => id) });
   };
@@ -102,7 +102,7 @@ export function useDayChanges(
   const keep = async () => {
     if (isPlanOf(plans?.get(asked.day), sheets)) return;
     const added = await append([planOf(asked, sheets)]);
-    if (!added.ok) tell(WHOLE_DAY, words.notKept(objectionOf(added)));
+    if (!added.ok) tell(WHOLE_DAY, words.notKept(await objectionOf(added)));
   };
   return {
     ...{ said, undo, busy, saidAt, placeOf, keep },

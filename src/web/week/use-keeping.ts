@@ -41,7 +41,7 @@ export function useKeeping(): KeepingState {
       setUnkept(undefined);
       say({ text, undo: kept.value.map(({ id }) => id) });
     } else {
-      setUnkept({ drafts, text, objection: objectionOf(kept) });
+      setUnkept({ drafts, text, objection: await objectionOf(kept) });
     }
   };
   return {
