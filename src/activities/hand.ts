@@ -7,7 +7,7 @@ export type Deed = 'point' | 'sticker' | 'colour-in' | 'ring' | 'join' | 'cut' |
 /**
  * Levels 0 to 7. The order dot, line, ring, upright cross, oblique cross, square, triangle is that of the
  * copying ages of the Gesell tradition (circle 3, cross 4, square 4.5, triangle 5 to 5.5; sources differ by a
- * year or more); oblique lines come late there too. Level before upright lines, pointing, stickers, colouring
+ * year or more); oblique lines come late there too. Level lines beside upright ones, pointing, stickers, colouring
  * in, cutting, wave, tick and textures are placed among them by common practice, no source.
  */
 const LEVELS: Readonly<Record<Deed, number>> = {

@@ -5,6 +5,8 @@ import { type Figure, TEXTURES, type Texture } from './figure.ts';
 import {
   CAPITALS,
   type FormId,
+  isLetter,
+  isNumeral,
   NUMERALS,
   PICTURES,
   SCRIPT_LETTERS,
@@ -123,6 +125,11 @@ export function attributesOf(content: ContentId): readonly Attribute[] {
  */
 export function formsOf(content: ContentId): readonly FormId[] {
   return content === 'pictures' ? picturesInForce(PICTURES) : CONTENTS[content].forms;
+}
+
+/** Whether the figures of a content are letters or numerals, which are read. */
+export function isOfCharacters(content: ContentId): boolean {
+  return CONTENTS[content].forms.every((form) => isLetter(form) || isNumeral(form));
 }
 
 /** Tells the forms of a content, and all that is measured of them, from any others. */

@@ -2,6 +2,7 @@
 import {
   type Attribute,
   attributesOf,
+  isOfCharacters,
   MOST_UNMIRRORED_DIRECTIONS,
   mostValues,
 } from '../../figures/index.ts';
@@ -12,7 +13,14 @@ import {
   FIGURE_COLOURS,
   mostFairColours,
 } from '../../palette/index.ts';
-import type { Content, OwnContent, Parameters, ResponseKind, Vary } from './parameters.ts';
+import {
+  type Content,
+  isOwn,
+  type OwnContent,
+  type Parameters,
+  type ResponseKind,
+  type Vary,
+} from './parameters.ts';
 import { MOST_ENTRIES } from './task.ts';
 
 type Looked = Attribute | 'layout';
@@ -24,9 +32,7 @@ const OWN_ATTRIBUTES: Readonly<Record<OwnContent, readonly Looked[]>> = {
 
 /** The attributes that the figures of a key differ in. */
 export function lookedAt(content: Content): readonly Looked[] {
-  return content === 'dot-layouts' || content === 'shapes-and-directions'
-    ? OWN_ATTRIBUTES[content]
-    : attributesOf(content);
+  return isOwn(content) ? OWN_ATTRIBUTES[content] : attributesOf(content);
 }
 
 /** Whether the figures are dots that must be seen one by one. */
@@ -35,10 +41,8 @@ export function isOfDots(content: Content): boolean {
 }
 
 /** Whether the figures are letters or numerals, which the marks of colours are too. */
-export function isOfCharacters(content: Content): boolean {
-  return /^(capitals|small-letters|numerals|spanish|cyrillic|greek|devanagari|arabic)/.test(
-    content,
-  );
+export function isRead(content: Content): boolean {
+  return !isOwn(content) && isOfCharacters(content);
 }
 
 /** Responses to figures without a colour of their own, the easiest for the hand first. */
@@ -89,7 +93,7 @@ export function mostEntries(content: Content): number {
 
 /** A small pool, such as numerals that children mix up, may hold fewer forms than a key has room for. */
 function mostAlone(content: Content): number {
-  if (content === 'dot-layouts' || content === 'shapes-and-directions') return MOST_ENTRIES;
+  if (isOwn(content)) return MOST_ENTRIES;
   const isOfForms = attributesOf(content).join() === 'form';
   return isOfForms ? mostValues(content, 'form', { print: 'colour' }) : MOST_ENTRIES;
 }

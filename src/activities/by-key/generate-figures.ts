@@ -1,4 +1,4 @@
-// The figures of a key, from one attribute or two, and what may change from item to item without meaning anything.
+// The figures of a key, and what may change from item to item without meaning anything.
 import type { Random } from '../../base/index.ts';
 import {
   type Attribute,

@@ -19,7 +19,7 @@ import {
 } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import type { Redraw } from '../figure-sets.ts';
-import { isOfCharacters, lookedAt, standOf, THREE_SIZES, TWO_SIZES } from './contents.ts';
+import { isRead, lookedAt, standOf, THREE_SIZES, TWO_SIZES } from './contents.ts';
 import type { Parameters } from './parameters.ts';
 
 /** All that the drawing of figures must know. */
@@ -60,17 +60,22 @@ const [FEWEST_LAID_DOTS, MOST_LAID_DOTS] = [3, 5];
 export function formsFor(brief: Brief): readonly FormId[] {
   const { content, entries } = brief.values;
   const forms = poolFor(brief).filter((form) => !brief.keptOut.some((kept) => areOne(form, kept)));
-  if (!isOfCharacters(content)) return forms;
+  if (!isRead(content)) return forms;
   const silent = withoutVowels(forms, brief.style.letters);
   return mostOfPool(silent) < entries ? forms : silent;
 }
+
+/** Forgotten when this many pools are known: names have letters of their own. */
+const MOST_KNOWN = 500;
 
 const mostKnown = new Map<string, number>();
 
 function mostOfPool(forms: readonly FormId[]): number {
   const key = forms.join();
-  const most = mostKnown.get(key) ?? mostForms(forms);
-  if (mostKnown.size > 500) mostKnown.clear();
+  const before = mostKnown.get(key);
+  if (before !== undefined) return before;
+  const most = mostForms(forms);
+  if (mostKnown.size >= MOST_KNOWN) mostKnown.clear();
   mostKnown.set(key, most);
   return most;
 }

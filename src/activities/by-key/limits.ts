@@ -7,8 +7,8 @@ import { mostInSet } from '../figure-sets.ts';
 import {
   fewestEntries,
   IDLE_COLOURS,
-  isOfCharacters,
   isOfDots,
+  isRead,
   lookedAt,
   MOST_TEXTURES,
   mostEntries,
@@ -20,6 +20,7 @@ import {
 } from './contents.ts';
 import {
   type Content,
+  isOwn,
   PARAMETERS,
   type Parameters,
   type ResponseKind,
@@ -88,7 +89,7 @@ function varyFault(
   if (response !== 'sign' && response !== 'fill') {
     return told('by-key', 'no.vary-colour');
   }
-  if (print === 'grey' && (isOfCharacters(content) || isOfDots(content))) {
+  if (print === 'grey' && (isRead(content) || isOfDots(content))) {
     return told('by-key', 'no.vary-grey');
   }
   return undefined;
@@ -137,7 +138,7 @@ function coloursRefusals(values: Parameters, style: PrintStyle): readonly Refusa
 
 /** Whether the colours to be looked at make figures enough, where there are any. */
 function hasFigures({ content, entries, leftRight }: Parameters, style: PrintStyle): boolean {
-  if (content === 'dot-layouts' || content === 'shapes-and-directions') return true;
+  if (isOwn(content)) return true;
   const most = (attribute: Attribute) => mostOf(attribute, leftRight, style);
   return !lookedAt(content).includes('colour') || mostInSet({ content, mostOf: most }) >= entries;
 }

@@ -7,6 +7,10 @@ import { LEAST_STICKER_MM, MOST_ENTRIES, MOST_ITEMS, MOST_STICKER_MM } from './t
 export const OWN_CONTENTS = ['dot-layouts', 'shapes-and-directions'] as const;
 export type OwnContent = (typeof OWN_CONTENTS)[number];
 
+export function isOwn(content: Content): content is OwnContent {
+  return OWN_CONTENTS.some((own) => own === content);
+}
+
 /** What is looked at; each `…-and-…` needs all of it at once. */
 export const CONTENTS = [...CONTENT_IDS, ...OWN_CONTENTS] as const;
 export type Content = (typeof CONTENTS)[number];

@@ -1,6 +1,6 @@
 // How large everything of a by-key task is, in mm, and the least room that a task needs.
-import { HOME_PAPERS, sheetArea } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
+import { fitsUpright } from '../upright-room.ts';
 import { columnsOf, leastSizeOf, type Stand, standOf } from './contents.ts';
 import type { Parameters, ResponseKind } from './parameters.ts';
 
@@ -125,13 +125,9 @@ export function roomOf(plan: Plan): Size {
   return taskSize(plan, leastFigureMm(plan));
 }
 
-/** Whether an upright page of every paper has room for a task of these values. */
+/** Whether an upright sheet of every home paper has room for a task of these values. */
 export function fitsOnPage(values: Parameters): boolean {
-  const size = roomOf(planOf(values));
-  return HOME_PAPERS.every((paper) => {
-    const { width, height } = sheetArea(paper, 'portrait');
-    return fits(size, { widthMm: width, heightMm: height });
-  });
+  return fitsUpright(roomOf(planOf(values)));
 }
 
 function planOf(values: Parameters): Plan {

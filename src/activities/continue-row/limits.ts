@@ -111,7 +111,10 @@ function choicesRefusal(values: RowValues, style: PrintStyle): Refusal | undefin
   if (!isChosen(values)) return undefined;
   const { choices: got } = values;
   const { min, max } = PARAMETERS.choices;
-  const most = [4, 3, 2].find((choices) => hasValues({ ...values, choices }, style)) ?? max;
+  const most =
+    counted(min, max)
+      .filter((choices) => hasValues({ ...values, choices }, style))
+      .at(-1) ?? max;
   if (got > most) {
     const because = told('reasons', 'no-more');
     return { code: 'out-of-range', at: at('choices'), got, min, max: most, because };

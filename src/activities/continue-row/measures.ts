@@ -1,7 +1,7 @@
 // How large everything of a row is, in mm, and how many places a row across a sheet has.
 import { formOf, isSign } from '../../figures/index.ts';
-import { HOME_PAPERS, sheetArea } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
+import { UPRIGHT_ROOM } from '../upright-room.ts';
 import type { Printed, RowValues } from './task.ts';
 
 /**
@@ -34,9 +34,6 @@ export interface Measures {
   readonly belowMm: number;
 }
 
-/** The narrowest upright sheet. */
-const WIDTH_MM = Math.min(...HOME_PAPERS.map((paper) => sheetArea(paper, 'portrait').width));
-
 /** How many places a row has at most: it never goes on in a second line. */
 export function mostPlaces({ response, stickerMm, content }: RowValues): number {
   const isSized = content.endsWith('sizes');
@@ -45,7 +42,7 @@ export function mostPlaces({ response, stickerMm, content }: RowValues): number 
 }
 
 function placesWithin(cellMm: number): number {
-  return Math.floor((WIDTH_MM + GAP_MM) / (cellMm + GAP_MM));
+  return Math.floor((UPRIGHT_ROOM.widthMm + GAP_MM) / (cellMm + GAP_MM));
 }
 
 /** The least room of a task. */

@@ -48,8 +48,8 @@ interface Stance {
 }
 
 /**
- * The page that rooms are judged by: what margins of 12 mm and a foot of 18 mm leave of upright paper that
- * is as narrow as A4 and as short as Letter; and the blank between tasks.
+ * The page that rooms are judged by, about `UPRIGHT_ROOM`, and the blank between tasks. By its last third of a mm boxes
+ * for stickers of 19 mm would stand otherwise on sheets made again from their codes.
  */
 const PAGE: Size = { widthMm: 186, heightMm: 237 };
 const BETWEEN_TASKS_MM = 12;

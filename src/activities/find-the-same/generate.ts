@@ -4,7 +4,7 @@ import { attributesOf, figureAt } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { arrangeWrong } from './arrangement.ts';
 import { limitsOfAttributes } from './attribute-limits.ts';
-import { drawValues } from './draw-values.ts';
+import { drawValues } from './generate-values.ts';
 import type { Answer, Printed, SameValues } from './task.ts';
 
 export function generate(

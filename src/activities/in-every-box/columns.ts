@@ -25,7 +25,7 @@ export function columnsOf(printed: Printed): number {
   return fitting[0] ?? leastOverflow(fair, printed);
 }
 
-/** Columns that give equal rows, most first; with five boxes, also those that leave only a short last row. */
+/** Columns that give equal rows, most first; of a prime number from five on, also those that fill half of the last row. */
 function evenColumns(boxes: number): readonly number[] {
   const all = Array.from({ length: boxes }, (_, index) => boxes - index);
   const equal = all.filter((columns) => boxes % columns === 0);

@@ -87,7 +87,7 @@ function sharedRefusal(
 function figuresRefusal(values: BoxValues, style: PrintStyle): Refusal | undefined {
   const max = mostFigures(values, style);
   if (values.figures <= max) return undefined;
-  const least = leastPool({ ...values, figures: values.figures });
+  const least = leastPool(values);
   return {
     code: 'out-of-range',
     at: at('figures'),

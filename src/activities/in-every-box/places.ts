@@ -2,7 +2,7 @@
 import type { Random } from '../../base/index.ts';
 
 /** Boxes before the one at an index that stand next to it on paper or in the order of reading. */
-export function earlierNeighbours(index: number, columns: number): readonly number[] {
+function earlierNeighbours(index: number, columns: number): readonly number[] {
   return [...new Set([index - 1, index - columns])].filter((neighbour) => neighbour >= 0);
 }
 

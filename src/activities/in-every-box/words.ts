@@ -7,7 +7,7 @@ import { changingAttributes, itemName, lookOf } from './naming.ts';
 import { solve } from './solve.ts';
 import { answerSchema, PARAMETERS, type Printed } from './task.ts';
 
-export type SayBox = Say<typeof MESSAGES>;
+type SayBox = Say<typeof MESSAGES>;
 
 export const WORDS = inAllLanguages('in-every-box', MESSAGES, PARAMETERS, spoken);
 

@@ -54,7 +54,7 @@ function linesOf(axis: Axis): readonly ('upright' | 'level')[] {
 const symmetric = new Map<string, readonly FormId[]>();
 
 /** The forms of a content that the mirrors of the task leave as they look. */
-export function symmetricForms(content: MirrorContent, axis: Axis): readonly FormId[] {
+function symmetricForms(content: MirrorContent, axis: Axis): readonly FormId[] {
   const key = `${formsKey(content)} ${axis}`;
   const known = symmetric.get(key);
   if (known) return known;

@@ -21,7 +21,7 @@ export function mirrorImage({ rows, columns, cells }: Part, line: 'upright' | 'l
 }
 
 /** The figure as it is where the mirror changes nothing that is seen. */
-export function imageOf(figure: Figure, line: 'upright' | 'level'): Figure {
+function imageOf(figure: Figure, line: 'upright' | 'level'): Figure {
   const image = mirrored(figure, line);
   if (sameFigure(figure, image)) return figure;
   const { mirrored: isMirrored, ...turned } = image;

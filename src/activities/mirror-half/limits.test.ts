@@ -1,11 +1,12 @@
 // What is refused, and every step with every content.
 import { describe, expect, test } from 'vitest';
 import { randomFrom } from '../../base/index.ts';
+import { fitsUpright } from '../upright-room.ts';
 import { findPattern } from './generate-pattern.ts';
 import { mirrorHalf } from './index.ts';
 import { LADDER } from './ladder.ts';
 import { limitsOf } from './limits.ts';
-import { fitsPaper } from './measures.ts';
+import { leastSize } from './measures.ts';
 import { CONTENTS, type MirrorValues, PARAMETERS } from './task.ts';
 import { COLOUR, taskOf, valuesAt } from './tasks-to-test.ts';
 
@@ -80,6 +81,22 @@ describe('R9 refusals', () => {
     } as const;
     expect(refusalsOf(4, large)).toMatchObject([{ code: 'out-of-range', got: 5, min: 2, max: 4 }]);
   });
+
+  test('R9 offer fewer halves where four of the smallest are too many side by side', () => {
+    const sized = { content: 'sizes', response: 'point', kinds: 2, elements: 3 } as const;
+    expect(refusalsOf(1, { ...sized, choices: 4 })).toMatchObject([
+      { code: 'out-of-range', at: 'mirror-half › choices', got: 4, min: 2, max: 3 },
+    ]);
+    expect(refusalsOf(1, { ...sized, choices: 3 })).toEqual([]);
+  });
+
+  test('R9 offer so many places deep as go with the fewest along where both are too many', () => {
+    const wide = { axis: 'both', elements: 4, stickerMm: '25' } as const;
+    expect(refusalsOf(1, { ...wide, deep: 4, along: 5 })).toMatchObject([
+      { code: 'out-of-range', at: 'mirror-half › deep', got: 4, min: 2, max: 2 },
+    ]);
+    expect(refusalsOf(1, { ...wide, elements: 3, deep: 2, along: 2 })).toEqual([]);
+  });
 });
 
 test('R2 every number of places, elements and kinds that is not refused has a telling part', () => {
@@ -125,7 +142,7 @@ test.each(CONTENTS)(
         for (let seed = 0; seed < 3; seed++) {
           const task = taskOf(values, seed);
           made++;
-          expect(fitsPaper(task.printed), task.name).toBe(true);
+          expect(fitsUpright(leastSize(task.printed)), task.name).toBe(true);
           expect(mirrorHalf.prove(task), task.name).toEqual({ proven: true });
         }
       }

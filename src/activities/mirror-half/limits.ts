@@ -1,10 +1,11 @@
 // What cannot be asked for together, and why: each refusal names the parameter and the nearest that would do.
 import { type Refusal, randomFrom, type Told, told } from '../../base/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
+import { fitsUpright } from '../upright-room.ts';
 import { asPrinted } from './generate.ts';
 import { drawKinds, mostKinds } from './generate-kinds.ts';
 import { findPattern, gridOf } from './generate-pattern.ts';
-import { fitsPaper } from './measures.ts';
+import { leastSize } from './measures.ts';
 import {
   type Axis,
   ID,
@@ -130,19 +131,33 @@ function choicesRefusal(values: MirrorValues): Refusal | undefined {
   return outOfRange('choices', choices, 2, max, told('mirror-half', 'no.wrong'));
 }
 
-/** The first of the numbers of places that makes the task small enough, where it is too large for paper. */
+/**
+ * Fewer places along the line, else fewer deep, else so many deep as go with the fewest along; where the smallest halves
+ * are too many side by side, fewer of them.
+ */
 function paperRefusal(values: MirrorValues): Refusal | undefined {
-  if (fitsPaper(sketchOf(values))) return undefined;
-  for (const name of ['along', 'deep'] as const) {
+  const fits = (changes: Partial<MirrorValues>) =>
+    fitsUpright(leastSize(sketchOf({ ...values, ...changes })));
+  if (fits({})) return undefined;
+  const [along, deep] = [PARAMETERS.along.min, PARAMETERS.deep.min];
+  const ways: readonly (readonly [Resizing, Partial<MirrorValues>])[] = [
+    ['along', {}],
+    ['deep', {}],
+    ['deep', { along }],
+    ['choices', { along, deep }],
+  ];
+  const because = told('mirror-half', 'no.page');
+  for (const [name, others] of ways) {
     const { min } = PARAMETERS[name];
     for (let max = values[name] - 1; max >= min; max--) {
-      if (fitsPaper(sketchOf({ ...values, [name]: max }))) {
-        return outOfRange(name, values[name], min, max, told('mirror-half', 'no.page'));
-      }
+      if (!fits({ ...others, [name]: max })) continue;
+      return outOfRange(name, values[name], min, max, because);
     }
   }
-  return outOfRange('deep', values.deep, 2, values.deep - 1, told('mirror-half', 'no.page'));
+  throw new Error('mirror-half › choices: expected two of the smallest halves to have room');
 }
+
+type Resizing = 'along' | 'deep' | 'choices';
 
 /** A task as large as any of these values: the kinds alone say how large its cells are. */
 function sketchOf(values: MirrorValues): Printed {

@@ -2,6 +2,7 @@
 import { type Figure, formOf, isShape } from '../../figures/index.ts';
 import { type Area, centredIn, gridPlaces, rowPlaces } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
+import { UPRIGHT_ROOM } from '../upright-room.ts';
 import { isChosen, type Printed, responseTo } from './task.ts';
 
 /** Line of a frame; its middle is the edge of the cells and their blank. */
@@ -29,12 +30,6 @@ const CELL_MM = {
   chosen: { filled: 10, shapes: 12, fine: 14, sized: 16 },
 } as const;
 
-/**
- * The paper that tasks must fit: what margins of 12 mm and a foot of about 18 mm leave of upright paper that is
- * as narrow as A4 and as short as Letter.
- */
-const PAPER: Size = { widthMm: 186, heightMm: 237 };
-
 export interface PagePlan {
   /** The parts of the picture, row by row: two, or with both lines four. */
   readonly parts: readonly Area[];
@@ -61,12 +56,6 @@ export function figuresOf({ part }: Printed): readonly Figure[] {
 
 export function leastSize(printed: Printed): Size {
   return sizeWith(printed, leastCellMm(printed));
-}
-
-/** Whether the least size fits upright paper of the common kinds. */
-export function fitsPaper(printed: Printed): boolean {
-  const { widthMm, heightMm } = leastSize(printed);
-  return widthMm <= PAPER.widthMm && heightMm <= PAPER.heightMm;
 }
 
 function leastCellMm(printed: Printed): number {
@@ -141,7 +130,8 @@ function offeredPerRow(printed: Printed, cellMm: number): number {
   const count = printed.offered?.length ?? 0;
   const { widthMm } = partSize(printed, cellMm);
   const gap = offeredGap(printed).across;
-  const fits = (perRow: number) => perRow * (widthMm + gap) - gap + 2 * AROUND_MM <= PAPER.widthMm;
+  const fits = (perRow: number) =>
+    perRow * (widthMm + gap) - gap + 2 * AROUND_MM <= UPRIGHT_ROOM.widthMm;
   if (fits(count)) return count;
   return Math.max(1, fits(2) ? Math.ceil(count / 2) : 1);
 }

@@ -44,7 +44,7 @@ function alongLine(
   return { source: isSecond ? fromLine : length - 1 - fromLine, isBeyond };
 }
 
-/** The places of the missing part next to the given one, row by row. */
+/** The places of all missing parts, row by row of the whole picture. */
 export function missingPlaces(printed: Printed): readonly Place[] {
   return wholeOf(printed).filter(({ lines }) => lines.length > 0);
 }

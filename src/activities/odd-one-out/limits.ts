@@ -10,9 +10,10 @@ import {
 import type { PrintStyle } from '../../page/index.ts';
 import { COLOUR_NAMES } from '../../palette/index.ts';
 import { shortOfColours } from '../colours-at-hand.ts';
+import { fitsUpright } from '../upright-room.ts';
 import { MOST_KIND_PICTURES } from './generate-pictures.ts';
 import { LEAST_SIZE_DRAWN } from './generate-values.ts';
-import { fitsOnPage } from './room.ts';
+import { room } from './room.ts';
 import { ID, PARAMETERS, type Parameters } from './task.ts';
 import { idleAttributes, isRead, LEAST_TO_VARY, mostGroups, plainContent } from './varying.ts';
 
@@ -96,27 +97,30 @@ function no(name: 'vary' | 'mirrors'): Extract<Refusal, { code: 'not-a-choice' }
 
 function figuresRefusal(values: Parameters): Refusal | undefined {
   const { figures: got } = values;
-  const [min, tooFew] = fewest(values);
+  const min = fewest(values);
   const [max, tooMany] = most(values);
   if (got >= min && got <= max) return undefined;
-  const because = got < min ? tooFew : tooMany;
+  const because = got > max ? tooMany : tooFew(values);
   return { code: 'out-of-range', at: at('figures'), got, min, max, because };
 }
 
-/** How few figures will do, and why no fewer. */
-function fewest({ vary, layout }: Parameters): readonly [number, Told] {
-  if (vary) {
-    return [LEAST_TO_VARY, told('odd-one-out', 'no.vary')];
-  }
-  if (layout === 'row') return [PARAMETERS.figures.min, told('odd-one-out', 'no.row')];
-  return [4, told('odd-one-out', 'no.alone')];
+/** With fewer in two rows, one would stand alone in its row. */
+const FEWEST_IN_ROWS = 4;
+
+function fewest({ vary, layout }: Parameters): number {
+  if (vary) return LEAST_TO_VARY;
+  return layout === 'row' ? PARAMETERS.figures.min : FEWEST_IN_ROWS;
+}
+
+function tooFew({ vary }: Parameters): Told {
+  return vary ? told('odd-one-out', 'no.vary') : told('odd-one-out', 'no.alone');
 }
 
 /** How many figures will do, and why no more. */
 function most(values: Parameters): readonly [number, Told] {
   const isOfKinds = values.content === 'picture-kinds';
   let max = isOfKinds ? MOST_KIND_PICTURES : PARAMETERS.figures.max;
-  while (max > PARAMETERS.figures.min && !fitsOnPage(largest({ ...values, figures: max }))) {
+  while (max > PARAMETERS.figures.min && !fitsUpright(room(largest({ ...values, figures: max })))) {
     max -= 1;
   }
   const because =

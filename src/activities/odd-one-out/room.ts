@@ -7,7 +7,6 @@ import {
   isPicture,
   LEAST_SIZE,
 } from '../../figures/index.ts';
-import { HOME_PAPERS, sheetArea } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import type { Printed } from './task.ts';
 
@@ -58,13 +57,4 @@ export function room(printed: Printed): Size {
   const along = (count: number) => count * (figureMm + gapMm) - gapMm + 2 * AROUND_MM;
   const loose = printed.shifts ? gapMm : 0;
   return { widthMm: along(wide) + loose, heightMm: along(rows) + loose };
-}
-
-/** Whether an upright page of every paper has room for the task. */
-export function fitsOnPage(printed: Printed): boolean {
-  const { widthMm, heightMm } = room(printed);
-  return HOME_PAPERS.every((paper) => {
-    const { width, height } = sheetArea(paper, 'portrait');
-    return widthMm <= width && heightMm <= height;
-  });
 }

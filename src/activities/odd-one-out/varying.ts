@@ -1,5 +1,10 @@
 // What can change without saying anything in each content, and from how many figures on.
-import { type Attribute, attributesOf, type ContentId } from '../../figures/index.ts';
+import {
+  type Attribute,
+  attributesOf,
+  type ContentId,
+  isOfCharacters,
+} from '../../figures/index.ts';
 import type { Content } from './task.ts';
 
 /** Attributes that change without saying anything; `layout`: how dots lie. */
@@ -25,9 +30,6 @@ const IDLE: Readonly<Partial<Record<Content, readonly IdleAttribute[]>>> = {
   'dot-quantities': ['layout'],
 };
 
-/** Contents whose forms a mark of colour would stand beside in grey print, a letter beside letters. */
-const READ: readonly Content[] = ['capitals', 'small-letters', 'numerals', 'signs'];
-
 /** What may change while one attribute of the content tells the odd figure. */
 export function idleAttributes(content: ContentId, odd: Attribute): readonly IdleAttribute[] {
   const attributes = attributesOf(content);
@@ -35,13 +37,10 @@ export function idleAttributes(content: ContentId, odd: Attribute): readonly Idl
   return IDLE[content] ?? ['colour'];
 }
 
-/** Whether figures of the content are read, so that letters which mark colours would be read too. */
+/** Whether figures of the content are read, so that in grey print letters which mark colours would be read too. */
 export function isRead(content: Content): boolean {
-  return READ.includes(content) || isOfScript(content);
-}
-
-function isOfScript(content: Content): boolean {
-  return /^(spanish|cyrillic|greek|devanagari|arabic)-/.test(content);
+  const plain = plainContent(content);
+  return plain !== undefined && (plain === 'signs' || isOfCharacters(plain));
 }
 
 /** The content as `figures` knows it; none for kinds of pictures. */

@@ -1,4 +1,4 @@
-// The steps of same-or-different: from two pairs that differ in form up to seven that may differ in three things.
+// The steps of same-or-different: from two pairs, of which one differs in form, up to eight that may differ in three things.
 import type { Step } from '../activity.ts';
 import { ladderOf, type Rung } from '../ladder.ts';
 import type { PairValues } from './task.ts';

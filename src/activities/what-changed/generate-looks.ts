@@ -20,8 +20,8 @@ export type Look = readonly number[];
 
 export interface Stock {
   readonly space: Space;
-  /** Attributes with two values: 0 is the usual one, 1 the rarer, which nothing that changes has. */
-  readonly rare: readonly { readonly axis: number }[];
+  /** Numbers of the attributes with two values: 0 is the usual one, 1 the rarer, which nothing that changes has. */
+  readonly rare: readonly number[];
 }
 
 /** Values drawn of an attribute, at most: all different where it alone is looked at, else fewer, which is calmer. */
@@ -71,7 +71,7 @@ export function drawStock(values: ChangeValues, random: Random, style: PrintStyl
       values: pairOf(axis.attribute, drawn.base, values, random) ?? axis.values,
     }),
   );
-  const rare = axes.flatMap(({ values: { length } }, axis) => (length === 2 ? [{ axis }] : []));
+  const rare = axes.flatMap(({ values }, axis) => (values.length === 2 ? [axis] : []));
   return { space: { base: drawn.base, axes }, rare };
 }
 

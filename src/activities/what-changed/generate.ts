@@ -73,7 +73,7 @@ function drawDeeds(
   const { kind, changes } = values;
   const places = looks.map((_, place) => place);
   // Of an attribute with two values only the usual one changes, so that no two changes make a swap.
-  const usual = places.filter((place) => rare.every(({ axis }) => looks[place]?.[axis] === 0));
+  const usual = places.filter((place) => rare.every((axis) => looks[place]?.[axis] === 0));
   const chosen = random.sample(comesOrGoes(values) ? places : usual, changes);
   const deeds = deedsOf(kind, changes, random);
   return new Map(chosen.map((place, index) => [place, deeds[index] ?? 'changed']));

@@ -5,7 +5,7 @@ import { choice, type ValuesOf, whole } from '../parameters.ts';
 
 export const ID = 'what-changed';
 
-export const FEWEST_FIGURES = 3;
+const FEWEST_FIGURES = 3;
 export const MOST_FIGURES = 12;
 export const MOST_CHANGES = 4;
 
@@ -61,7 +61,7 @@ export const MOST_NUDGE = 0.15;
 /** More than any sheet holds; a limit against hostile files. */
 const MOST_PLACES = 24;
 
-/** How many places stand side by side, by how many there are: two or three rows, none with a single place. */
+/** How many places stand side by side, by how many there are: up to three in one row, more in rows of two and more. */
 const COLUMNS: readonly number[] = [1, 1, 2, 3, 2, 3, 3, 4, 4, 3, 5, 6, 6];
 
 export function columnsFor(places: number): number {

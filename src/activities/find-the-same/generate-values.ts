@@ -15,7 +15,7 @@ import {
 import type { PrintStyle } from '../../page/index.ts';
 import { compareFigures } from '../figure-comparison.ts';
 import { limitsOfAttributes } from './attribute-limits.ts';
-import { drawTurnValues } from './draw-turns.ts';
+import { drawTurnValues } from './generate-turns.ts';
 import type { SameValues } from './task.ts';
 
 type AxisValue = Partial<Figure>;
