@@ -19,8 +19,8 @@ export interface PagePlan {
 }
 
 /**
- * Lengths in mm. Lines that look like one are 1.1 mm apart or nearer, which gives the cells: letters, with finer
- * lines, have the larger. The tangle stands apart from what is below it by twice the gaps there.
+ * Lengths in mm. Lines that look like one are 1.1 mm apart or nearer at the least print, which gives the cells: letters,
+ * with finer lines, have the larger. The tangle stands apart from what is below it by twice the gaps there.
  */
 const CLOSE_MM = 1.125;
 const ACROSS_MM = 6;
