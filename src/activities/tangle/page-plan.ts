@@ -1,5 +1,5 @@
 // Where the tangle and the outlines to choose from stand on paper, all at one size.
-import { type Bounds, pathBounds } from '../../base/index.ts';
+import { type Bounds, pathBounds, unionOf } from '../../base/index.ts';
 import { type Figure, outlineOf } from '../../figures/index.ts';
 import { type Area, centredIn, centreOf, gridPlaces } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
@@ -105,13 +105,4 @@ function boundsOf(figure: Figure): Bounds {
 
 function moved({ left, top, right, bottom }: Bounds, x: number, y: number): Bounds {
   return { left: left + x, top: top + y, right: right + x, bottom: bottom + y };
-}
-
-function unionOf(all: readonly Bounds[]): Bounds {
-  return {
-    left: Math.min(...all.map(({ left }) => left)),
-    top: Math.min(...all.map(({ top }) => top)),
-    right: Math.max(...all.map(({ right }) => right)),
-    bottom: Math.max(...all.map(({ bottom }) => bottom)),
-  };
 }
