@@ -102,6 +102,7 @@ function shareOf<T>(items: readonly T[], isSo: (item: T) => boolean): number {
   return items.length === 0 ? 0 : items.filter(isSo).length / items.length;
 }
 
-function meanOf(numbers: readonly number[]): number {
+/** The mean; 0 of none. */
+export function meanOf(numbers: readonly number[]): number {
   return numbers.length === 0 ? 0 : numbers.reduce((sum, next) => sum + next, 0) / numbers.length;
 }

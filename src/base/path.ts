@@ -113,3 +113,13 @@ export function pathBounds(path: Path): Bounds {
     bottom: Math.max(...points.map((point) => point.y)),
   };
 }
+
+/** The smallest upright rectangle round all of them; of none, one without an inside: its left is right of its right. */
+export function unionOf(all: readonly Bounds[]): Bounds {
+  return {
+    left: Math.min(...all.map(({ left }) => left)),
+    top: Math.min(...all.map(({ top }) => top)),
+    right: Math.max(...all.map(({ right }) => right)),
+    bottom: Math.max(...all.map(({ bottom }) => bottom)),
+  };
+}

@@ -7,6 +7,7 @@ import {
   pathBounds,
   type Transform,
   transformPath,
+  unionOf,
 } from '../base/index.ts';
 import { leftShare, type SceneNode, textWidthMm } from '../page/index.ts';
 
@@ -37,15 +38,6 @@ export function boundsOf(node: SceneNode, transform: Transform = IDENTITY): Boun
 /** How much longer lengths become; transforms of pages keep proportions. */
 export function scaleOf([a, b]: Transform): number {
   return Math.hypot(a, b);
-}
-
-export function unionOf(all: readonly Bounds[]): Bounds {
-  return {
-    left: Math.min(...all.map(({ left }) => left)),
-    top: Math.min(...all.map(({ top }) => top)),
-    right: Math.max(...all.map(({ right }) => right)),
-    bottom: Math.max(...all.map(({ bottom }) => bottom)),
-  };
 }
 
 /** What lies in both. */

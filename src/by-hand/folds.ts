@@ -1,6 +1,6 @@
 // Boxes that a folded page gives for nothing: halves, thirds and quarters in place of ruled lines.
-import type { Bounds } from '../base/index.ts';
-import { isWithin, middleOf, unionOf } from './bounds.ts';
+import { type Bounds, unionOf } from '../base/index.ts';
+import { isWithin, middleOf } from './bounds.ts';
 import type { Direction, Fold } from './parts.ts';
 import { isStanding, type Piece } from './piece.ts';
 import type { PageSizeMm, Sized } from './rules.ts';

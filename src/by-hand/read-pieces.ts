@@ -8,11 +8,12 @@ import {
   pathBounds,
   type Transform,
   transformPath,
+  unionOf,
 } from '../base/index.ts';
 import { colourName } from '../figures/index.ts';
 import { type Group, INK, type SceneNode, type Shape, WHITE } from '../page/index.ts';
 import { type Sheet, taskGroups } from '../sheets/index.ts';
-import { boundsOf, crossed, isWithin, scaleOf, unionOf } from './bounds.ts';
+import { boundsOf, crossed, isWithin, scaleOf } from './bounds.ts';
 import { byHandWords } from './catalogue.ts';
 import { pathKind } from './path-kind.ts';
 import type { Piece } from './piece.ts';

@@ -1,8 +1,8 @@
 // The mark that names a colour on a figure in grey print: where it stands, how big, and in which ink.
 import { compose, flattenPath, moveBy, type Path, scaleBy, transformPath } from '../base/index.ts';
 import { CAP_HEIGHT_EM, type Figure, formOf, isShape, roomIn } from '../figures/index.ts';
-import { COLOUR_NAMES, type ColourName, contrastOf, initialOf } from '../palette/index.ts';
-import { INK, WHITE } from './ink.ts';
+import { COLOUR_NAMES, type ColourName, initialOf } from '../palette/index.ts';
+import { inkOn } from './ink.ts';
 import { filled, group, stroked } from './nodes.ts';
 import type { Group, Paint } from './scene.ts';
 import { textWidthMm, wordsPath } from './type.ts';
@@ -94,7 +94,6 @@ export function drawMark(
   isOnTexture = false,
 ): Group {
   const path = transformPath(markPath(colour), compose(moveBy(xMm, yMm), scaleBy(capMm)));
-  const ink = contrastOf(ground, WHITE) > contrastOf(ground, INK) ? WHITE : INK;
   const halo = isOnTexture ? [stroked(path, { colour: ground, widthMm: 2 * HALO_MM })] : [];
-  return group('mark', [...halo, filled(path, ink)]);
+  return group('mark', [...halo, filled(path, inkOn(ground))]);
 }

@@ -17,9 +17,9 @@ import {
   type Texture,
   texturePath,
 } from '../figures/index.ts';
-import { contrastOf, greyOf, hexOf } from '../palette/index.ts';
+import { greyOf, hexOf } from '../palette/index.ts';
 import { drawMark, markSpot } from './colour-mark.ts';
-import { INK, WHITE } from './ink.ts';
+import { INK, inkOn, WHITE } from './ink.ts';
 import { kept } from './mirror.ts';
 import { filled, group, showing, stroked, traced } from './nodes.ts';
 import { drawPicture } from './picture-drawing.ts';
@@ -49,8 +49,8 @@ const SAVING = {
 };
 const SAVING_EDGE_MM = 0.3;
 
-/** The line round a figure takes at most this part of its side, however small it is printed. */
-const MOST_EDGES = 6;
+/** The side of a figure is at least so many times as long as the line round it is wide, however small it is printed. */
+const LEAST_SIDE_IN_EDGES = 6;
 
 /** Where a figure stands: the middle and the side of its cell, in mm. */
 interface Cell {
@@ -169,7 +169,7 @@ function drawBody(figure: Figure, cell: Cell, look: Look): readonly SceneNode[] 
 }
 
 function edgeWithin(edge: Stroke, sideMm: number): Stroke {
-  return { ...edge, widthMm: Math.min(edge.widthMm, sideMm / MOST_EDGES) };
+  return { ...edge, widthMm: Math.min(edge.widthMm, sideMm / LEAST_SIDE_IN_EDGES) };
 }
 
 /** The outline about the middle of the cell, its own cell `sideMm` long. */
@@ -225,7 +225,7 @@ function drawTexture(
   { x, y, side }: Cell,
   colour: Paint = WHITE,
 ): readonly SceneNode[] {
-  const ink = contrastOf(colour, WHITE) > contrastOf(colour, INK) ? WHITE : INK;
+  const ink = inkOn(colour);
   const marks = texturePath(texture, side, side);
   const path = transformPath(marks.path, moveBy(x - side / 2, y - side / 2));
   if ('filled' in marks) return [filled(path, ink)];

@@ -24,7 +24,8 @@ const CODE_GAP_MM = 0.8;
 /** With more lines of code, on narrow paper, there is no room for what the adult asks. */
 const MOST_BELOW_QUESTION = 2;
 const NAME_EM_MM = 4;
-/** From the line up to the feet of the letters. */
+/** The line to write on lies so far below the feet of its label, and the name as far above them. */
+const RULE_DOWN_MM = 0.4;
 const NAME_RISE_MM = 0.4;
 const GAP_MM = 4;
 const LABEL_GAP_MM = 1.5;
@@ -145,9 +146,9 @@ function lowerRow({ code, labels, child }: LowerRow, row: Row, baselineMm: numbe
     text(label, left, baselineMm, EM_MM, { colour: QUIET_INK }),
     line(
       left + labelMm + LABEL_GAP_MM,
-      baselineMm + 0.4,
+      baselineMm + RULE_DOWN_MM,
       left + labelMm + LABEL_GAP_MM + ruleMm,
-      baselineMm + 0.4,
+      baselineMm + RULE_DOWN_MM,
       { colour: QUIET_INK, widthMm: RULE_MM },
     ),
   ];

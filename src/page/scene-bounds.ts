@@ -6,6 +6,7 @@ import {
   pathBounds,
   type Transform,
   transformPath,
+  unionOf,
 } from '../base/index.ts';
 import type { Area } from './layout.ts';
 import type { Group, SceneNode, Shape, Text } from './scene.ts';
@@ -19,10 +20,7 @@ const DESCENT_EMS = 0.3;
 export function inkArea(node: SceneNode, transform: Transform = IDENTITY): Area | undefined {
   const all = boundsIn(node, transform);
   if (all.length === 0) return undefined;
-  const left = Math.min(...all.map((bounds) => bounds.left));
-  const top = Math.min(...all.map((bounds) => bounds.top));
-  const right = Math.max(...all.map((bounds) => bounds.right));
-  const bottom = Math.max(...all.map((bounds) => bounds.bottom));
+  const { left, top, right, bottom } = unionOf(all);
   return { left, top, width: right - left, height: bottom - top };
 }
 

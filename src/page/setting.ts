@@ -37,9 +37,14 @@ export interface SetLine {
   readonly widthEm: number;
 }
 
-/** Width of a character of the page's own letters in ems. */
+/** Width of a character of the page's own letters in units of their font. */
+export function plainUnits(character: string, weight: GlyphWeight): number {
+  return advanceUnits(character, weight) ?? UNKNOWN_EM * UNITS_PER_EM;
+}
+
+/** The same in ems. */
 export function plainEm(character: string, weight: GlyphWeight): number {
-  return (advanceUnits(character, weight) ?? UNKNOWN_EM * UNITS_PER_EM) / UNITS_PER_EM;
+  return plainUnits(character, weight) / UNITS_PER_EM;
 }
 
 /** Whether every press sets the words letter by letter from left to right, as the table says. */

@@ -1,8 +1,8 @@
 // How wide words are when printed in the page's font, and where they break into lines.
 import { moveBy, type Path, transformPath } from '../base/index.ts';
-import { advanceUnits, type GlyphWeight, glyphOf, UNITS_PER_EM } from '../figures/index.ts';
+import { type GlyphWeight, glyphOf, UNITS_PER_EM } from '../figures/index.ts';
 import { clustersOf } from './faces.ts';
-import { fromTheLeft, glyphPath, isSetPlainly, plainEm, setLine } from './setting.ts';
+import { fromTheLeft, glyphPath, isSetPlainly, plainEm, plainUnits, setLine } from './setting.ts';
 
 /**
  * Width of one line of words in mm; `emMm` is the height of the em. The page's own letters are set without kerning, those
@@ -10,10 +10,11 @@ import { fromTheLeft, glyphPath, isSetPlainly, plainEm, setLine } from './settin
  */
 export function textWidthMm(words: string, emMm: number, weight: GlyphWeight = 'regular'): number {
   if (!isSetPlainly(words)) return setLine(words, weight).widthEm * emMm;
-  const units = [...words.normalize('NFC')].map(
-    (character) => advanceUnits(character, weight) ?? UNITS_PER_EM,
+  const units = [...words.normalize('NFC')].reduce(
+    (sum, character) => sum + plainUnits(character, weight),
+    0,
   );
-  return (units.reduce((sum, unit) => sum + unit, 0) * emMm) / UNITS_PER_EM;
+  return (units * emMm) / UNITS_PER_EM;
 }
 
 /**

@@ -1,6 +1,6 @@
 // The activity continue-row: what comes next?
-import { sameFigure } from '../../figures/index.ts';
 import { defineActivity } from '../activity.ts';
+import { sameFigures } from '../same-figures.ts';
 import { chance } from './chance.ts';
 import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
@@ -12,7 +12,7 @@ import { materialsOf } from './materials.ts';
 import { MESSAGES } from './messages-en.ts';
 import { pieces } from './pieces.ts';
 import { solve } from './solve.ts';
-import { type Answer, answerSchema, ID, PARAMETERS, printedSchema, responseTo } from './task.ts';
+import { answerSchema, ID, PARAMETERS, printedSchema, responseTo } from './task.ts';
 import { WORDS } from './words.ts';
 
 export const continueRow = defineActivity({
@@ -26,7 +26,7 @@ export const continueRow = defineActivity({
   answer: answerSchema,
   generate,
   solve,
-  sameAnswer,
+  sameAnswer: (one, other) => sameFigures(one.figures, other.figures),
   features,
   chance,
   decisions,
@@ -39,11 +39,3 @@ export const continueRow = defineActivity({
   messages: MESSAGES,
   words: WORDS,
 });
-
-/** The same figures in the same order. */
-function sameAnswer({ figures }: Answer, other: Answer): boolean {
-  return (
-    figures.length === other.figures.length &&
-    figures.every((figure, place) => sameFigure(figure, other.figures[place] ?? {}))
-  );
-}

@@ -3,7 +3,7 @@ import type { Random } from '../../base/index.ts';
 import type { Figure } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import { drawCrossed, isCrossable, type Line, mostCrossed } from './crossed.ts';
-import { drawGivens, drawHeads } from './givens.ts';
+import { chooseHeads, drawGivens } from './givens.ts';
 import type { Answer, Printed, TableValues } from './task.ts';
 
 export function generate(
@@ -14,7 +14,7 @@ export function generate(
   const { rows, columns, empty, extra, response } = values;
   const lines = drawLines(values, random, style);
   const [rowLines, columnLines] = [lines.rows.slice(0, rows), lines.columns.slice(0, columns)];
-  const heads = drawHeads(values, random);
+  const heads = chooseHeads(values, random);
   const isGiven = drawGivens(values, heads, rows * columns - empty, random);
   const full = rowLines.flatMap((row) => columnLines.map((column) => crossing(row, column)));
   const missing = full.filter((_, cell) => !isGiven[cell]);

@@ -10,7 +10,8 @@ export interface Heads {
   readonly columns: boolean;
 }
 
-export function drawHeads({ heads }: Shape, random: Random): Heads {
+/** Of which lines; where those of one direction alone are asked for, by lot of which. */
+export function chooseHeads({ heads }: Shape, random: Random): Heads {
   if (heads !== 'one') return { rows: heads === 'both', columns: heads === 'both' };
   const rows = random.int(0, 1) === 1;
   return { rows, columns: !rows };

@@ -5,6 +5,8 @@ import type { Findings } from '../activity.ts';
 import { type Reading, readingsOf } from './solve-readings.ts';
 import { type Answer, type Printed, responseTo } from './task.ts';
 
+const MOST_ANSWERS = 20;
+
 /** Of readings that fill the cells otherwise each is an answer, if what it needs is to be had. */
 export function solve(printed: Printed): Findings<Answer> {
   const { rows, loose } = printed;
@@ -17,9 +19,9 @@ export function solve(printed: Printed): Findings<Answer> {
     const figures = wanted.flatMap((figure) => (figure ? [figure] : []));
     return figures.length === wanted.length ? [{ figures }] : [];
   });
-  const answers = different(found.filter(({ figures }) => areOffered(figures, loose)));
+  const offered = different(found.filter(({ figures }) => areOffered(figures, loose)));
   return {
-    answers,
+    answers: offered.slice(0, MOST_ANSWERS),
     faults: [
       ...readingFaults(printed, readings, found),
       ...likeFaults(readings, loose ?? []),

@@ -78,7 +78,7 @@ test('R9 every figure is as large below as in the frame, and choices stand apart
   }
 });
 
-test('R11 one task fits every page, and no page takes two', () => {
+test('R11 one task fits every page of a home printer, and no such page takes two', () => {
   for (const { printed, name } of ALL) {
     const { widthMm, heightMm } = room(printed);
     for (const { width, height } of AREAS) {

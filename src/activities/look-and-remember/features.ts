@@ -1,6 +1,7 @@
 // What makes a task of look-and-remember hard, measured from the printed figures alone.
 import type { Features } from '../features.ts';
 import { type Attribute, areAlike, type Comparison, compareFigures } from '../figure-comparison.ts';
+import { meanOf } from '../figure-features.ts';
 import { type Deed, handLevel } from '../hand.ts';
 import type { Printed, Response } from './task.ts';
 
@@ -58,8 +59,4 @@ function attributesIn(pairs: readonly Comparison[]): readonly Attribute[] {
 
 function most(numbers: readonly number[]): number {
   return Math.max(0, ...numbers);
-}
-
-function meanOf(numbers: readonly number[]): number {
-  return numbers.length === 0 ? 0 : numbers.reduce((sum, next) => sum + next, 0) / numbers.length;
 }

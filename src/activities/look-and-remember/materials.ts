@@ -2,7 +2,7 @@
 import type { Material } from '../activity.ts';
 import { type Answer, type Printed, STICKER_MM } from './task.ts';
 
-/** Where a house has it. */
+/** Of the stickers, where they are to be had in it; any other will do as well. */
 export const STICKER_COLOUR = 'red';
 
 /** A pencil to draw with, a sticker for each figure to be found, or nothing to point with. */

@@ -16,8 +16,8 @@ export interface PagePlan {
 }
 
 /**
- * One task to a sheet, however the paper lies: wider than half of a page that lies, higher than half of one that
- * stands. A4 and Letter leave 186 to 273 mm by 167 to 255 mm for tasks.
+ * One task to a sheet of a home printer, however the paper lies: two and the blank between tasks are wider than a page
+ * that lies and higher than one that stands. A4 and Letter leave 186 to 273 mm by 167 to 255 mm for tasks.
  */
 const LEAST: Size = { widthMm: 140, heightMm: 124 };
 /** Blank between a half's figures and its edges, and the fold; common practice, no source. */

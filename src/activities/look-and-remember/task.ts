@@ -6,7 +6,7 @@ import { choice, type ValuesOf, whole } from '../parameters.ts';
 
 export const ID = 'look-and-remember';
 
-/** Of dot stickers in mm: the smallest that is sold widely; common practice, no source. */
+/** Diameter in mm of the stickers that are put on figures: one that is sold widely; common practice, no source. */
 export const STICKER_MM = 13;
 
 export const PARAMETERS = {

@@ -1,6 +1,5 @@
 // Draws the field with its hole and the pieces; with the answer, the hole filled and the right piece marked.
 import { linePath, type Point, rectanglePath } from '../../base/index.ts';
-import { sameFigure } from '../../figures/index.ts';
 import {
   type Area,
   asModel,
@@ -22,6 +21,7 @@ import {
 import type { Size } from '../activity.ts';
 import { ANSWER_LINE_MM, drawInCell, ringPath } from '../placing.ts';
 import { printedWords } from '../printed-words.ts';
+import { sameFigures } from '../same-figures.ts';
 import { leastSize, type PagePlan, planPage } from './page-plan.ts';
 import { type Answer, type Piece, type Printed, responseTo } from './task.ts';
 
@@ -91,9 +91,7 @@ function drawAnswer(
 ): Group {
   const holes = plan.cells.filter((_, place) => printed.field[place] === null);
   const filling = group('filling', figuresIn(figures, holes, style));
-  const fitting = (printed.offered ?? []).findIndex((piece) =>
-    piece.every((figure, cell) => sameFigure(figure, figures[cell] ?? {})),
-  );
+  const fitting = (printed.offered ?? []).findIndex((piece) => sameFigures(piece, figures));
   const place = plan.pieces[fitting];
   if (!place) return group('answer', [filling]);
   const path =

@@ -1,5 +1,6 @@
 // What makes a field with a hole hard to finish, measured from what is printed alone.
-import { type Figure, formOf, isSign, paintOf, TEXTURES } from '../../figures/index.ts';
+import type { Figure } from '../../figures/index.ts';
+import { drawingDeed } from '../drawing-deed.ts';
 import type { Features } from '../features.ts';
 import { ATTRIBUTES, type Attribute, areAlike, compareFigures } from '../figure-comparison.ts';
 import { distinctFigures, mixture } from '../figure-features.ts';
@@ -80,6 +81,8 @@ function attributeCount({ field, offered = [] }: Printed): number {
   return new Set(differing).size;
 }
 
+const FIRST_SIGN = '0'.charCodeAt(0);
+
 type Repeat = readonly [down: number, along: number];
 
 /** The shortest repeats along the rows and down the columns, one step down and aside included. */
@@ -98,10 +101,10 @@ function repeatsOf(course: string, columns: number): readonly Repeat[] {
 }
 
 function isRepeat(course: string, columns: number, [down, along]: Repeat): boolean {
-  return [...course].every((digit, place) => {
+  return [...course].every((sign, place) => {
     const column = (place % columns) + along;
     const other = column < 0 || column >= columns ? ' ' : course[place + down * columns + along];
-    return digit === ' ' || (other ?? ' ') === ' ' || digit === other;
+    return sign === ' ' || (other ?? ' ') === ' ' || sign === other;
   });
 }
 
@@ -122,30 +125,24 @@ function hasLines(course: string, columns: number): boolean {
   return steps.some((step) => isRepeat(course, columns, step));
 }
 
-/** How an attribute runs through the field, a digit a place: 0 for its first value; a blank in the hole. */
+/**
+ * How an attribute runs through the field, a sign a place: `0` for its first value, `1` for the next; a blank in the
+ * hole.
+ */
 function courseOf(field: Printed['field'], attribute: Attribute): string {
   const values: Figure[] = [];
-  const digits = field.map((figure) => {
+  const signs = field.map((figure) => {
     if (!figure) return ' ';
     const known = values.findIndex(
       (value) => !compareFigures(value, figure).differing.has(attribute),
     );
-    return String(known < 0 ? values.push(figure) - 1 : known);
+    // One sign even of a tenth value and beyond, since places are told by where signs stand.
+    return String.fromCharCode(FIRST_SIGN + (known < 0 ? values.push(figure) - 1 : known));
   });
-  return digits.join('');
+  return signs.join('');
 }
 
 function deedsOf(printed: Printed, kinds: readonly Figure[]): readonly Deed[] {
   const response = responseTo(printed);
-  return response === 'draw' ? kinds.map(drawingOf) : [response];
-}
-
-/** Forms without a movement of their own are as hard to draw as the hardest. */
-function drawingOf(figure: Figure): Deed {
-  const form = formOf(figure);
-  const texture = TEXTURES.find((name) => name === paintOf(figure).fill);
-  if (texture) return texture;
-  if (isSign(form)) return form;
-  if (form === 'dots') return 'sign-dot';
-  return form === 'circle' || form === 'oval' ? 'sign-ring' : 'sign-triangle';
+  return response === 'draw' ? kinds.map(drawingDeed) : [response];
 }

@@ -1,6 +1,6 @@
 // The activity missing-part: which piece finishes it?
-import { sameFigure } from '../../figures/index.ts';
 import { defineActivity } from '../activity.ts';
+import { sameFigures } from '../same-figures.ts';
 import { chance } from './chance.ts';
 import { decisions } from './decisions.ts';
 import { draw, room } from './draw.ts';
@@ -12,7 +12,7 @@ import { materialsOf } from './materials.ts';
 import { MESSAGES } from './messages-en.ts';
 import { pieces } from './pieces.ts';
 import { solve } from './solve.ts';
-import { type Answer, answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
+import { answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
 import { WORDS } from './words.ts';
 
 export const missingPart = defineActivity({
@@ -26,7 +26,7 @@ export const missingPart = defineActivity({
   answer: answerSchema,
   generate,
   solve,
-  sameAnswer,
+  sameAnswer: (one, other) => sameFigures(one.figures, other.figures),
   features,
   chance,
   decisions,
@@ -37,11 +37,3 @@ export const missingPart = defineActivity({
   messages: MESSAGES,
   words: WORDS,
 });
-
-/** The same figures in the same cells. */
-function sameAnswer({ figures }: Answer, other: Answer): boolean {
-  return (
-    figures.length === other.figures.length &&
-    figures.every((figure, cell) => sameFigure(figure, other.figures[cell] ?? {}))
-  );
-}

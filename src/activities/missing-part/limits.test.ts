@@ -36,6 +36,11 @@ test.each<[string, Partial<PartValues>, object]>([
     { at: 'missing-part › field', min: 4, max: 5 },
   ],
   [
+    'four in a square with a hole of four leave four rows alone',
+    { rule: 'tiles', hole: 'four', field: 5 },
+    { at: 'missing-part › field', min: 4, max: 4 },
+  ],
+  [
     'a hole of four leaves no room for five rows',
     { hole: 'four', field: 5 },
     { at: 'missing-part › field', min: 4, max: 4 },

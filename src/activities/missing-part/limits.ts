@@ -6,6 +6,11 @@ import { shortOfColours } from '../colours-at-hand.ts';
 import { COURSES, poolsOf, ruleOf } from './rules.ts';
 import { ID, PARAMETERS, type PartValues } from './task.ts';
 
+/** Rows in which four in turn are seen twice, and a rule is seen beside a hole of several figures. */
+const LEAST_FOR_MORE = 4;
+/** With more rows there is no room for pieces of four figures. */
+const MOST_BESIDE_FOUR = 4;
+
 /** Empty where the values are valid. */
 export function limitsOf(values: PartValues, style: PrintStyle): readonly Refusal[] {
   return [
@@ -37,19 +42,20 @@ function holeRefusal({ response, hole, field }: PartValues): Refusal | undefined
   if (response === 'draw') {
     return notAChoice('hole', hole, ['one'], 'one', told('missing-part', 'no.draw'));
   }
-  if (field > 3) return undefined;
+  if (field >= LEAST_FOR_MORE) return undefined;
   return notAChoice('hole', hole, ['one'], 'one', told('missing-part', 'no.hole'));
 }
 
-function fieldRefusal({ rule, hole, field }: PartValues): Refusal | undefined {
+function fieldRefusal({ rule, hole, field: got }: PartValues): Refusal | undefined {
   const at = `${ID} › field`;
-  if (rule === 'tiles' && field < 4) {
-    const because = told('missing-part', 'no.tiles');
-    return { code: 'out-of-range', at, got: field, min: 4, max: 5, because };
+  const isSmall = rule !== 'tiles' && hole === 'one';
+  const min = isSmall ? PARAMETERS.field.min : LEAST_FOR_MORE;
+  const max = hole === 'four' ? MOST_BESIDE_FOUR : PARAMETERS.field.max;
+  if (rule === 'tiles' && got < min) {
+    return { code: 'out-of-range', at, got, min, max, because: told('missing-part', 'no.tiles') };
   }
-  if (hole !== 'four' || field <= 4) return undefined;
-  const because = told('missing-part', 'no.pieces');
-  return { code: 'out-of-range', at, got: field, min: 4, max: 4, because };
+  if (got <= max) return undefined;
+  return { code: 'out-of-range', at, got, min, max, because: told('missing-part', 'no.pieces') };
 }
 
 /** Each attribute needs as many values as its own rule has. */

@@ -56,7 +56,7 @@ export const MESSAGES = {
   'say.ring': 'Draw a ring round the piece that fits.',
   'say.join': 'Draw a line from the piece that fits to the hole.',
   'say.draw': 'Draw what belongs there.',
-  show: 'Run a finger along a row and say what comes, then down a column, until you come to the hole, and ask what belongs there. Hold each piece in mind over the hole and ask whether the pattern goes on.',
+  show: '{response, select, draw {Run a finger along a row and say what comes, then down a column, until you come to the hole, and ask what belongs there.} other {Run a finger along a row and say what comes, then down a column, until you come to the hole, and ask what belongs there. Hold each piece in mind over the hole and ask whether the pattern goes on.}}',
   'help.1': 'Say the row aloud up to the hole, then the column.',
   'help.2':
     '{response, select, draw {Ask about one thing at a time: what is it, and what does it look like?} other {Point to one piece at a time, and ask whether the row would go on like this.}}',

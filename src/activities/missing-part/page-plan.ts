@@ -56,20 +56,8 @@ export function planPage(printed: Printed, size: Size, hand?: Hand): PagePlan {
     centredIn(wholeOf(size), used.widthMm, used.heightMm),
     AROUND_MM * scale,
   );
-  const middle = centreOf(inside);
-  const ofField = {
-    left: isBeside ? inside.left : middle.x - field.widthMm / 2,
-    top: isBeside ? middle.y - field.heightMm / 2 : inside.top,
-    width: field.widthMm,
-    height: field.heightMm,
-  };
-  const ofPieces = {
-    left: isBeside ? inside.left + inside.width - pieces.widthMm : middle.x - pieces.widthMm / 2,
-    top: isBeside ? middle.y - pieces.heightMm / 2 : inside.top + inside.height - pieces.heightMm,
-    width: pieces.widthMm,
-    height: pieces.heightMm,
-  };
-  const [frame, tray] = [onSideFor(hand, ofField, inside), onSideFor(hand, ofPieces, inside)];
+  const [first, last] = atBothEnds(field, pieces, inside, isBeside);
+  const [frame, tray] = [onSideFor(hand, first, inside), onSideFor(hand, last, inside)];
   const cells = gridPlaces(
     printed.field.length,
     printed.columns,
@@ -85,6 +73,26 @@ export function planPage(printed: Printed, size: Size, hand?: Hand): PagePlan {
       cells: cellsOf(printed, area, cellMm),
     })),
   };
+}
+
+/** Two sizes at the ends of an area, each in its middle: beside each other, or one above the other. */
+function atBothEnds(one: Size, other: Size, area: Area, isBeside: boolean): readonly [Area, Area] {
+  const { x, y } = centreOf(area);
+  const sized = ({ widthMm, heightMm }: Size, left: number, top: number): Area => ({
+    left,
+    top,
+    width: widthMm,
+    height: heightMm,
+  });
+  return isBeside
+    ? [
+        sized(one, area.left, y - one.heightMm / 2),
+        sized(other, area.left + area.width - other.widthMm, y - other.heightMm / 2),
+      ]
+    : [
+        sized(one, x - one.widthMm / 2, area.top),
+        sized(other, x - other.widthMm / 2, area.top + area.height - other.heightMm),
+      ];
 }
 
 /** The side of a figure's cell at the least size. */

@@ -1,8 +1,8 @@
 // What goes into the hole, as a piece to cut out; then the wrong ones that are offered.
-import { sameFigure } from '../../figures/index.ts';
 import type { PrintStyle } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
 import { filledPiece, type Piece as PieceToCut } from '../pieces.ts';
+import { sameFigures } from '../same-figures.ts';
 import { figuresIn } from './draw.ts';
 import { planPage } from './page-plan.ts';
 import type { Answer, Piece, Printed } from './task.ts';
@@ -17,10 +17,10 @@ export function pieces(
   const holes = cells.filter((_, place) => printed.field[place] === null);
   const pieceOf = (piece: Piece, belongs: boolean) =>
     filledPiece(piece, figuresIn(piece, holes, style), hole, belongs);
-  const isWrong = (piece: Piece) =>
-    piece.some((figure, cell) => !sameFigure(figure, figures[cell] ?? {}));
   return [
     pieceOf(figures, true),
-    ...(printed.offered ?? []).filter(isWrong).map((piece) => pieceOf(piece, false)),
+    ...(printed.offered ?? [])
+      .filter((piece) => !sameFigures(piece, figures))
+      .map((piece) => pieceOf(piece, false)),
   ];
 }

@@ -9,10 +9,11 @@ type SayPart = Say<typeof MESSAGES>;
 export const WORDS = inAllLanguages('missing-part', MESSAGES, PARAMETERS, spoken);
 
 function spoken(say: SayPart, wording: Wording): Spoken<Printed> {
-  const byResponse = (key: 'help.2' | 'easier' | 'harder', printed: Printed) =>
+  const byResponse = (key: 'show' | 'help.2' | 'easier' | 'harder', printed: Printed) =>
     say(key, { response: responseTo(printed) });
   return {
     say: (printed) => question(say, printed),
+    show: (printed) => byResponse('show', printed),
     help: (printed) => [say('help.1'), byResponse('help.2', printed)],
     easierNow: (printed) => byResponse('easier', printed),
     harderNow: (printed) => byResponse('harder', printed),

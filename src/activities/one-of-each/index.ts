@@ -1,6 +1,6 @@
 // The activity one-of-each: fill the grid so that each row and column has one of each.
-import { sameFigure } from '../../figures/index.ts';
 import { defineActivity } from '../activity.ts';
+import { sameFigures } from '../same-figures.ts';
 import { chance } from './chance.ts';
 import { draw, room } from './draw.ts';
 import { features } from './features.ts';
@@ -11,7 +11,7 @@ import { materialsOf } from './materials.ts';
 import { MESSAGES } from './messages-en.ts';
 import { pieces } from './pieces.ts';
 import { solve } from './solve.ts';
-import { type Answer, answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
+import { answerSchema, ID, PARAMETERS, printedSchema } from './task.ts';
 import { WORDS } from './words.ts';
 
 export const oneOfEach = defineActivity({
@@ -25,7 +25,7 @@ export const oneOfEach = defineActivity({
   answer: answerSchema,
   generate,
   solve,
-  sameAnswer,
+  sameAnswer: (one, other) => sameFigures(one.figures, other.figures),
   features,
   chance,
   room,
@@ -38,10 +38,3 @@ export const oneOfEach = defineActivity({
   messages: MESSAGES,
   words: WORDS,
 });
-
-function sameAnswer({ figures }: Answer, other: Answer): boolean {
-  return (
-    figures.length === other.figures.length &&
-    figures.every((figure, place) => sameFigure(figure, other.figures[place] ?? {}))
-  );
-}

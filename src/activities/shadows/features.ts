@@ -2,6 +2,7 @@
 import type { Figure } from '../../figures/index.ts';
 import type { Features } from '../features.ts';
 import { compareFigures } from '../figure-comparison.ts';
+import { meanOf } from '../figure-features.ts';
 import { handLevel } from '../hand.ts';
 import type { Printed } from './task.ts';
 
@@ -37,8 +38,4 @@ function resizedBy({ size = 1 }: Figure, { size: otherSize = 1 }: Figure): numbe
 function crossingsOf(places: readonly number[]): number {
   return places.flatMap((place, index) => places.slice(index + 1).filter((next) => next < place))
     .length;
-}
-
-function meanOf(numbers: readonly number[]): number {
-  return numbers.length === 0 ? 0 : numbers.reduce((sum, next) => sum + next, 0) / numbers.length;
 }

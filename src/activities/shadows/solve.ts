@@ -19,7 +19,7 @@ import type { Answer, Printed } from './task.ts';
  */
 const PICTURE_SHADOW_SHARE = 0.2;
 /** More answers than these say no more than that the page is ambiguous. */
-const MOST_ANSWERS = 24;
+const MOST_ANSWERS = 20;
 
 /** Every one-to-one choice among the shadows that have, or can be taken to have, the outline of each model. */
 export function solve({ models, shadows }: Printed): Findings<Answer> {

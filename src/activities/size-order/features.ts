@@ -2,6 +2,7 @@
 import { type Figure, formOf, pairLikeness } from '../../figures/index.ts';
 import type { Features } from '../features.ts';
 import { compareFigures } from '../figure-comparison.ts';
+import { meanOf } from '../figure-features.ts';
 import { type Deed, handLevel } from '../hand.ts';
 import { lengthOf } from './extent.ts';
 import type { Asked, Printed, Response } from './task.ts';
@@ -57,8 +58,4 @@ function mostLikeness(one: Figure, figures: readonly Figure[], isOfDots: boolean
 function idleCount(figures: readonly Figure[]): number {
   const looks = [formOf, ({ colour }: Figure) => colour, ({ fill }: Figure) => fill ?? 'solid'];
   return looks.filter((look) => new Set(figures.map(look)).size > 1).length;
-}
-
-function meanOf(numbers: readonly number[]): number {
-  return numbers.length === 0 ? 0 : numbers.reduce((sum, next) => sum + next, 0) / numbers.length;
 }

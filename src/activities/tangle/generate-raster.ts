@@ -13,8 +13,9 @@ const SECTORS: readonly (readonly [x: number, y: number])[] = [
   [-924, 383],
 ];
 
-/** A line in whole grid cells: for each point its column, row, the bit of its direction, and those near it. */
+/** A line about its middle, its points laid on a grid. */
 export interface GridLine {
+  /** For each point x and y in half cells, the bit of its direction, and the bits of that and of those near it. */
   readonly points: Int16Array;
   readonly count: number;
   /** How far any point is from the middle, in cells. */
@@ -32,7 +33,7 @@ export interface Grid {
 
 const gridded = new WeakMap<readonly LinePoint[], GridLine>();
 
-/** Points about the middle of their outline, in half cells of side `side` ÷ 2; made once for the same points. */
+/** Points about the middle of their outline on a grid of cells of `side`, their spacing; made once for the same points. */
 export function onGrid(points: readonly LinePoint[], side: number): GridLine {
   const before = gridded.get(points);
   if (before) return before;

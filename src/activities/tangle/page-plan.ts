@@ -1,5 +1,5 @@
 // Where the tangle and the outlines to choose from stand on paper, all at one size.
-import { type Bounds, pathBounds } from '../../base/index.ts';
+import { type Bounds, pathBounds, unionOf } from '../../base/index.ts';
 import { type Figure, outlineOf } from '../../figures/index.ts';
 import { type Area, centredIn, centreOf, gridPlaces } from '../../page/index.ts';
 import type { Size } from '../activity.ts';
@@ -19,8 +19,8 @@ export interface PagePlan {
 }
 
 /**
- * Lengths in mm. Lines that look like one are 1.1 mm apart or nearer, which gives the cells: letters, with finer
- * lines, have the larger. The tangle stands apart from what is below it by twice the gaps there.
+ * Lengths in mm. Lines that look like one are 1.1 mm apart or nearer at the least print, which gives the cells: letters,
+ * with finer lines, have the larger. The tangle stands apart from what is below it by twice the gaps there.
  */
 const CLOSE_MM = 1.125;
 const ACROSS_MM = 6;
@@ -105,13 +105,4 @@ function boundsOf(figure: Figure): Bounds {
 
 function moved({ left, top, right, bottom }: Bounds, x: number, y: number): Bounds {
   return { left: left + x, top: top + y, right: right + x, bottom: bottom + y };
-}
-
-function unionOf(all: readonly Bounds[]): Bounds {
-  return {
-    left: Math.min(...all.map(({ left }) => left)),
-    top: Math.min(...all.map(({ top }) => top)),
-    right: Math.max(...all.map(({ right }) => right)),
-    bottom: Math.max(...all.map(({ bottom }) => bottom)),
-  };
 }

@@ -66,8 +66,8 @@ export interface Printed {
 export type Answer = readonly number[];
 
 /**
- * Lines no further apart than this, in cell sides, look like one: 1.1 to 1.2 mm in print, where letters, which are
- * fine, have the larger cells.
+ * Lines no further apart than this, in cell sides, look like one: 1.1 mm at the least print, at which letters, which
+ * are fine, have the larger cells.
  */
 export function closeness({ form = 'circle' }: Figure): number {
   return isLetter(form) || isNumeral(form) ? 0.03 : 0.045;

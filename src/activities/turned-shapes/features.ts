@@ -13,7 +13,7 @@ import {
   turnedOutlineShare,
 } from '../../figures/index.ts';
 import type { Features } from '../features.ts';
-import { mixture } from '../figure-features.ts';
+import { meanOf, mixture } from '../figure-features.ts';
 import { type Deed, handLevel } from '../hand.ts';
 import { isSameForm } from './solve-forms.ts';
 import type { Printed, Response } from './task.ts';
@@ -80,8 +80,4 @@ function turnBetween(model: Figure, figure: Figure): number {
   const period = symmetryTurnDeg(formOf(model));
   const apart = Math.abs(stanceOf(model).turn - stanceOf(figure).turn) % period;
   return Math.min(apart, period - apart);
-}
-
-function meanOf(numbers: readonly number[]): number {
-  return numbers.length === 0 ? 0 : numbers.reduce((sum, next) => sum + next, 0) / numbers.length;
 }

@@ -28,8 +28,8 @@ export const TURNS: Readonly<Record<TurnedValues['turn'], readonly number[]>> = 
 
 /**
  * Pairs of shapes that share all but 0.15 of their outlines at some turn, measured in steps of 15 degrees, beyond
- * those that are alike at quarter turns; the square, which children call a diamond when it
- * stands on a corner; and signs of which each is the other one turned.
+ * those that are alike at quarter turns; the square, which children call a diamond when it stands on a corner; and
+ * signs of which each is the other one turned.
  */
 const ALIKE_TURNED: readonly (readonly FormId[])[] = [
   ['oval', 'leaf'],
@@ -69,12 +69,15 @@ const SPARE = 2;
 const MIRRORED_FLOOR = 0.25;
 
 /** Signs that a turn makes another sign, or a shape with a name of its own. */
-const NAMED_TURNED = [
+const NAMED_TURNED: readonly FormId[] = [
   'sign-upright-line',
   'sign-level-line',
   'sign-plus',
   'sign-oblique-cross',
-].concat(['sign-square', 'square', 'cross']);
+  'sign-square',
+  'square',
+  'cross',
+];
 
 type Wanted = Pick<TurnedValues, 'content' | 'turn' | 'mirrors'>;
 

@@ -24,7 +24,16 @@ import {
 const TURNS = [0, 45, 90, 135, 180, 225, 270, 315];
 
 /** Pairs of which each becomes the other when turned a quarter or half round. */
-const TURN_INTO = 'MW NZ mw nu nz bq dp 69 CU un'.split(' ');
+const TURN_INTO = 'MW NZ mw nu nz bq dp 69 CU'.split(' ');
+
+/** Signs and shapes that have another name when they are turned, however little: a square is a diamond, a plus a cross. */
+const NAMED_TURNED: readonly FormId[] = [
+  'square',
+  'sign-square',
+  'cross',
+  'sign-plus',
+  'sign-upright-line',
+];
 
 /** The form and whether it is mirrored; of signs that are another one turned, of that one. */
 function handedForm(figure: Figure): { readonly form: FormId; readonly isMirrored: boolean } {
@@ -87,15 +96,13 @@ function fitsMirrored(form: FormId): boolean {
 
 const becoming = new Map<string, boolean>();
 
-/** Whether the model, turned as the choice is, is written like another letter or numeral, or is another sign. */
+/** Whether the model, turned as the choice is, is written like another letter or numeral, or has another name. */
 export function becomesOther(model: Figure, choice: Figure): boolean {
   const [stance, turned] = [stanceOf(plainest(model)), stanceOf(plainest(choice))];
   const form = formOf(model);
   const turn = (turned.turn - stance.turn + 360) % 360;
   if (turn === 0) return false;
-  if (form === 'square' || form === 'sign-square') return true;
-  if (formOf(plainest(model)) === 'sign-plus' || formOf(plainest(model)) === 'sign-upright-line')
-    return true;
+  if (NAMED_TURNED.includes(formOf(plainest(model)))) return true;
   if (!isLetter(form) && !isNumeral(form)) return false;
   const key = `${form} ${turn}`;
   const known = becoming.get(key);

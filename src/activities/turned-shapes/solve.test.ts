@@ -95,6 +95,7 @@ describe('R4 a page is unfit where a right one, as it lies, is something else', 
     ['a 6 that reads as 9', { form: 'numeral-6' }, 180],
     ['a square on its corner', { form: 'square' }, 45],
     ['a plus that is a cross', { form: 'sign-plus' }, 45],
+    ['an upright cross that is an oblique one', { form: 'cross' }, 45],
   ])('%s', (_name, model, turn) => {
     const choices: Figure[] = [{ ...model, turn }, STAR, HEART];
     expect(solve({ model, choices }).faults).toHaveLength(1);

@@ -5,32 +5,25 @@ import type { Findings } from '../activity.ts';
 import { becomesOther, isSameForm, mayBeTaken } from './solve-forms.ts';
 import type { Answer, Printed } from './task.ts';
 
+const MOST_ANSWERS = 20;
+
 /**
  * Each choice is laid on the model in thought, turned and scaled; colour and fill are left out. What fits is right.
  * What nearly fits at some turn, and a mirror image unless the child is told of them, may be taken for right as
  * well: each such choice makes a second answer.
  */
 export function solve({ model, choices, matches = 1, mirrors = false }: Printed): Findings<Answer> {
-  const places = choices.map((_, place) => place);
-  const right = places.filter((place) =>
-    holds(choices[place], (figure) => isSameForm(model, figure)),
+  const placesWhere = (holds: (figure: Figure) => boolean) =>
+    choices.flatMap((figure, place) => (holds(figure) ? [place] : []));
+  const right = placesWhere((figure) => isSameForm(model, figure));
+  const loose = placesWhere(
+    (figure) => !isSameForm(model, figure) && mayBeTaken(model, figure, mirrors),
   );
-  const loose = places.filter(
-    (place) =>
-      !right.includes(place) &&
-      holds(choices[place], (figure) => mayBeTaken(model, figure, mirrors)),
-  );
+  const sets = [right, ...loose.map((place) => [...right, place].sort((a, b) => a - b))];
   return {
-    answers:
-      right.length === 0
-        ? []
-        : [right, ...loose.map((place) => [...right, place].sort((a, b) => a - b))].slice(0, 20),
+    answers: right.length === 0 ? [] : sets.slice(0, MOST_ANSWERS),
     faults: faultsOf(model, choices, right, matches),
   };
-}
-
-function holds(figure: Figure | undefined, isSo: (figure: Figure) => boolean): boolean {
-  return figure !== undefined && isSo(figure);
 }
 
 function faultsOf(
