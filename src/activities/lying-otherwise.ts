@@ -1,4 +1,4 @@
-// Readings of solvers that share no figure's direction: what lies otherwise is the same thing to many a child.
+// What several solvers ask of how figures lie: a thing that is turned is the same thing to many a child.
 import { type Figure, formOf, sameFigure } from '../figures/index.ts';
 
 /** Whether all figures are of one form, so that how they lie may be meant. */

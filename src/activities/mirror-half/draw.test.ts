@@ -1,6 +1,6 @@
 // The drawn page measured: equal frames, the line in the middle between them, stickers at true size.
 import { describe, expect, test } from 'vitest';
-import { boundsOf, groupsOf, placedIn } from '../../../tests/scene-bounds.ts';
+import { boundsOf, groupsOf, outsideOf, placedIn } from '../../../tests/scene-bounds.ts';
 import { testSeed } from '../../../tests/seed.ts';
 import type { Bounds } from '../../base/index.ts';
 import type { Group } from '../../page/index.ts';
@@ -21,6 +21,23 @@ function frameOf(part: Group): Bounds {
   if (!first) throw new Error('a part without a frame');
   return first.bounds;
 }
+
+test.each([1, 1.5])(
+  'R6 halves to choose from stay in the place of the task on paper that lies, %f times as wide',
+  (wide) => {
+    const rows = [2, 3, 4].flatMap((deep) => [2, 3, 4].map((choices) => ({ deep, choices })));
+    for (const { deep, choices } of rows) {
+      const values = { response: 'point', deep, choices, elements: 4, along: 3 } as const;
+      const made = taskOf(valuesAt(3, values), 1);
+      const least = room(made.printed);
+      for (const grown of [1, 1.1, 1.2, 1.3]) {
+        const size = { widthMm: wide * grown * least.widthMm, heightMm: grown * least.heightMm };
+        const page = draw(made.printed, size, COLOUR, made.answer);
+        expect(outsideOf(page, size.widthMm, size.heightMm), `${made.name}, ${grown}`).toEqual([]);
+      }
+    }
+  },
+);
 
 describe('R1 on the drawn page', () => {
   test.each([0, 30])(

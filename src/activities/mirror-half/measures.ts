@@ -77,7 +77,8 @@ export function planPage(printed: Printed, size: Size): PagePlan {
   const isTrue = responseTo(printed) === 'sticker';
   const cellMm = leastCellMm(printed) * (isTrue ? 1 : Math.max(1, scale));
   const whole = { left: 0, top: 0, width: size.widthMm, height: size.heightMm };
-  const used = sizeWith(printed, cellMm);
+  const perRow = perRowWithin(printed, cellMm, size);
+  const used = sizeWith(printed, cellMm, perRow);
   const area = centredIn(whole, used.widthMm - 2 * AROUND_MM, used.heightMm - 2 * AROUND_MM);
   const picture = pictureSize(printed, cellMm);
   const top = { ...area, height: picture.heightMm };
@@ -92,7 +93,7 @@ export function planPage(printed: Printed, size: Size): PagePlan {
     given: { first: 0, second: rows * columns - 1, 'upper-right': columns - 1 }[
       printed.given ?? 'first'
     ],
-    offered: offeredPlaces(printed, area, picture.heightMm, cellMm),
+    offered: offeredPlaces(printed, area, picture.heightMm, cellMm, perRow),
     cellMm,
     padMm: padOf(printed),
   };
@@ -103,12 +104,12 @@ function offeredPlaces(
   area: Area,
   takenMm: number,
   cellMm: number,
+  perRow: number,
 ): readonly Area[] {
   const count = printed.offered?.length ?? 0;
   if (count === 0) return [];
   const { widthMm, heightMm } = partSize(printed, cellMm);
   const piece = { width: widthMm, height: heightMm };
-  const perRow = offeredPerRow(printed, cellMm);
   const rows = Math.ceil(count / perRow);
   return Array.from({ length: rows }, (_, row) => {
     const top = area.top + takenMm + BELOW_MM + row * (heightMm + offeredGap(printed).down);
@@ -136,8 +137,18 @@ function offeredPerRow(printed: Printed, cellMm: number): number {
   return Math.max(1, fits(2) ? Math.ceil(count / 2) : 1);
 }
 
+/** Sizes that come from sums may differ in their last digits. */
+const SLACK_MM = 0.001;
+
+/** On paper that lies, grown halves would stand in more rows than there is height for: then as many side by side as before. */
+function perRowWithin(printed: Printed, cellMm: number, { heightMm }: Size): number {
+  const perRow = offeredPerRow(printed, cellMm);
+  const isWithin = sizeWith(printed, cellMm, perRow).heightMm <= heightMm + SLACK_MM;
+  return isWithin ? perRow : offeredPerRow(printed, leastCellMm(printed));
+}
+
 /** Of all that is drawn, with a little blank around. */
-function sizeWith(printed: Printed, cellMm: number): Size {
+function sizeWith(printed: Printed, cellMm: number, perRow = offeredPerRow(printed, cellMm)): Size {
   const picture = pictureSize(printed, cellMm);
   const count = printed.offered?.length ?? 0;
   if (count === 0) {
@@ -145,7 +156,6 @@ function sizeWith(printed: Printed, cellMm: number): Size {
   }
   const { widthMm, heightMm } = partSize(printed, cellMm);
   const gap = offeredGap(printed);
-  const perRow = offeredPerRow(printed, cellMm);
   const rows = Math.ceil(count / perRow);
   const wide = perRow * (widthMm + gap.across) + (printed.axis === 'upright' ? 0 : 2 * BEYOND_MM);
   const high = rows * (heightMm + gap.down) - gap.down + BEYOND_MM;
