@@ -14,7 +14,6 @@ import {
   placeScaled,
   rowPlaces,
   rowsOf,
-  squareIn,
 } from './index.ts';
 
 const seed = testSeed('layout');
@@ -158,9 +157,8 @@ test('insetArea never turns an area inside out', () => {
   expect(insetArea(area, 8)).toEqual({ left: 5, top: 8, width: 0, height: 24 });
 });
 
-test('squareIn and centredIn stand in the middle', () => {
+test('centredIn stands in the middle', () => {
   const area = { left: 10, top: 10, width: 40, height: 20 };
-  expect(squareIn(area)).toEqual({ left: 20, top: 10, width: 20, height: 20 });
   expect(centredIn(area, 10, 4)).toEqual({ left: 25, top: 18, width: 10, height: 4 });
 });
 

@@ -51,11 +51,6 @@ export function onSideFor(hand: Hand, area: Area, whole: Pick<Area, 'left' | 'wi
   return { ...area, left: 2 * whole.left + whole.width - area.left - area.width };
 }
 
-/** The largest square in the middle of an area. */
-export function squareIn(area: Area): Area {
-  return centredIn(area, Math.min(area.width, area.height));
-}
-
 /**
  * `count` equal places that fill the area, row by row, at most `columns` to a row.
  * A defect where the gaps leave no room.

@@ -23,7 +23,6 @@ import {
   picture,
   printArea,
   sheetArea,
-  squareIn,
   stackBlocks,
   text,
 } from '../../src/page/index.ts';
@@ -91,9 +90,8 @@ export function figuresPageOf(): Page {
     if (!cell) return [];
     const { x, y } = centreOf(cell);
     const print = index % 3 === 0 ? 'grey' : 'colour';
-    return [
-      drawFigure({ form, fill, colour, turn: index * 15 }, x, y, squareIn(cell).width, { print }),
-    ];
+    const side = Math.min(cell.width, cell.height);
+    return [drawFigure({ form, fill, colour, turn: index * 15 }, x, y, side, { print })];
   });
   return { ...pageSize('A4', 'portrait'), title: 'Figures', nodes };
 }

@@ -79,27 +79,13 @@ const MOST_KNOWN = 20_000;
 
 /** Whether two figures are fairly different, remembered. */
 function areFair(one: Figure, other: Figure): boolean {
-  const key = `${keyOf(one)} ${keyOf(other)}`;
+  const key = `${JSON.stringify(one)} ${JSON.stringify(other)}`;
   const known = verdicts.get(key);
   if (known !== undefined) return known;
   const verdict = fairlyDifferent(one, other);
   if (verdicts.size >= MOST_KNOWN) verdicts.clear();
   verdicts.set(key, verdict);
   return verdict;
-}
-
-function keyOf({
-  form,
-  colour,
-  size,
-  turn,
-  mirrored,
-  count,
-  layout,
-  dotSize,
-  fill,
-}: Figure): string {
-  return [form, colour, size, turn, mirrored, count, layout, dotSize, fill].join();
 }
 
 function looseFaults(printed: Printed): readonly Told[] {
