@@ -31,21 +31,25 @@ export default function SuppliesScreen({ planner, catalogue }: ScreenProps) {
     <RecordsMain className="supplies">
       {() => (
         <>
-          <h2>{words.title}</h2>
-          <p className="supplies-about">{words.about}</p>
-          <Message said={said} undo={undo} />
-          {stock === undefined || catalogue === undefined ? (
-            <p aria-busy="true">{words.looking}</p>
-          ) : (
-            <Count
-              key={JSON.stringify(stock)}
-              stock={stock}
-              colours={catalogue.colours}
-              onSaved={(id) => say({ text: words.saved, undo: id })}
-            />
-          )}
-          <h2>{pictures.title}</h2>
-          <OwnPictures />
+          <section>
+            <h2>{words.title}</h2>
+            <p className="supplies-about">{words.about}</p>
+            <Message said={said} undo={undo} />
+            {stock === undefined || catalogue === undefined ? (
+              <p aria-busy="true">{words.looking}</p>
+            ) : (
+              <Count
+                key={JSON.stringify(stock)}
+                stock={stock}
+                colours={catalogue.colours}
+                onSaved={(id) => say({ text: words.saved, undo: id })}
+              />
+            )}
+          </section>
+          <section>
+            <h2>{pictures.title}</h2>
+            <OwnPictures />
+          </section>
         </>
       )}
     </RecordsMain>
