@@ -1,7 +1,7 @@
 // What makes a key unfit by itself: too short, figures or responses too alike, responses that mislead.
 import { type Told, told } from '../../base/index.ts';
 import { type FormId, fairlyDifferent, formOf, type Sign } from '../../figures/index.ts';
-import { mayBeTakenFor } from './solve-looks.ts';
+import { filledColour, mayBeTakenFor } from './solve-looks.ts';
 import type { Entry, Response } from './task.ts';
 
 /** Forms that a drawn sign may be taken for. By eye. */
@@ -86,6 +86,6 @@ function responsesAlike(one: Response, other: Response): boolean {
 function misleads({ response }: Entry, { figure }: Entry): boolean {
   if (response.kind === 'sign') return TAKEN_FOR[response.sign].includes(formOf(figure));
   if (response.kind === 'fill') return figure.fill === response.texture;
-  const { colour } = figure;
+  const colour = filledColour(figure);
   return colour !== undefined && !fairlyDifferent({ colour }, { colour: response.colour });
 }

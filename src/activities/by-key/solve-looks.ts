@@ -3,10 +3,12 @@ import {
   type Figure,
   fairlyDifferent,
   formOf,
+  isOwnColoured,
   layoutOf,
   mirrorTurnDeg,
   symmetryTurnDeg,
 } from '../../figures/index.ts';
+import type { ColourName } from '../../palette/index.ts';
 import type { Entry, Response } from './task.ts';
 
 export const ATTRIBUTES = ['form', 'colour', 'size', 'turn', 'count', 'layout', 'fill'] as const;
@@ -87,8 +89,15 @@ export function showsResponse(figure: Figure, response: Response): boolean {
     case 'fill':
       return figure.fill === response.texture;
     default:
-      return figure.colour === response.colour;
+      return filledColour(figure) === response.colour;
   }
+}
+
+/** The one colour that a figure shows already: printed ink is as good as black, but an outline of ink is still empty. */
+export function filledColour(figure: Figure): ColourName | undefined {
+  const { colour, fill = 'solid' } = figure;
+  const isInked = fill === 'solid' && !isOwnColoured(figure);
+  return colour ?? (isInked ? 'black' : undefined);
 }
 
 /** Whether two figures are so alike to the eye that one may be taken for the other. */

@@ -188,6 +188,20 @@ describe('R2–R8 a page with one rule broken is unfit', () => {
     expect(reasonOf(task)).toMatch(/^unfit: .* responses of different kinds$/);
   });
 
+  test('R3 a black sticker beside figures of ink, which are black already, unless they are outlines', () => {
+    const pageOf = (fill: 'solid' | 'outline') => {
+      const key: Entry[] = [
+        { figure: { form: 'heart', fill }, response: { kind: 'sticker', colour: 'black' } },
+        { figure: { form: 'star', fill }, response: { kind: 'sticker', colour: 'red' } },
+      ];
+      const answer = [0, 0, 1, 0, 1, 1];
+      const items = answer.map((place) => key[place]?.figure as Figure);
+      return { printed: { key, items }, answer };
+    };
+    expect(reasonOf(pageOf('solid'))).toMatch(/^unfit: what one of .* gets/);
+    expect(reasonOf(pageOf('outline'))).toBe('proven');
+  });
+
   test('R3 a sign that looks like the figure of another entry', () => {
     const key: Entry[] = [
       { figure: { form: 'circle' }, response: { kind: 'sign', sign: 'sign-plus' } },
