@@ -4,11 +4,11 @@
 export const MOST_CHANCE = 0.9;
 
 /**
- * Chance of pointing at exactly the right `answers` of `choices` figures when that many are asked for. A defect if
- * there are fewer choices than answers.
+ * Chance of pointing at exactly the right `answers` of `choices` figures when that many are asked for; 0 where there are
+ * not so many, as on a page that was changed and is no longer certain.
  */
 export function chanceAmong(choices: number, answers = 1): number {
-  refuseFewer(choices, answers);
+  if (choices < answers) return 0;
   let ways = 1;
   for (let taken = 0; taken < answers; taken++) ways *= (choices - taken) / (taken + 1);
   return 1 / ways;
@@ -20,19 +20,12 @@ export function chanceEachTime(choices: number, times: number): number {
 }
 
 /**
- * Chance of laying the right one of `things`, each of which is laid once at most, into each of `places`. A defect if
- * there are fewer things than places.
+ * Chance of laying the right one of `things`, each of which is laid once at most, into each of `places`; 0 where there
+ * are fewer things than places.
  */
 export function chanceOfLaying(things: number, places = things): number {
-  refuseFewer(things, places);
+  if (things < places) return 0;
   let ways = 1;
   for (let laid = 0; laid < places; laid++) ways *= things - laid;
   return 1 / ways;
-}
-
-function refuseFewer(choices: number, answers: number): void {
-  if (answers >= 0 && choices >= answers) return;
-  throw new Error(
-    `activities › chance: expected at least as many choices as answers, got ${choices} for ${answers}`,
-  );
 }

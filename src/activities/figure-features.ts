@@ -64,7 +64,11 @@ export function mixture(figures: readonly Figure[]): number {
 
 /** How many attributes must be minded together to tell all the figures apart: 1 where one alone does it. */
 export function attributesNeeded(figures: readonly Figure[]): number {
-  const pairs = pairsOf(figures).map(([one, other]) => compareFigures(one, other).differing);
+  return neededToTell(pairsOf(figures).map(([one, other]) => compareFigures(one, other).differing));
+}
+
+/** The same of pairs that must each be told apart, by the attributes in which they differ; at most three. */
+export function neededToTell(pairs: readonly ReadonlySet<Attribute>[]): number {
   const tellsAll = (wanted: readonly Attribute[]) =>
     pairs.every((differing) => wanted.some((attribute) => differing.has(attribute)));
   for (let count = 1; count < MOST_TOGETHER; count++) {

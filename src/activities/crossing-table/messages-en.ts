@@ -92,6 +92,7 @@ export const MESSAGES = {
   'fault.there-already': 'a figure is offered that stands in the table already',
   'fault.no-table': 'the cells are not several rows and columns',
   'fault.heads': 'there are not as many heads as rows or columns',
+  'fault.ink': 'a head in ink shows no colour, but black is one of the colours',
   'fault.about-nothing': 'rows and columns are about nothing that all figures bear out',
   'fault.untold': 'what a row or column is about cannot be found from its figures',
   'fault.not-offered': 'a figure that belongs into a cell is not offered',

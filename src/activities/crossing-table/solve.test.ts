@@ -102,6 +102,24 @@ describe('the answers of a page', () => {
     expect(answers).toHaveLength(1);
   });
 
+  test('R7 are not to be had where black is a colour and signs or dots stand in ink', () => {
+    const columnHeads: readonly Figure[] = [RED, { colour: 'black' }];
+    const inInk: readonly (readonly [Figure, Figure])[] = [
+      [{ form: 'sign-plus' }, { form: 'sign-ring' }],
+      [
+        { form: 'dots', count: 2 },
+        { form: 'dots', count: 5 },
+      ],
+    ];
+    for (const rowHeads of inInk) {
+      expect(solve({ rows: EMPTY, rowHeads, columnHeads }).faults).toEqual([
+        'a head in ink shows no colour, but black is one of the colours',
+      ]);
+      expect(solve({ rows: EMPTY, rowHeads, columnHeads: [RED, BLUE] }).faults).toEqual([]);
+    }
+    expect(solve({ rows: EMPTY, rowHeads: [STAR, HEART], columnHeads }).faults).toEqual([]);
+  });
+
   test('R4 are not to be had where figures pass for each other', () => {
     const rowHeads: readonly Figure[] = [{ form: 'small-b' }, { form: 'small-d' }];
     const { faults } = solve({ rows: EMPTY, rowHeads, columnHeads: [RED, BLUE] });

@@ -1,6 +1,6 @@
 // Finds everything that may belong into the empty cells of a printed table, and what makes a page unfit.
 import { type Told, told } from '../../base/index.ts';
-import { type Figure, fairlyDifferent, sameFigure } from '../../figures/index.ts';
+import { type Figure, fairlyDifferent, formOf, isSign, sameFigure } from '../../figures/index.ts';
 import type { Findings } from '../activity.ts';
 import { type Reading, readingsOf } from './solve-readings.ts';
 import { type Answer, type Printed, responseTo } from './task.ts';
@@ -26,6 +26,7 @@ export function solve(printed: Printed): Findings<Answer> {
       ...readingFaults(printed, readings, found),
       ...likeFaults(readings, loose ?? []),
       ...looseFaults(printed),
+      ...inkFaults(printed),
     ],
   };
 }
@@ -101,6 +102,21 @@ function looseFaults(printed: Printed): readonly Told[] {
       ? [told('crossing-table', 'fault.there-already')]
       : []),
   ];
+}
+
+/** A sign or dots in the ink of a head seem to be black ones, where black is one of the colours. */
+function inkFaults({
+  rows,
+  loose = [],
+  rowHeads = [],
+  columnHeads = [],
+}: Printed): readonly Told[] {
+  const heads = [...rowHeads, ...columnHeads];
+  const isInInk = heads.some(
+    (head) => head.colour === undefined && (isSign(formOf(head)) || formOf(head) === 'dots'),
+  );
+  const isBlack = [...rows.flat(), ...loose, ...heads].some((figure) => figure?.colour === 'black');
+  return isInInk && isBlack ? [told('crossing-table', 'fault.ink')] : [];
 }
 
 /** Where the child draws, everything is to be had. */

@@ -50,6 +50,23 @@ export const WRONG: WrongWays<Printed, Answer> = {
       }
     );
   },
+  'R7 one of the colours has become black': ({ printed, answer }) => {
+    const { rowHeads = [], columnHeads = [], loose, rows } = printed;
+    const heads = [...rowHeads, ...columnHeads];
+    const inInk = heads.some(({ form = '' }) => form === 'dots' || form.startsWith('sign-'));
+    const colour = heads.find((head) => head.colour !== undefined)?.colour;
+    if (!inInk || colour === undefined) return undefined;
+    const inked = (figure: Figure): Figure =>
+      figure.colour === colour ? { ...figure, colour: 'black' } : figure;
+    const changed = {
+      ...printed,
+      rows: rows.map((row) => row.map((figure) => figure && inked(figure))),
+      rowHeads: printed.rowHeads?.map(inked),
+      columnHeads: printed.columnHeads?.map(inked),
+      loose: loose?.map(inked),
+    };
+    return { printed: changed, answer: { figures: answer.figures.map(inked) } };
+  },
   'R5 a figure that is needed is not there': (task, random) =>
     withLoose(task, (loose) => without(loose, random.pick(placesOfKey(task, loose)))),
   'R5 a figure is there twice': (task, random) =>

@@ -1,7 +1,7 @@
 // What makes a task of look-and-remember hard, measured from the printed figures alone.
 import type { Features } from '../features.ts';
 import { type Attribute, areAlike, type Comparison, compareFigures } from '../figure-comparison.ts';
-import { meanOf } from '../figure-features.ts';
+import { meanOf, neededToTell } from '../figure-features.ts';
 import { type Deed, handLevel } from '../hand.ts';
 import type { Printed, Response } from './task.ts';
 
@@ -17,7 +17,8 @@ export function features({ set, choices, layout, response }: Printed): Features 
   const wrong = choices.filter((choice) => !seen.includes(choice));
   const pairs = wrong.map((choice) => set.map((figure) => compareFigures(figure, choice)));
   const compared = Math.log(choices.length);
-  const conjunction = attributesNeeded(pairs.flat()) - 1;
+  // So that each wrong one is seen to differ from each in the frame.
+  const conjunction = neededToTell(pairs.flat().map(({ differing }) => differing)) - 1;
   return {
     compared,
     memory: Math.log(1 + set.length),
@@ -39,18 +40,6 @@ export function features({ set, choices, layout, response }: Printed): Features 
 function countNear(pairs: readonly (readonly Comparison[])[]): number {
   if (attributesIn(pairs.flat()).length < 2) return 0;
   return pairs.filter((all) => all.some(({ differing }) => differing.size === 1)).length;
-}
-
-/** How many attributes must be minded together so that each wrong one is seen to differ from each in the frame. */
-function attributesNeeded(pairs: readonly Comparison[]): number {
-  const changing = attributesIn(pairs);
-  const sets = Array.from({ length: 2 ** changing.length }, (_, bits) =>
-    changing.filter((_, index) => Math.floor(bits / 2 ** index) % 2 === 1),
-  );
-  const telling = sets.filter((wanted) =>
-    pairs.every(({ differing }) => wanted.some((attribute) => differing.has(attribute))),
-  );
-  return Math.max(1, Math.min(...telling.map((wanted) => wanted.length)));
 }
 
 function attributesIn(pairs: readonly Comparison[]): readonly Attribute[] {
