@@ -224,7 +224,7 @@ export function readFields(
 ): Result<ReadFields> {
   const number = fields.take(RADIX.activity);
   const entry = activities.find(([, activity]) => activity.codeNumber === number);
-  if (!entry) return refuseActivity(number, activities);
+  if (!entry) return refuseActivity(number);
   const [id, activity] = entry;
   const step = fields.take(RADIX.step) + 1;
   const tasks = fields.take(RADIX.tasks) + 1;
@@ -290,15 +290,7 @@ function chosen<T extends string>(name: string, choices: readonly T[], index: nu
     : accept(choice);
 }
 
-function refuseActivity(
-  number: number,
-  activities: readonly (readonly [ActivityId, Activity])[],
-): Result<never> {
-  return refuse({
-    code: 'not-a-choice',
-    at: `${AT} › activity`,
-    got: `number ${number}`,
-    choices: activities.map(([id, activity]) => `${activity.codeNumber} (${id})`),
-    because: told('reasons', 'code.activities'),
-  });
+function refuseActivity(number: number): Result<never> {
+  const expected = told('reasons', 'expected.code.activity');
+  return refuse({ code: 'unreadable', at: `${AT} › activity`, got: number, expected });
 }

@@ -150,7 +150,7 @@ describe('a sheet code', () => {
     [
       'an activity number that nothing has',
       { 0: 63 },
-      { code: 'not-a-choice', at: 'sheet code › activity', got: 'number 63' },
+      { code: 'unreadable', at: 'sheet code › activity', got: 63 },
     ],
     ['a step above the ladder', { 1: 31 }, { code: 'out-of-range', got: 32 }],
     [

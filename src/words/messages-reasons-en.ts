@@ -25,7 +25,6 @@ export const MESSAGES = {
   'difficulty.range': 'content and response as they are, no other difficulty can be reached',
   'difficulty.nearest': 'these are the nearest difficulties that can be had',
   'code.newer': 'the code was made by a Samewise that knows more of them',
-  'code.activities': 'the code was made by a Samewise that knows more activities',
   'sticker-size':
     'stickers keep their size. Choose larger stickers, or another thing for the child to do',
   // What was expected.
@@ -53,6 +52,8 @@ export const MESSAGES = {
   'expected.colour': 'at least one colour',
   'expected.names': 'names with commas between',
   'expected.code': 'the code printed at the foot of a sheet',
+  'expected.code.activity':
+    'the number of an activity that this Samewise has (a newer one may have more)',
   'expected.code.printed': 'a code that was printed on a sheet',
   'expected.codes': 'at least one',
   'expected.character':

@@ -97,7 +97,7 @@ async function addPicture(page: Page, picture: Buffer): Promise<void> {
   await page.getByRole('img', { name: 'The picture as it is printed' }).waitFor();
   await page.locator('.crop-picture').getByRole('textbox', { name: 'Name' }).fill('squares');
   await page.getByRole('button', { name: 'Keep the picture' }).click();
-  await page.getByText('squares is kept on this device.').waitFor();
+  await page.getByText('Kept on this device: squares.').waitFor();
 }
 
 async function recordFromPhoto(page: Page, photo: Buffer, code: string): Promise<void> {

@@ -68,7 +68,7 @@ test.each(['drop', 'paste'] as const)('a picture comes in by %s, and is kept', a
   expect(await proposed(page)).toMatch(/^M/);
   await page.locator('.crop-picture').getByRole('textbox', { name: 'Name' }).fill('flower');
   await page.getByRole('button', { name: 'Keep the picture' }).click();
-  await page.getByText('flower is kept on this device.').waitFor();
+  await page.getByText('Kept on this device: flower.').waitFor();
 });
 
 test('two fingers that part make the picture bigger, and back together as it was', async () => {

@@ -68,7 +68,7 @@ async function keepSun(page: Page): Promise<void> {
   await proposed(page);
   await page.locator('.crop-picture').getByRole('textbox', { name: 'Name' }).fill('sun');
   await page.getByRole('button', { name: 'Keep the picture' }).click();
-  await page.getByText('sun is kept on this device.').waitFor();
+  await page.getByText('Kept on this device: sun.').waitFor();
 }
 
 test('a drawing is kept, stands on sheets after a reload, and comes back after it was removed', async () => {

@@ -67,5 +67,5 @@ export const MESSAGES = {
   already: 'This very picture is kept already.',
   keep: 'Keep the picture',
   another: 'Do not keep it',
-  keptNow: '{name} is kept on this device.',
+  keptNow: 'Kept on this device: {name}.',
 } as const;
