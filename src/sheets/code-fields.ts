@@ -294,11 +294,12 @@ function refuseActivity(
   number: number,
   activities: readonly (readonly [ActivityId, Activity])[],
 ): Result<never> {
+  const known = activities.map(([, { codeNumber }]) => codeNumber).sort((a, b) => a - b);
   return refuse({
     code: 'not-a-choice',
     at: `${AT} › activity`,
     got: `number ${number}`,
-    choices: activities.map(([id, activity]) => `${activity.codeNumber} (${id})`),
+    choices: known.map(String),
     because: told('reasons', 'code.activities'),
   });
 }

@@ -150,7 +150,12 @@ describe('a sheet code', () => {
     [
       'an activity number that nothing has',
       { 0: 63 },
-      { code: 'not-a-choice', at: 'sheet code › activity', got: 'number 63' },
+      {
+        code: 'not-a-choice',
+        at: 'sheet code › activity',
+        got: 'number 63',
+        choices: Array.from({ length: 18 }, (_, place) => `${place + 1}`),
+      },
     ],
     ['a step above the ladder', { 1: 31 }, { code: 'out-of-range', got: 32 }],
     [
