@@ -134,7 +134,7 @@ describe('a refusal', () => {
       choices: ['1', '2\u202e'],
     };
     const sentence = sentenceIn('ar', refusal);
-    expect(sentence).toContain('\u20681، 2�\u2069');
+    expect(sentence).toContain('\u20671، 2�\u2069');
     expect(sentence).toContain('«\u2068x�y\u2069»');
   });
 
