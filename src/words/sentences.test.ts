@@ -1,9 +1,10 @@
 // What a sentence promises: one line that says where, what was expected, what came and what to do.
 import { describe, expect, it } from 'vitest';
 import { type Refusal, told } from '../base/index.ts';
+import { loadCatalogue } from '../languages/index.ts';
 import { nearestOf } from './nearest.ts';
 import { plainText } from './plain-text.ts';
-import { sentenceOf } from './sentences.ts';
+import { sentenceIn, sentenceOf } from './sentences.ts';
 
 const CASES: readonly (readonly [Refusal, string])[] = [
   [
@@ -121,6 +122,20 @@ describe('a refusal', () => {
     };
     expect(sentenceOf(refusal)).toBe('pack: expected JSON, got "�[2J�rm�".');
     expect(plainText('käse › 3')).toBe('käse › 3');
+  });
+
+  it('keeps the direction marks of a language, and none that came in', async () => {
+    await loadCatalogue('ar');
+    const at = 'sheet code › activity';
+    const refusal: Refusal = {
+      code: 'not-a-choice',
+      at,
+      got: 'x\u2069y',
+      choices: ['1', '2\u202e'],
+    };
+    const sentence = sentenceIn('ar', refusal);
+    expect(sentence).toContain('\u20671، 2�\u2069');
+    expect(sentence).toContain('«\u2068x�y\u2069»');
   });
 
   it('says what came in cut short, however long it was', () => {

@@ -13,9 +13,17 @@ export function sentenceOf(refusal: Refusal): string {
   return sentenceIn('en', refusal);
 }
 
-/** The refusal on one line. */
+/** The refusal on one line; only what came in is made plain, as a language has direction marks of its own. */
 export function sentenceIn(language: Language, refusal: Refusal): string {
-  return plainText(sentencesOf(cutShort(refusal), language).join(' '));
+  return sentencesOf(plainIn(cutShort(refusal)), language).join(' ');
+}
+
+/** The same with every text in it made plain. */
+function plainIn<T>(part: T): T {
+  if (typeof part === 'string') return plainText(part) as T;
+  if (Array.isArray(part)) return part.map(plainIn) as T;
+  if (typeof part !== 'object' || part === null) return part;
+  return Object.fromEntries(Object.entries(part).map(([key, own]) => [key, plainIn(own)])) as T;
 }
 
 /** What came in may be very long: what is said of it, and compared with what is known, is its beginning. */
