@@ -1,9 +1,10 @@
 // What a sentence promises: one line that says where, what was expected, what came and what to do.
 import { describe, expect, it } from 'vitest';
 import { type Refusal, told } from '../base/index.ts';
+import { LANGUAGES, loadCatalogue } from '../languages/index.ts';
 import { nearestOf } from './nearest.ts';
 import { plainText } from './plain-text.ts';
-import { sentenceOf } from './sentences.ts';
+import { sentenceIn, sentenceOf } from './sentences.ts';
 
 const CASES: readonly (readonly [Refusal, string])[] = [
   [
@@ -121,6 +122,11 @@ describe('a refusal', () => {
     };
     expect(sentenceOf(refusal)).toBe('pack: expected JSON, got "�[2J�rm�".');
     expect(plainText('käse › 3')).toBe('käse › 3');
+  });
+
+  it.each(LANGUAGES)('shows no mark of its own as one from a stranger, %s', async (language) => {
+    await loadCatalogue(language);
+    for (const [refusal] of CASES) expect(sentenceIn(language, refusal)).not.toContain('�');
   });
 
   it('says what came in cut short, however long it was', () => {
