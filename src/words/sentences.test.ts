@@ -1,7 +1,7 @@
 // What a sentence promises: one line that says where, what was expected, what came and what to do.
 import { describe, expect, it } from 'vitest';
 import { type Refusal, told } from '../base/index.ts';
-import { loadCatalogue } from '../languages/index.ts';
+import { LANGUAGES, loadCatalogue } from '../languages/index.ts';
 import { nearestOf } from './nearest.ts';
 import { plainText } from './plain-text.ts';
 import { sentenceIn, sentenceOf } from './sentences.ts';
@@ -136,6 +136,11 @@ describe('a refusal', () => {
     const sentence = sentenceIn('ar', refusal);
     expect(sentence).toContain('\u20671، 2�\u2069');
     expect(sentence).toContain('«\u2068x�y\u2069»');
+  });
+
+  it.each(LANGUAGES)('shows no mark of its own as one from a stranger, %s', async (language) => {
+    await loadCatalogue(language);
+    for (const [refusal] of CASES) expect(sentenceIn(language, refusal)).not.toContain('�');
   });
 
   it('says what came in cut short, however long it was', () => {

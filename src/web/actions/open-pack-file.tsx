@@ -19,10 +19,10 @@ export interface OpenPackFileProps {
   readonly onCode: (code: string) => Promise<string> | string;
 }
 
-/** What is wrong with a pack file; nothing where it is a file of something else, of which all is wrong. */
-function faultsOf(objections: readonly Objection[]): string {
-  const isOther = objections.some(({ control }) => control === 'format');
-  return isOther ? '' : sentencesOf(objections.slice(0, MOST_FAULTS));
+/** What is wrong with a pack file; of a file of something else, all of which is wrong, only that. */
+function toldOf(objections: readonly Objection[]): string {
+  const other = objections.find(({ control }) => control === 'format');
+  return other?.sentence ?? changingWords.notPack(sentencesOf(objections.slice(0, MOST_FAULTS)));
 }
 
 /** Drawn anew only when it is to show something else. */
@@ -38,7 +38,7 @@ export const OpenPackFile = memo((props: OpenPackFileProps) => {
   const read = async (file: File | undefined) => {
     if (file === undefined) return;
     const reply = await maker.ask('openFile', { text: await file.text() });
-    setObjection(reply.ok ? '' : changingWords.notPack(faultsOf(reply.objections)));
+    setObjection(reply.ok ? '' : toldOf(reply.objections));
     const filed = reply.ok ? reply.value.sheets : [];
     setSheets(filed.length > 1 ? filed : []);
     if (reply.ok) lendPictures(reply.value.pictures);

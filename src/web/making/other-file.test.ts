@@ -11,12 +11,17 @@ function isOther(text: string, what: keyof typeof READERS): boolean {
   return !read.ok && isOtherFile(read.refusals, what);
 }
 
-test.each(['hello', '', '[1]', '7', '{"a":1}', '{"format":"a shopping list","version":1}'])(
-  '%j is neither a pack file nor a backup',
-  (text) => {
-    expect([isOther(text, 'pack'), isOther(text, 'backup')]).toEqual([true, true]);
-  },
-);
+test.each([
+  'hello',
+  '',
+  '[1]',
+  '7',
+  '{"a":1}',
+  '{"format":7}',
+  '{"format":"a shopping list","version":1}',
+])('%j is neither a pack file nor a backup', (text) => {
+  expect([isOther(text, 'pack'), isOther(text, 'backup')]).toEqual([true, true]);
+});
 
 test.each([
   ['pack', '{"format":"samewise.pack","version":1,"sheets":['],

@@ -3,11 +3,10 @@ import type { Refusal } from '../../base/index.ts';
 
 /** Whether these are the refusals of a file that is not at all what was to be read; `what` is what that is. */
 export function isOtherFile(refusals: readonly Refusal[], what: string): boolean {
-  return refusals.some(({ code, at }) => {
-    if (at === `${what} › format`) return code === 'not-a-choice' || code === 'missing';
-    return (
+  return refusals.some(
+    ({ code, at }) =>
+      at === `${what} › format` ||
       (at === what && (code === 'wrong-type' || code === 'unreadable')) ||
-      (at.startsWith(`${what} › line `) && code === 'unreadable')
-    );
-  });
+      (at.startsWith(`${what} › line `) && code === 'unreadable'),
+  );
 }
