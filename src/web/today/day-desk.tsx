@@ -29,7 +29,7 @@ export function DayDesk(props: DayDeskProps) {
   return (
     <section className="day-desk" aria-label={words.forTheDay}>
       {codes.length === 0 ? null : (
-        <>
+        <div className="day-ready">
           <div className="lay-out">
             <h3 className="today-name">{words.layOut}</h3>
             <LayOut cards={cards} />
@@ -38,7 +38,7 @@ export function DayDesk(props: DayDeskProps) {
             )}
           </div>
           <PressButtons what={{ codes, name }} isReady={!isBusy} onStart={onPrint} />
-        </>
+        </div>
       )}
       <div className="day-more">
         <Button className="quiet outward" isPending={isBusy} onPress={onAnew}>
