@@ -26,10 +26,15 @@ export interface CalendarProps {
 export function Calendar({ change: changeNow, ...props }: CalendarProps) {
   // Always the same, so that rows are drawn anew only for what changed in them.
   const change = useLatestCall((child: Id, what: Change) => void changeNow(child, what));
-  return useWide() ? <Table {...props} change={change} /> : <Stack {...props} change={change} />;
+  const [wanted, setWanted] = useState<Id>();
+  return useWide() ? (
+    <Table {...props} change={change} />
+  ) : (
+    <Stack {...props} change={change} wanted={wanted} setWanted={setWanted} />
+  );
 }
 
-type TableProps = Omit<CalendarProps, 'change'> & Pick<RowProps, 'change'>;
+interface TableProps extends Omit<CalendarProps, 'change'>, Pick<RowProps, 'change'> {}
 
 function Table({ chosen, columns, today, cards, change }: TableProps) {
   return (
@@ -108,9 +113,14 @@ const TableRow = memo(function TableRow(props: RowProps) {
   );
 });
 
+interface StackProps extends TableProps {
+  /** The child that was turned to; absent: none yet. */
+  readonly wanted: Id | undefined;
+  readonly setWanted: (child: Id | undefined) => void;
+}
+
 /** One child at a time, its days under one another. */
-function Stack({ chosen, columns, today, cards, change }: TableProps) {
-  const [wanted, setWanted] = useState<Id>();
+function Stack({ chosen, columns, today, cards, change, wanted, setWanted }: StackProps) {
   const place = Math.max(
     0,
     chosen.findIndex(({ id }) => id === wanted),
