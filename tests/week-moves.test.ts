@@ -2,12 +2,12 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { SheetCard } from '../src/web/planning/cards.ts';
+import { openOf } from '../src/web/planning/planned.ts';
 import {
   type Change,
   changed,
   daysChanged,
   draftsOf,
-  openOf,
   type PlannedDay,
   placeBeside,
   twiceInRow,
@@ -30,7 +30,6 @@ function card(code: string, activity = code, isDone = false): SheetCard {
     content: 'colours',
     tasks: 3,
     why: 'fits',
-    success: 0.8,
     minutes: 3,
     materials: { stickers: [], crayons: [], pencil: false, scissors: false, glue: false },
     isDone,

@@ -54,6 +54,19 @@ test('the browser’s own print command gives the whole plan dark on white, with
   expect(ink).toBe('rgb(20, 38, 42)');
 });
 
+test('from a phone the plan of all chosen children is printed, and then the child turned to is there again', async () => {
+  const page = await openWeek(app, { names: NAMES, viewport: PHONE });
+  await page.getByRole('button', { name: 'All children' }).click();
+  await planWeek(page);
+  await page.getByRole('button', { name: 'Next child' }).click();
+  const printing = (event: string) =>
+    page.evaluate((name) => window.dispatchEvent(new Event(name)), event);
+  await printing('beforeprint');
+  expect(await page.locator('.calendar tbody th').allTextContents()).toEqual([...NAMES]);
+  await printing('afterprint');
+  expect(await page.locator('.day-stack .pager').textContent()).toContain(NAMES[1]);
+});
+
 test('with thirty children the calendar scrolls inside, its head and the names stay, and a sheet is moved where one is', async () => {
   const page = await openWeek(app, { names: MANY, viewport: { width: 1024, height: 768 } });
   await page.getByRole('button', { name: 'All children' }).click();

@@ -1,4 +1,4 @@
-// What the screens of plans and growth are told: plain data with names in words, so that it can cross between threads.
+// What the planner is asked and what it tells: plain data with names in words, so that it can cross between threads.
 import type { Skill } from '../../activities/index.ts';
 import type { PageChoice } from '../../page/index.ts';
 import type {
@@ -83,8 +83,6 @@ export interface SheetCard {
   readonly why: Why;
   /** Days since the activity was last given; absent: never. */
   readonly restedDays?: number;
-  /** Expected share of right answers, 0 to 1. */
-  readonly success: number;
   /** About how many minutes it takes this child. */
   readonly minutes: number;
   readonly materials: PackMaterials;

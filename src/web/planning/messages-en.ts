@@ -1,4 +1,4 @@
-// English messages of what Today, Week and Growth say of sheets and skills. {skill} is the name of a skill, {skillKey} which.
+// English messages of what several screens say of sheets, skills and the things that they take. {skill} is the name of a skill, {skillKey} which.
 
 export const MESSAGES = {
   'skill.telling-apart': 'telling apart',

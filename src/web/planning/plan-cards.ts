@@ -2,6 +2,7 @@
 import { type ActivityId, activityOf, isActivityId } from '../../activities/index.ts';
 import { accept, type Refusal, type Result, refuse, told } from '../../base/index.ts';
 import {
+  type DayWishes,
   type Known,
   knownOf,
   movesOnTo,
@@ -33,6 +34,7 @@ import type {
   WeekAsked,
   WeekCards,
 } from './cards.ts';
+import { openOf } from './planned.ts';
 import { stockLeft, stockWithout, wantingOf } from './stock-view.ts';
 
 /** What is recorded of a child; one whose languages nobody said is taken to read that of the screen. */
@@ -69,18 +71,20 @@ export function wishesOf(
   };
 }
 
+function dayWishesOf(wishes: PlanWishes, day: Day, left: Stock | undefined): DayWishes {
+  return { ...wishesOf(wishes, left), day, minutes: wishes.minutes };
+}
+
 export function todayCards(
   planner: Planner,
   { child, day, wishes, ...records }: TodayAsked,
 ): Result<DayCards> {
   const known = knownIn(records, child);
   if (!known.ok) return known;
-  const { minutes } = wishes;
   const left = stockLeft(records);
-  const dayWishes = { ...wishesOf(wishes, left), day, minutes };
-  const sheets = planToday(planner, known.value, dayWishes, dayAt);
+  const sheets = planToday(planner, known.value, dayWishesOf(wishes, day, left), dayAt);
   const cards = dayCards(planner, known.value, day, sheets, wishes);
-  const open = cards.sheets.filter(({ isDone }) => !isDone).map(({ code }) => code);
+  const open = openOf(cards).map(({ code }) => code);
   return accept({ ...cards, ...wantingOf(open, left) });
 }
 
@@ -148,8 +152,7 @@ export function changedCard(
 ): Result<SheetCard> {
   const known = knownIn(records, child);
   if (!known.ok) return known;
-  const left = stockLeft(records);
-  const dayWishes = { ...wishesOf(wishes, left), day, minutes: wishes.minutes };
+  const dayWishes = dayWishesOf(wishes, day, stockLeft(records));
   const made =
     how === 'something-else'
       ? accept(somethingElse(planner, known.value, dayWishes, code, activitiesOf(without)))
@@ -167,8 +170,7 @@ export function anewCards(
 ): Result<readonly SheetCard[]> {
   const known = knownIn(records, child);
   if (!known.ok) return known;
-  const left = stockLeft(records);
-  const dayWishes = { ...wishesOf(wishes, left), day, minutes: wishes.minutes };
+  const dayWishes = dayWishesOf(wishes, day, stockLeft(records));
   const sheets = planAnew(planner, known.value, dayWishes, codes, activitiesOf(without));
   if (sheets.length === 0) return refuse(NOTHING_SUITS);
   return accept(dayCards(planner, known.value, day, sheets, wishes).sheets);
@@ -203,7 +205,7 @@ function dayCards(
 }
 
 function cardOf(
-  { facts, why, success, restedDays }: Suggestion,
+  { facts, why, restedDays }: Suggestion,
   { results }: Known,
   day: Day,
   pace: number,
@@ -222,7 +224,6 @@ function cardOf(
     tasks: facts.tasks.length,
     why,
     ...(restedDays === undefined ? {} : { restedDays }),
-    success,
     minutes: pace * facts.minutes,
     materials: gatheredMaterials(facts.materials),
     isDone: results.some((result) => result.code === facts.code && result.day >= day),

@@ -6,6 +6,8 @@ import { Chips } from '../children/chips.tsx';
 import '../look/wishes.css';
 import { Fold } from '../fold.tsx';
 import { hashOf } from '../place-names.ts';
+import { Pieces } from '../speaking/pieces-shown.tsx';
+import { words as shell } from '../words.ts';
 import type { PlanWishes } from './cards.ts';
 import { MINUTES, THINGS, withThings } from './wishes.ts';
 import { words } from './wishes-words.ts';
@@ -49,8 +51,10 @@ export function WishesForm({ wishes, onChange, isCounted, children }: WishesForm
         />
         {isCounted ? (
           <p className="help">
-            {words.counted} <a href={hashOf('supplies')}>{words.countedLink}</a>
-            {words.countedEnd}
+            <Pieces
+              pieces={words.counted}
+              controls={{ supplies: <a href={hashOf('supplies')}>{shell.places.supplies}</a> }}
+            />
           </p>
         ) : (
           <Chips

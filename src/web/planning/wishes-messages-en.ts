@@ -19,9 +19,7 @@ export const MESSAGES = {
   'thingNames.pencil': 'a pencil',
   'thingNames.scissors': 'scissors with round ends',
   'thingNames.glue': 'a glue stick',
+  // {supplies} is a link with the name of that screen.
   counted:
-    'What is in the house was counted: plans keep to its colours, sizes, tools and printer. Change it in',
-  // Stands between the two as a link.
-  countedLink: 'Supplies',
-  countedEnd: '.',
+    'What is in the house was counted: plans keep to its colours, sizes, tools and printer. Change it in {supplies}.',
 } as const;

@@ -1,4 +1,4 @@
-// What Today, Week and Growth say of sheets and skills; fetched with them.
+// What several screens say of sheets, skills and the things that they take; fetched with the first of them.
 import type { Skill } from '../../activities/index.ts';
 import type { StickerStock, Tool } from '../../records/index.ts';
 import type { PackMaterials } from '../../sheets/index.ts';

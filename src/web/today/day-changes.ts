@@ -3,27 +3,23 @@ import { addDays } from '../../plan/index.ts';
 import type { Day, Draft, PlanEntry, PlannedSheet } from '../../records/index.ts';
 import type { Reply } from '../making/protocol.ts';
 import type { ChangeAsked, SheetCard, TodayAsked } from '../planning/cards.ts';
+import { planOf } from '../planning/planned.ts';
 import type { Planner } from '../planning/planner.ts';
 
 /** The plans of the child, by their days. */
 export type Plans = ReadonlyMap<Day, PlanEntry>;
 
-/** The sheets as the plan of the day. */
-export function planOf({ child, day }: TodayAsked, sheets: readonly PlannedSheet[]): Draft {
-  return { kind: 'plan', child, day, sheets: sheets.map(({ code, why }) => ({ code, why })) };
-}
-
 /** The day without the sheet. One that was moved on before is planned for the next day, before what is planned there. */
 export function takenOut(
-  asked: TodayAsked,
+  { child, day }: TodayAsked,
   sheets: readonly SheetCard[],
   card: SheetCard,
   plans: Plans | undefined,
 ): readonly Draft[] {
-  const rest = planOf(asked, without(sheets, card));
+  const rest = planOf(child, day, without(sheets, card));
   if (card.why !== 'moved-on') return [rest];
-  const day = addDays(asked.day, 1);
-  return [rest, planOf({ ...asked, day }, [card, ...(plans?.get(day)?.sheets ?? [])])];
+  const next = addDays(day, 1);
+  return [rest, planOf(child, next, [card, ...(plans?.get(next)?.sheets ?? [])])];
 }
 
 /** Whether the plan is of these sheets in this order. */

@@ -4,6 +4,7 @@ import { PressButtons } from '../actions/press-buttons.tsx';
 import { UseLines } from '../house/use-lines.tsx';
 import { words as houseWords } from '../house/words.ts';
 import type { DayCards, PlanWishes } from '../planning/cards.ts';
+import { openOf } from '../planning/planned.ts';
 import { WishesForm } from '../planning/wishes-form.tsx';
 import { words as planning } from '../planning/words.ts';
 import { words } from './words.ts';
@@ -24,11 +25,11 @@ export interface DayDeskProps {
 
 export function DayDesk(props: DayDeskProps) {
   const { cards, isStanding, name, isBusy, isCounted, wishes, onWishes, onPrint, onAnew } = props;
-  const codes = cards.sheets.filter(({ isDone }) => !isDone).map(({ code }) => code);
+  const codes = openOf(cards).map(({ code }) => code);
   return (
     <section className="day-desk" aria-label={words.forTheDay}>
       {codes.length === 0 ? null : (
-        <>
+        <div className="day-ready">
           <div className="lay-out">
             <h3 className="today-name">{words.layOut}</h3>
             <LayOut cards={cards} />
@@ -37,7 +38,7 @@ export function DayDesk(props: DayDeskProps) {
             )}
           </div>
           <PressButtons what={{ codes, name }} isReady={!isBusy} onStart={onPrint} />
-        </>
+        </div>
       )}
       <div className="day-more">
         <Button className="quiet outward" isPending={isBusy} onPress={onAnew}>

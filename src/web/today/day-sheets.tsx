@@ -46,22 +46,23 @@ export function DaySheets({ planner, child, cards, wishes, changes }: DaySheetsP
       {isSaidInList ? null : message}
       {sheets.length === 0 ? (
         <p className="empty">{isKept ? words.nothingLeft : words.nothingSuits(child, wishes)}</p>
-      ) : null}
-      <ol className="day-sheets" aria-label={words.sheets}>
-        {sheets.map((card, index) => (
-          <DaySheet
-            key={placeOf(card.code)}
-            planner={planner}
-            card={card}
-            child={child}
-            isBusy={busy === placeOf(card.code)}
-            without={notNow(sheets, index, busy !== undefined)}
-            onChange={(how) => void change(card, how)}
-          >
-            {saidAt === placeOf(card.code) ? message : null}
-          </DaySheet>
-        ))}
-      </ol>
+      ) : (
+        <ol className="day-sheets" aria-label={words.sheets}>
+          {sheets.map((card, index) => (
+            <DaySheet
+              key={placeOf(card.code)}
+              planner={planner}
+              card={card}
+              child={child}
+              isBusy={busy === placeOf(card.code)}
+              without={notNow(sheets, index, busy !== undefined)}
+              onChange={(how) => void change(card, how)}
+            >
+              {saidAt === placeOf(card.code) ? message : null}
+            </DaySheet>
+          ))}
+        </ol>
+      )}
     </>
   );
 }

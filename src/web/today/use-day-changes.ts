@@ -6,20 +6,13 @@ import { objectionOf } from '../children/use-records.ts';
 import { type SaidState, useSaid } from '../children/use-said.ts';
 import { holdWhile } from '../offline/holds.ts';
 import type { DayCards, SheetCard, TodayAsked } from '../planning/cards.ts';
+import { doneOf, planOf } from '../planning/planned.ts';
 import type { Planner } from '../planning/planner.ts';
-import {
-  anotherSheet,
-  isPlanOf,
-  moved,
-  type Plans,
-  planOf,
-  replaced,
-  takenOut,
-} from './day-changes.ts';
+import { anotherSheet, isPlanOf, moved, type Plans, replaced, takenOut } from './day-changes.ts';
 import { type SheetChange, words } from './words.ts';
 
 /** The place of the day as a whole, where no sheet has it. */
-export const WHOLE_DAY = '';
+const WHOLE_DAY = '';
 
 export interface DayChanges extends Pick<SaidState, 'said' | 'undo'> {
   /** What is being changed, by its place; absent: nothing. */
@@ -65,7 +58,7 @@ export function useDayChanges(
     say({ text, undo: added.value.map(({ id }) => id) });
   };
   const put = (next: readonly SheetCard[], at: string, text: string) =>
-    add([planOf(asked, next)], at, text);
+    add([planOf(asked.child, asked.day, next)], at, text);
   const replace = async (card: SheetCard, how: 'something-else' | 'easier' | 'harder') => {
     const place = placeOf(card.code);
     const ofTheDay = sheets.map(({ activity }) => activity);
@@ -96,12 +89,11 @@ export function useDayChanges(
     const ofTheDay = sheets.map(({ activity }) => activity);
     const reply = await planner.ask('anew', { ...asked, codes, without: ofTheDay });
     if (!reply.ok) return tell(WHOLE_DAY, words.noOtherPlan);
-    const done = sheets.filter(({ isDone }) => isDone);
-    await put([...done, ...reply.value], WHOLE_DAY, words.anotherMade);
+    await put([...doneOf({ sheets }), ...reply.value], WHOLE_DAY, words.anotherMade);
   };
   const keep = async () => {
     if (isPlanOf(plans?.get(asked.day), sheets)) return;
-    const added = await append([planOf(asked, sheets)]);
+    const added = await append([planOf(asked.child, asked.day, sheets)]);
     if (!added.ok) tell(WHOLE_DAY, words.notKept(await objectionOf(added)));
   };
   return {

@@ -1,6 +1,7 @@
 // What the Today screen says; fetched with it.
 import type { Day } from '../../records/index.ts';
 import type { PlanWishes, SheetCard } from '../planning/cards.ts';
+import { minutesTold } from '../planning/planned.ts';
 import { words as wishWords } from '../planning/wishes-words.ts';
 import { dayWriter } from '../speaking/dates.ts';
 import { capital, shared } from '../speaking/shared.ts';
@@ -59,9 +60,8 @@ export const words = spoken('app/today', MESSAGES, (telling) => {
   };
 });
 
-/** Never less than one, so that it is never said to take no time. */
 function aboutMinutes({ say }: Telt, minutes: number): string {
-  return say('minutes', { minutes: Math.max(1, Math.round(minutes)) });
+  return say('minutes', { minutes: minutesTold(minutes) });
 }
 
 /** `3 sheets, about 9 minutes.`, and how many of them are left once some are done; empty where there are none. */

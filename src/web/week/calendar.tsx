@@ -1,8 +1,9 @@
 // The week as a wall calendar: children as rows and days as columns where there is room, else one child's days in turn.
-import { type CSSProperties, memo, useCallback, useEffect, useRef, useState } from 'react';
+import { type CSSProperties, memo, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import type { Child, Day, Id } from '../../records/index.ts';
 import { ChoiceControl } from '../sentence/choice-control.tsx';
+import { useLatestCall } from '../use-latest-call.ts';
 import { capital } from '../words.ts';
 import { DaySlips } from './day-slips.tsx';
 import type { Change } from './moves.ts';
@@ -23,22 +24,19 @@ export interface CalendarProps {
 }
 
 export function Calendar({ change: changeNow, ...props }: CalendarProps) {
-  const change = useStill((child: Id, what: Change) => void changeNow(child, what));
-  return useWide() ? <Table {...props} change={change} /> : <Stack {...props} change={change} />;
+  // Always the same, so that rows are drawn anew only for what changed in them.
+  const change = useLatestCall((child: Id, what: Change) => void changeNow(child, what));
+  const [wanted, setWanted] = useState<Id>();
+  return useWide() ? (
+    <Table {...props} change={change} />
+  ) : (
+    <Stack {...props} change={change} wanted={wanted} setWanted={setWanted} />
+  );
 }
 
-type Still = Omit<CalendarProps, 'change'> & Pick<RowProps, 'change'>;
+interface TableProps extends Omit<CalendarProps, 'change'>, Pick<RowProps, 'change'> {}
 
-/** The same function for good, which does what the latest one does: rows are drawn anew only for what changed in them. */
-function useStill(act: RowProps['change']): RowProps['change'] {
-  const latest = useRef(act);
-  useEffect(() => {
-    latest.current = act;
-  });
-  return useCallback((child, change) => latest.current(child, change), []);
-}
-
-function Table({ chosen, columns, today, cards, change }: Still) {
+function Table({ chosen, columns, today, cards, change }: TableProps) {
   return (
     <section
       className="calendar"
@@ -115,9 +113,14 @@ const TableRow = memo(function TableRow(props: RowProps) {
   );
 });
 
+interface StackProps extends TableProps {
+  /** The child that was turned to; absent: none yet. */
+  readonly wanted: Id | undefined;
+  readonly setWanted: (child: Id | undefined) => void;
+}
+
 /** One child at a time, its days under one another. */
-function Stack({ chosen, columns, today, cards, change }: Still) {
-  const [wanted, setWanted] = useState<Id>();
+function Stack({ chosen, columns, today, cards, change, wanted, setWanted }: StackProps) {
   const place = Math.max(
     0,
     chosen.findIndex(({ id }) => id === wanted),

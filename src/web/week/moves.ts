@@ -1,6 +1,7 @@
 // Sheets that change their day or place in the plan of one child; nothing is kept by it.
 import type { Day, Draft, Id } from '../../records/index.ts';
 import type { DayCards, SheetCard } from '../planning/cards.ts';
+import { doneOf, openOf, planOf } from '../planning/planned.ts';
 
 /** What of a day is looked at and changed. */
 export type PlannedDay = Pick<DayCards, 'day' | 'sheets'>;
@@ -16,15 +17,6 @@ export type Change =
     }
   | { readonly kind: 'take-out'; readonly code: string; readonly from: Day };
 
-/** Sheets that are done come first on their day: the others can still change places. */
-export function doneOf({ sheets }: PlannedDay): readonly SheetCard[] {
-  return sheets.filter(({ isDone }) => isDone);
-}
-
-export function openOf({ sheets }: PlannedDay): readonly SheetCard[] {
-  return sheets.filter(({ isDone }) => !isDone);
-}
-
 /**
  * The days after a change; a day that stays as it was is the same object. What was planned for a day before `today`
  * stays there, so that one sees what was not done.
@@ -35,11 +27,11 @@ export function changed<D extends PlannedDay>(
   today: Day,
 ): readonly D[] {
   const { code, from } = change;
-  const to = change.kind === 'move' ? change.to : undefined;
+  const { to, place } = change.kind === 'move' ? change : {};
   const sheet = days.find(({ day }) => day === from)?.sheets.find((each) => each.code === code);
   if (sheet === undefined) return days;
   return days.map((day) => {
-    if (day.day === to) return withSheet(day, movedSheet(sheet, from < today), change);
+    if (day.day === to) return withSheet(day, movedSheet(sheet, from < today), place);
     const isLeft = day.day === from && from >= today;
     return isLeft ? { ...day, sheets: day.sheets.filter((each) => each !== sheet) } : day;
   });
@@ -51,9 +43,9 @@ function movedSheet(sheet: SheetCard, wasMissed: boolean): SheetCard {
   return wasMissed ? { ...moved, why: 'moved-on' } : moved;
 }
 
-function withSheet<D extends PlannedDay>(day: D, sheet: SheetCard, change: Change): D {
+/** The day with the sheet at its place. Sheets that are done come first: the others can still change places. */
+function withSheet<D extends PlannedDay>(day: D, sheet: SheetCard, place = Infinity): D {
   const others = openOf(day).filter(({ code }) => code !== sheet.code);
-  const place = change.kind === 'move' ? (change.place ?? others.length) : others.length;
   const sheets = [...doneOf(day), ...others.slice(0, place), sheet, ...others.slice(place)];
   const isSame = sheets.every(({ code }, at) => code === day.sheets[at]?.code);
   return isSame && sheets.length === day.sheets.length ? day : { ...day, sheets };
@@ -69,12 +61,7 @@ export function daysChanged<D extends PlannedDay>(
 
 /** What is to be kept of the days. */
 export function draftsOf(child: Id, days: readonly PlannedDay[]): readonly Draft[] {
-  return days.map(({ day, sheets }) => ({
-    kind: 'plan',
-    child,
-    day,
-    sheets: sheets.map(({ code, why }) => ({ code, why })),
-  }));
+  return days.map(({ day, sheets }) => planOf(child, day, sheets));
 }
 
 /** Before which of the open sheets one lies that is dropped beside the sheet with the code; none: after all. */

@@ -1,9 +1,10 @@
 // What is behind a slip: why the sheet is in the plan, what to lay out, and where it may go.
 import { Button } from 'react-aria-components/Button';
 import { Heading } from 'react-aria-components/Heading';
+import { openOf } from '../planning/planned.ts';
 import { words as planning } from '../planning/words.ts';
 import { capital } from '../words.ts';
-import { type Change, openOf } from './moves.ts';
+import type { Change } from './moves.ts';
 import type { SheetInRow } from './row.ts';
 import { words } from './words.ts';
 

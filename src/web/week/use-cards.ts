@@ -3,16 +3,11 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Day, Id } from '../../records/index.ts';
 import { useGround } from '../children/use-ground.ts';
 import { sentencesOf } from '../making/reply-form.ts';
-import type { DayCards, PlanWishes } from '../planning/cards.ts';
+import type { CardsOfAsked, DayCards, RecordsAsked } from '../planning/cards.ts';
 import type { Planner } from '../planning/planner.ts';
 import { ownEntries } from './own-entries.ts';
 
-export interface CardsAsked {
-  readonly children: readonly Id[];
-  readonly days: readonly Day[];
-  readonly today: Day;
-  readonly wishes: PlanWishes;
-}
+export type CardsAsked = Omit<CardsOfAsked, keyof RecordsAsked>;
 
 export type CardsByChild = ReadonlyMap<Id, readonly DayCards[]>;
 

@@ -1,9 +1,10 @@
 // What is planned in the week in view, and changes to it, each kept at once.
 import type { Child, Id } from '../../records/index.ts';
 import { holdWhile } from '../offline/holds.ts';
+import { openOf } from '../planning/planned.ts';
 import type { Planner } from '../planning/planner.ts';
 import { capital } from '../words.ts';
-import { type Change, changed, daysChanged, draftsOf, openOf, type PlannedDay } from './moves.ts';
+import { type Change, changed, daysChanged, draftsOf, type PlannedDay } from './moves.ts';
 import { type CardsByChild, useCards } from './use-cards.ts';
 import { type KeepingState, useKeeping } from './use-keeping.ts';
 import { useDays, type WeekInView } from './use-week.ts';

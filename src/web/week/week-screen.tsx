@@ -5,16 +5,16 @@ import type { Child, Entry, View } from '../../records/index.ts';
 import { ChildChooser } from '../children/child-chooser.tsx';
 import { Message } from '../children/message.tsx';
 import { RecordsMain } from '../children/records-main.tsx';
-import { today } from '../children/today.ts';
 import { useGround } from '../children/use-ground.ts';
+import { useToday } from '../children/use-today.ts';
 import { words as common } from '../children/words.ts';
 import '../look/week.css';
 import '../look/plan-print.css';
+import { openOf } from '../planning/planned.ts';
 import type { Planner } from '../planning/planner.ts';
 import type { ScreenProps } from '../screen-props.ts';
 import { useStock } from '../supplies/use-stock.ts';
 import { Calendar } from './calendar.tsx';
-import { openOf } from './moves.ts';
 import { OnPaper } from './on-paper.tsx';
 import { PlanButtons } from './plan-buttons.tsx';
 import type { KeepingState } from './use-keeping.ts';
@@ -47,7 +47,7 @@ function Desk(props: DeskProps) {
 const NONE: readonly Entry[] = [];
 
 function Week({ planner, view, child }: DeskProps & { readonly child: Child }) {
-  const week = useWeek(view, child, today());
+  const week = useWeek(view, child, useToday());
   const { entries = NONE, shelf } = useGround();
   const stock = useStock(planner, entries, shelf)?.stock?.left;
   const plans = usePlans(planner, week);

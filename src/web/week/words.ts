@@ -1,5 +1,6 @@
 // What the Week screen says; fetched with it.
 import type { Day } from '../../records/index.ts';
+import { minutesTold } from '../planning/planned.ts';
 import { dayWriter } from '../speaking/dates.ts';
 import { piecesOf } from '../speaking/pieces.ts';
 import { shared } from '../speaking/shared.ts';
@@ -48,7 +49,7 @@ export const words = spoken('app/week', MESSAGES, (telling) => {
     longDay: (day: Day) => say('longDay', onDay(day)),
     listOf: (child: string, day: Day) => say('listOf', { child, ...onDay(day) }),
     sheet: (step: number, content: string, minutes: number) =>
-      say('sheet', { step, content, minutes: Math.max(1, Math.round(minutes)) }),
+      say('sheet', { step, content, minutes: minutesTold(minutes) }),
     movesOn: (day: Day, today: Day) =>
       day === today ? plain.movesOnToday : say('movesOn', onDay(day)),
     more: (sheet: string, day: Day) => say('more', { sheet, weekday: weekday(day) }),
