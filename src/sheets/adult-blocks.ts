@@ -15,10 +15,12 @@ import {
   QUIET_INK,
   together,
 } from '../page/index.ts';
+import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
 import { packMaterials } from './materials.ts';
 import type { Pack } from './pack.ts';
 import { partNames } from './pack-parts.ts';
 import { pageWords } from './page-catalogue.ts';
+import { printedColours } from './printed-colours.ts';
 import { stickerRows } from './sticker-rows.ts';
 
 /** The em of all that is not a heading, in mm: small and still easy to read. */
@@ -51,6 +53,7 @@ function layOutBlocks(pack: Pack, language: Language, width: number): Block[] {
     ...(glue ? [words.glue] : []),
   ];
   const others = stickers.length + listed.length === 0 ? [words.nothing] : listed;
+  const marks = print === 'grey' ? markedColours(pack) : [];
   return [
     ...sizes.flatMap((size) => [
       paragraph(words.stickers(size), width, { emMm: SMALL_EM_MM }),
@@ -62,7 +65,14 @@ function layOutBlocks(pack: Pack, language: Language, width: number): Block[] {
       ),
     ]),
     ...(others.length > 0 ? [bullets(others, width, SMALL_EM_MM)] : []),
+    ...(marks.length > 0 ? [paragraph(words.marks(marks), width, { emMm: SMALL_EM_MM })] : []),
   ];
+}
+
+/** The colours whose marks stand on the sheets: the marks are the same in every language, the names are not. */
+function markedColours({ sheets }: Pack): readonly ColourName[] {
+  const shown = new Set(sheets.flatMap(({ tasks }) => tasks.flatMap(printedColours)));
+  return COLOUR_NAMES.filter((name) => shown.has(name));
 }
 
 /** How to cut out what the pack has for that. */

@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { ACTIVITY_IDS, type ActivityId, activityOf } from '../activities/index.ts';
 import { pathBounds } from '../base/index.ts';
+import { colourName } from '../figures/index.ts';
+import { LANGUAGES, loadCatalogue } from '../languages/index.ts';
 import {
   CHECK_LINE_MM,
   HOME_PAPERS,
@@ -11,12 +13,14 @@ import {
   type SceneNode,
   textWidthMm,
 } from '../page/index.ts';
+import { initialOf } from '../palette/index.ts';
 import { adultPages } from './adult-page.ts';
 import { FRAMEWORKS } from './goals.ts';
 import { makePack } from './make-pack.ts';
 import type { Pack } from './pack.ts';
 import { packParts } from './pack-parts.ts';
 import { overEdge, words } from './pages-to-test.ts';
+import { printedColours } from './printed-colours.ts';
 
 const A4: PageChoice = { paper: 'A4', orientation: 'portrait' };
 const PAGES = HOME_PAPERS.flatMap((paper) =>
@@ -30,14 +34,15 @@ interface Wanted {
   readonly sheets?: number;
   readonly page?: PageChoice;
   readonly goals?: Pack['goals'];
+  readonly print?: 'colour' | 'grey';
 }
 
 function tryPack(
   activities: readonly ActivityId[],
-  { step = 1, sheets = 1, page = A4, goals = [] }: Wanted = {},
+  { step = 1, sheets = 1, page = A4, goals = [], print = 'colour' }: Wanted = {},
 ) {
   const parts = activities.map((activity) => ({ activity, step, values: {}, sheets }));
-  return makePack({ seed: 3, page, print: 'colour', parts, goals });
+  return makePack({ seed: 3, page, print, parts, goals });
 }
 
 function packOf(activities: readonly ActivityId[], wanted: Wanted = {}): Pack {
@@ -56,6 +61,24 @@ function textNodes(nodes: readonly SceneNode[]): Extract<SceneNode, { kind: 'tex
 }
 
 describe('the adult’s page', () => {
+  it.each(LANGUAGES)(
+    'names the colours whose letters stand on sheets in grey, %s',
+    async (language) => {
+      await loadCatalogue(language);
+      const said = (print: 'colour' | 'grey') => {
+        const pack = packOf(['in-every-box'], { print });
+        const colours = new Set(pack.sheets.flatMap(({ tasks }) => tasks.flatMap(printedColours)));
+        const pages = allWords(adultPages(pack, language));
+        return [...colours].map((colour) =>
+          pages.includes(`${colourName(colour, language)} (${initialOf(colour)})`),
+        );
+      };
+      expect(said('grey').length).toBeGreaterThan(1);
+      expect(said('grey')).not.toContain(false);
+      expect(said('colour')).not.toContain(true);
+    },
+  );
+
   it('says what to lay out, to say, to show, to help with, to look for, to measure, and to take care of', () => {
     const said = allWords(adultPages(packOf(['in-every-box'])));
     for (const part of [

@@ -1,6 +1,8 @@
 // The words of the adult's page, in each language.
 import { WORDINGS } from '../activities/index.ts';
+import { colourName } from '../figures/index.ts';
 import { type Language, type Say, sayIn } from '../languages/index.ts';
+import { initialOf } from '../palette/index.ts';
 import { MESSAGES } from './messages-adult-en.ts';
 import type { AdultWords, PartName } from './page-words.ts';
 
@@ -17,6 +19,14 @@ export function adultWords(language: Language): AdultWords {
     packTitle: (parts) => packTitle(say, list, parts),
     stickers: (diameterMm) => say('stickers', { diameterMm }),
     stickerEntry: (count, colour) => say('stickers.entry', { count, colour }),
+    marks: (colours) =>
+      say('marks', {
+        marks: list(
+          colours.map((colour) =>
+            say('marks.entry', { colour: colourName(colour, language), mark: initialOf(colour) }),
+          ),
+        ),
+      }),
     crayons: (colours) => say('crayons', { count: colours.length, colours: list(colours) }),
     partHeading: ({ activity, steps, sheets }, numbers) =>
       say('part', { activity, steps: steps.text, count: steps.count, sheets, numbers }),

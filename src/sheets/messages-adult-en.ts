@@ -12,6 +12,9 @@ export const MESSAGES = {
   stickers: 'Stickers, {diameterMm}\u00a0mm across:',
   // Beside a dot of the colour.
   'stickers.entry': '{count} {colour}',
+  // In grey print: which letter on the figures stands for which colour.
+  marks: 'Letters stand for colours: {marks}.',
+  'marks.entry': '{colour} ({mark})',
   crayons: '{count, plural, one {a {colours} crayon} other {crayons: {colours}}}',
   pencil: 'a pencil',
   scissors: 'scissors for children, with round ends; stay beside the child, or cut out yourself',

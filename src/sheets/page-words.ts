@@ -1,5 +1,6 @@
 // The words of the pages that go round the tasks: foot, answer pages, the adult's page.
 import type { FootLabels, PaperName } from '../page/index.ts';
+import type { ColourName } from '../palette/index.ts';
 import type { Framework, GoalId } from './goals.ts';
 import type { ToCut } from './to-cut.ts';
 
@@ -62,6 +63,8 @@ export interface AdultWords {
   /** Beside a dot of the colour. */
   readonly stickerEntry: (count: number, colour: string) => string;
   readonly crayons: (colours: readonly string[]) => string;
+  /** Which letter stands for which colour in grey print. */
+  readonly marks: (colours: readonly ColourName[]) => string;
   readonly pencil: string;
   /** Says the caution as well. */
   readonly scissors: string;
