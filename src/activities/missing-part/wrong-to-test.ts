@@ -48,10 +48,22 @@ export const WRONG: WrongWays<Printed, Answer> = {
     return withField(task, replaced(task.printed.field, place, null));
   },
   'R8 a figure of the field breaks the pattern': (task, random) => {
-    const { field } = task.printed;
-    const place = random.pick(placesWhere(field, (figure) => figure !== null));
+    const { field, columns } = task.printed;
+    // A corner may lie on a slant of its own, where any figure goes on with what slants.
+    const corners = [0, columns - 1, field.length - columns, field.length - 1];
+    const places = placesWhere(
+      field,
+      (figure, place) => figure !== null && !corners.includes(place),
+    );
+    const place = anyOf(random, places) ?? 0;
     const other = anyOf(random, othersThan(field, field[place]));
     return other && withField(task, replaced(field, place, other));
+  },
+  'R8 a figure of the field is like no other': (task, random) => {
+    const { field } = task.printed;
+    const place = random.pick(placesWhere(field, (figure) => figure !== null));
+    const stranger: Figure = { form: 'numeral-8', turn: 45 };
+    return withField(task, replaced(field, place, stranger));
   },
 };
 
