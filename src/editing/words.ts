@@ -1,7 +1,7 @@
 // What is said of a task while it is changed, in each language.
 import { capitalised, type Language, WORDINGS } from '../activities/index.ts';
 import type { DotLayout } from '../figures/index.ts';
-import { inEachLanguage, sayIn } from '../languages/index.ts';
+import { inEachLanguage, type KeyUnder, sayIn } from '../languages/index.ts';
 import { MESSAGES } from './messages-en.ts';
 
 /** Answers told in full; more are counted. */
@@ -54,11 +54,7 @@ function wordsIn(language: Language) {
   };
 }
 
-type Keyed<P extends string> = keyof typeof MESSAGES extends infer K
-  ? K extends `${P}.${infer Name}`
-    ? Name
-    : never
-  : never;
+type Keyed<P extends string> = KeyUnder<typeof MESSAGES, P>;
 type AttributeName = Keyed<'attribute'>;
 /** What a place can be called, and what one item of a list. */
 export type PlaceKind = Keyed<'at'>;

@@ -10,6 +10,7 @@ export { isLanguage, LANGUAGES, type Language } from './language.ts';
 export {
   hasPlaces,
   inEachLanguage,
+  type KeyUnder,
   type Messages,
   type Say,
   sayIn,

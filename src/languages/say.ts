@@ -19,6 +19,13 @@ export function hasPlaces(
 /** What stands in a message's places; numbers choose its plural forms. */
 export type Values = Readonly<Record<string, string | number>>;
 
+/** What stands behind `P` and a dot in the keys of messages: of `note.calm` and `note.tired`, `calm` and `tired`. */
+export type KeyUnder<M extends Messages, P extends string> = keyof M extends infer K
+  ? K extends `${P}.${infer Name}`
+    ? Name
+    : never
+  : never;
+
 /** The message of a key with its places filled. */
 export interface Say<M extends Messages = Messages> {
   (key: keyof M & string, values?: Values): string;

@@ -1,4 +1,6 @@
 // The invented group as it lies in its file: rows whose days are counted from the Monday of the week of the last day.
+
+import type { KeyUnder } from '../../languages/index.ts';
 import type {
   ChildFacts,
   HelpLevel,
@@ -10,18 +12,10 @@ import type {
 import type { MESSAGES } from './messages-en.ts';
 
 /** What an adult wrote down, by the name of its message. */
-export type DemoNote = keyof typeof MESSAGES extends infer K
-  ? K extends `note.${infer Name}`
-    ? Name
-    : never
-  : never;
+export type DemoNote = KeyUnder<typeof MESSAGES, 'note'>;
 
 /** Who a child is, by the name of the message that calls it so. */
-export type DemoName = keyof typeof MESSAGES extends infer K
-  ? K extends `child.${infer Name}`
-    ? Name
-    : never
-  : never;
+export type DemoName = KeyUnder<typeof MESSAGES, 'child'>;
 
 /** What was chosen instead at a task of the sheet, 0 upward, with its English name; see `Instead`. */
 export interface DemoChoice {
