@@ -4,18 +4,14 @@ import { sentencesOf } from '../making/reply-form.ts';
 import type { RoomAsked } from '../planning/cards.ts';
 import type { Planner } from '../planning/planner.ts';
 
-/** More are made only to be printed: the worker would be kept from the other screens. */
-const MOST_TRIED = 400;
-
 /** The sentence; empty as long as nothing speaks against it, is asked for, or is known. */
 export function useRoom(planner: Planner, asked: RoomAsked | undefined): string {
   const [told, setTold] = useState({ key: '', sentence: '' });
   const before = useRef<Promise<void>>(Promise.resolve());
-  const isTried = asked !== undefined && sheetsIn(asked) <= MOST_TRIED;
-  const key = isTried ? JSON.stringify(asked) : '';
+  const key = asked === undefined ? '' : JSON.stringify(asked);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the text says whether it asks for anything else
   useEffect(() => {
-    if (asked === undefined || key === '') return;
+    if (asked === undefined) return;
     let isWanted = true;
     // One at a time: what was asked for and changed again meanwhile is never tried.
     before.current = before.current.then(async () => {
@@ -28,9 +24,4 @@ export function useRoom(planner: Planner, asked: RoomAsked | undefined): string 
     };
   }, [planner, key]);
   return told.key === key ? told.sentence : '';
-}
-
-function sheetsIn({ recipe, group }: RoomAsked): number {
-  const children = group.names.split('\n').filter((name) => name.trim() !== '');
-  return children.length * recipe.sheets;
 }
