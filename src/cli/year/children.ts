@@ -24,8 +24,6 @@ export interface Group {
   readonly pictures: readonly OwnPicture[];
 }
 
-/** UTF-8 takes at most three bytes for a character of JavaScript. */
-const BYTES_A_CHARACTER = 3;
 /** A line of a list: the name and some more. */
 const LIST_CHARACTERS = MOST_CHILDREN * (LONGEST_NAME + 100);
 const LIST = 'list of children';
@@ -51,7 +49,7 @@ export function groupOf({ records, list }: ChildrenOptions): Group {
 }
 
 function backupAt(path: string): string {
-  return readText(path, 'backup', BACKUP_CHARACTERS * BYTES_A_CHARACTER);
+  return readText(path, 'backup', BACKUP_CHARACTERS);
 }
 
 function ofBackup(entries: Parameters<typeof viewOf>[0]): Group {
@@ -64,7 +62,7 @@ function ofBackup(entries: Parameters<typeof viewOf>[0]): Group {
 }
 
 function ofList(path: string): Group {
-  const text = readText(path, LIST, LIST_CHARACTERS * BYTES_A_CHARACTER);
+  const text = readText(path, LIST, LIST_CHARACTERS);
   return { children: accepted(readList(text)), pictures: [] };
 }
 
