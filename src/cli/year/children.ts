@@ -9,7 +9,12 @@ import {
   readBackup,
   viewOf,
 } from '../../records/index.ts';
-import { LONGEST_NAME, MOST_CHILDREN, numberedChildren } from '../../sheets/index.ts';
+import {
+  LONGEST_NAME,
+  longNameRefusals,
+  MOST_CHILDREN,
+  numberedChildren,
+} from '../../sheets/index.ts';
 import { accepted, Refused } from '../failure.ts';
 import { readText } from '../read-text.ts';
 import type { YearChild } from './job.ts';
@@ -104,10 +109,8 @@ function lineOf(line: string, at: string): Result<Line> {
   const [, before = line, behind = ''] = /^(.*)[,;\t](.*)$/u.exec(line) ?? [];
   const [name, fact] = [before.trim(), behind.trim()];
   if (name === '') return refuse({ code: 'missing', at, expected: 'a name' });
-  if (name.length > LONGEST_NAME) {
-    const unit = told('reasons', 'amount.characters.name');
-    return refuse({ code: 'too-big', at, got: name.length, max: LONGEST_NAME, unit });
-  }
+  const tooLong = longNameRefusals(name, at);
+  if (tooLong.length > 0) return refuse(...tooLong);
   const step = Number(STEP.exec(fact)?.[1] ?? 0);
   if (fact === '') return accept({ name });
   if (isMonth(fact)) return accept({ name, birthMonth: fact });
