@@ -27,6 +27,8 @@ export interface ChildrenOptions {
 export interface Group {
   readonly children: readonly YearChild[];
   readonly pictures: readonly OwnPicture[];
+  /** Whether a backup has a count of what is in the house, which a year does not regard. */
+  readonly isStockCounted: boolean;
 }
 
 /** A line of a list: the name and some more. */
@@ -58,17 +60,18 @@ function backupAt(path: string): string {
 }
 
 function ofBackup(entries: Parameters<typeof viewOf>[0]): Group {
-  const { children, results } = viewOf(entries);
+  const { children, results, stock } = viewOf(entries);
   const group = children.map((child) => ({ child, results: results.get(child.id) ?? [] }));
   return {
     children: numbered(group),
     pictures: keptPictures(entries).map(({ picture }) => picture),
+    isStockCounted: stock !== undefined,
   };
 }
 
 function ofList(path: string): Group {
   const text = readText(path, LIST, LIST_CHARACTERS);
-  return { children: accepted(readList(text)), pictures: [] };
+  return { children: accepted(readList(text)), pictures: [], isStockCounted: false };
 }
 
 /**
