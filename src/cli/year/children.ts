@@ -76,7 +76,7 @@ function ofList(path: string): Group {
 
 /**
  * A child a line: its name and, behind a comma, a semicolon or a tab, its month of birth or `step` and a number. Lines
- * that are empty or begin with `#` say nothing. Refuses, by its line, what is neither.
+ * that are empty or begin with `#` say nothing. Refuses, by its line, what is neither, and both.
  */
 export function readList(text: string): Result<readonly YearChild[]> {
   const lines = text.replace(/^\ufeff/, '').split(/\r\n|\r|\n/);
@@ -109,18 +109,32 @@ interface Line {
 const STEP = /^step\s*(\d{1,2})$/i;
 
 function lineOf(line: string, at: string): Result<Line> {
-  const [, before = line, behind = ''] = /^(.*)[,;\t](.*)$/u.exec(line) ?? [];
-  const [name, fact] = [before.trim(), behind.trim()];
+  // A spreadsheet writes empty cells, too.
+  const [name, fact] = cutInTwo(line.replace(/[,;\s]+$/u, ''));
   if (name === '') return refuse({ code: 'missing', at, expected: 'a name' });
   const tooLong = longNameRefusals(name, at);
   if (tooLong.length > 0) return refuse(...tooLong);
-  const step = Number(STEP.exec(fact)?.[1] ?? 0);
-  if (fact === '') return accept({ name });
-  if (isMonth(fact)) return accept({ name, birthMonth: fact });
-  if (step >= 1) return accept({ name, step });
+  const read = factOf(fact);
+  const [, before] = cutInTwo(name);
+  const isTwice = before !== '' && factOf(before) !== undefined;
+  if (read !== undefined && !isTwice) return accept({ name, ...read });
   const expected =
-    'a name alone, or behind it a month of birth such as 2022-05 or a step such as step 3';
-  return refuse({ code: 'unreadable', at, got: fact, expected });
+    'a name alone, or behind it a month of birth such as 2022-05 or a step such as step 3, not both';
+  return refuse({ code: 'unreadable', at, got: isTwice ? `${before}, ${fact}` : fact, expected });
+}
+
+/** What stands before the last comma, semicolon or tab, and what behind it. */
+function cutInTwo(line: string): readonly [before: string, behind: string] {
+  const [, before = line, behind = ''] = /^(.*)[,;\t](.*)$/u.exec(line) ?? [];
+  return [before.trim(), behind.trim()];
+}
+
+/** `undefined` where it is neither a month nor a step. */
+function factOf(fact: string): Omit<Line, 'name'> | undefined {
+  if (fact === '') return {};
+  if (isMonth(fact)) return { birthMonth: fact };
+  const step = Number(STEP.exec(fact)?.[1] ?? 0);
+  return step >= 1 ? { step } : undefined;
 }
 
 /** In the order of the group; a name that several have stands on sheets with the number. */
