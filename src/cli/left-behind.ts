@@ -1,17 +1,15 @@
 // Names of files on their way, and what a run that was killed left of them: the next run in that folder takes it away.
-import { createHash, randomBytes } from 'node:crypto';
+import { randomBytes } from 'node:crypto';
 import { readdirSync, rmSync } from 'node:fs';
-import { hostname } from 'node:os';
 import { join } from 'node:path';
+import { isRunning, THIS_MACHINE } from './processes.ts';
 
 /** The machine and the process that write it are in the name, so that only what nobody writes any more is removed. */
 const NAME = /^\.samewise-([0-9a-f]{8})-(\d+)-[0-9a-f]{8}\.part$/;
 
-const machine = createHash('sha256').update(hostname()).digest('hex').slice(0, 8);
-
 /** A path in `folder` that no other file has, for a file that is not ready yet. */
 export function pathOnTheWay(folder: string): string {
-  const name = `.samewise-${machine}-${process.pid}-${randomBytes(4).toString('hex')}.part`;
+  const name = `.samewise-${THIS_MACHINE}-${process.pid}-${randomBytes(4).toString('hex')}.part`;
   return join(folder, name);
 }
 
@@ -28,15 +26,5 @@ export function removeLeftBehind(folder: string): void {
 
 function isLeftBehind(name: string): boolean {
   const [, host, pid] = NAME.exec(name) ?? [];
-  return host === machine && !isRunning(Number(pid));
-}
-
-function isRunning(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-    return true;
-  } catch (error) {
-    // A process of somebody else, which may not be asked, runs.
-    return error instanceof Error && 'code' in error && error.code === 'EPERM';
-  }
+  return host === THIS_MACHINE && !isRunning(Number(pid));
 }

@@ -1,17 +1,15 @@
 // The option that makes contents of letters be about a name, and what is told of names.
 import { activityOf } from '../activities/index.ts';
 import { CONTENT_IDS, isOfLetters, nameNotes } from '../figures/index.ts';
-import { LONGEST_NAME, type Recipe } from '../sheets/index.ts';
+import { longNameRefusals, type Recipe } from '../sheets/index.ts';
 import { Refused } from './failure.ts';
 
 /** A name that is there and no longer than any name. */
 export function nameOf(written: string, at: string): string {
   const name = written.trim();
   if (name === '') throw new Refused({ code: 'missing', at, expected: 'a name' });
-  if (name.length > LONGEST_NAME) {
-    const [got, max] = [name.length, LONGEST_NAME];
-    throw new Refused({ code: 'too-big', at, got, max, unit: 'characters of a name' });
-  }
+  const refusals = longNameRefusals(name, at);
+  if (refusals.length > 0) throw new Refused(...refusals);
   return name;
 }
 

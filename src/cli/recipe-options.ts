@@ -73,8 +73,6 @@ export interface RecipeOptions extends GroupOptions {
 }
 
 const AGES = { min: 3, max: 5 } as const;
-/** UTF-8 takes at most three bytes for a character of JavaScript. */
-const BYTES_A_CHARACTER = 3;
 
 /** Refuses, by the name of the option, whatever no pack can be made from; a seed may be missing. */
 export function recipeOf(options: RecipeOptions): Recipe {
@@ -136,7 +134,7 @@ function recipeFromFile(path: string, options: RecipeOptions): Recipe {
     const expected = 'either a recipe or the options of one activity';
     throw new Refused({ code: 'unreadable', at: `--${found[0]}`, got: '--recipe too', expected });
   }
-  return accepted(readRecipeText(readText(path, 'recipe', RECIPE_CHARACTERS * BYTES_A_CHARACTER)));
+  return accepted(readRecipeText(readText(path, 'recipe', RECIPE_CHARACTERS)));
 }
 
 function partOf(options: RecipeOptions, style: PrintStyle): RecipePart {

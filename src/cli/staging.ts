@@ -81,7 +81,8 @@ async function fillFile(file: number, path: string, fill: Fill): Promise<void> {
   }
 }
 
-function writeAll(file: number, piece: Uint8Array): void {
+/** Writes to the end, however little the system takes at a time. */
+export function writeAll(file: number, piece: Uint8Array): void {
   for (let done = 0; done < piece.length; ) done += writeSync(file, piece, done);
 }
 

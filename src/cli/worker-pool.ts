@@ -3,8 +3,8 @@ import type { Worker } from 'node:worker_threads';
 
 /** Where units come from and results go; called one at a time. */
 export interface Source<Ask, Answer> {
-  /** The next unit; `undefined`: none for now, and none at all once every unit that was given is done. */
-  readonly next: () => Ask | undefined;
+  /** The next unit for the worker of this number; `undefined`: none for now, and none at all once every unit that was given is done. */
+  readonly next: (worker: number) => Ask | undefined;
   readonly done: (ask: Ask, answer: Answer) => void;
   /** The worker ended in the middle of the unit, for this reason if it gave one; another takes its place. */
   readonly lost: (ask: Ask, reason: string | undefined) => void;
@@ -43,7 +43,7 @@ export function runPool<Ask, Answer>(
     };
     const hand = (): void => {
       for (let worker = idle[0]; worker; worker = idle[0]) {
-        const ask = source.next();
+        const ask = source.next(worker.threadId);
         if (ask === undefined) break;
         idle.shift();
         busy.set(worker, ask);

@@ -25,6 +25,7 @@ export type {
   ReportSkill,
 } from './report.ts';
 export { reportPages } from './report-pages.ts';
+export type { BookPages } from './rung-book.ts';
 export { factsReader, type ReadFacts, type SheetFacts, type TaskFacts } from './sheet-facts.ts';
 export { type GivenSheet, type Standing, standingOn } from './standing.ts';
 export type { MaterialKind } from './suits.ts';
@@ -49,6 +50,7 @@ export { abilityForStep } from './step-ability.ts';
 export {
   LONGEST_YEAR,
   MOST_SHEETS_A_WEEK,
+  measureForYear,
   planYear,
   type YearWeek,
   type YearWishes,

@@ -7,7 +7,7 @@ import {
   type Values,
 } from '../activities/index.ts';
 import { randomFrom } from '../base/index.ts';
-import { type Asked, climb, difficultyOf, sampleSeeds } from '../learner/index.ts';
+import { type Asked, climb, difficultyFrom, sampleSeeds } from '../learner/index.ts';
 import type { PrintStyle } from '../page/index.ts';
 
 /** One rung of a ladder with some values asked for. */
@@ -33,6 +33,16 @@ export interface RungBook {
   readonly count: (activity: ActivityId, asked: Asked) => number;
   /** The rung of a step, 1 to `count`. */
   readonly rung: (activity: ActivityId, asked: Asked, step: number) => Rung;
+  /** What is in the book so far of an activity, to be handed to another book of the same print. */
+  readonly pagesOf: (activity: ActivityId) => BookPages;
+  /** Takes over what another book measured: it is what this one would measure. */
+  readonly add: (pages: BookPages) => void;
+}
+
+/** Ladders and rungs by what was asked for; plain values, which a worker can be sent. */
+export interface BookPages {
+  readonly ladders: readonly (readonly [asked: string, ladder: readonly Values[]])[];
+  readonly rungs: readonly (readonly [asked: string, rung: Rung])[];
 }
 
 /** Enough to place a rung within about a tenth of a logit; which sheet is made measures its own difficulty. */
@@ -56,6 +66,14 @@ export function rungBook(style: PrintStyle): RungBook {
           throw new Error(`plan › ${activity}: expected a step of the ladder, got ${step}`);
         return measured(activity, step, values, style);
       }),
+    pagesOf: (activity) => {
+      const isOf = ([key]: readonly [string, unknown]) => key.startsWith(`${activity} `);
+      return { ladders: [...ladders].filter(isOf), rungs: [...rungs].filter(isOf) };
+    },
+    add: (pages) => {
+      for (const [key, ladder] of pages.ladders) ladders.set(key, ladder);
+      for (const [key, rung] of pages.rungs) rungs.set(key, rung);
+    },
   };
 }
 
@@ -84,7 +102,7 @@ function measured(id: ActivityId, step: number, values: Values, style: PrintStyl
     step,
     age: activity.ladder[step - 1]?.age ?? 3,
     values,
-    logits: mean(tasks.map(({ printed }) => difficultyOf(activity, printed).logits)),
+    logits: mean(features.map((each) => difficultyFrom(each).logits)),
     chance: mean(tasks.map(({ printed }) => activity.chance(printed))),
     hand: Math.max(...features.map(({ hand = 0 }) => hand)),
     quantities: mean(features.map(({ quantities = 0 }) => quantities)),

@@ -1,12 +1,14 @@
 // A whole year for one child, planned ahead of all records: week by week, varied, for what is believed on its first day.
-import { SKILLS, type Skill } from '../activities/index.ts';
+import { type ActivityId, activityOf, SKILLS, type Skill } from '../activities/index.ts';
 import { newBelief } from '../learner/index.ts';
 import type { Day } from '../records/index.ts';
 import type { Foreseen, Suggestion } from './course.ts';
 import { FEWEST_SHEETS, planDay } from './day-plan.ts';
 import { addDays, dayNumber, mondayOf } from './days.ts';
 import { type Known, type Planner, settingAt, type Wishes } from './planner.ts';
+import { rungFor } from './rung-choice.ts';
 import { type Standing, standingOn } from './standing.ts';
+import { contentsFor } from './suits.ts';
 import { givenBefore } from './today.ts';
 
 export interface YearWishes extends Omit<Wishes, 'stock'> {
@@ -64,6 +66,20 @@ export function* planYear(
     const planned = sheets.map(foreseenOf);
     foreseen.push(...planned);
     last = planned.slice(-1);
+  }
+}
+
+/** Measures, for the planner's book, what the year will ask of an activity as the child stands on its first day. */
+export function measureForYear(
+  planner: Planner,
+  known: Known,
+  { from, ability, ...wishes }: YearWishes,
+  activity: ActivityId,
+): void {
+  const standing = standingToBegin(planner, known, mondayOf(from), ability);
+  const setting = settingAt(planner, known.child, standing, wishes, 'year');
+  for (const content of contentsFor(activityOf(activity), setting.bounds)) {
+    rungFor(setting, activity, content);
   }
 }
 

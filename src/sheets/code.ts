@@ -4,6 +4,7 @@ import { accept, type Result, refuse, told } from '../base/index.ts';
 import { checkDigitOf, digitsOf, groupedText, isChecked } from './code-characters.ts';
 import { type CodeVersion, fieldsOf, readFields, versionFor } from './code-fields.ts';
 import { packFields, unpack } from './code-packing.ts';
+import { refusalsUnder } from './path-text.ts';
 import { isAboutPictures, type SheetSpec } from './sheet-spec.ts';
 import { changesOf, valuesOf } from './sheet-values.ts';
 
@@ -72,9 +73,7 @@ function readVersion(version: CodeVersion, digits: readonly number[]): Result<Sh
   const { spec } = read.value;
   const values = valuesOf(spec);
   if (!values.ok) {
-    return refuse(
-      ...values.refusals.map((refusal) => ({ ...refusal, at: `sheet code › ${refusal.at}` })),
-    );
+    return refuse(...refusalsUnder('sheet code', values.refusals));
   }
   const changes = changesOf(spec, values.value);
   // Each sheet has one code: one that carries values which are the step's own, or no extras, was never printed.

@@ -12,7 +12,7 @@ import { packFileText } from './pack-file.ts';
 import { packPages } from './pack-pages.ts';
 import { overEdge, textsIn, words } from './pages-to-test.ts';
 import { piecePages, piecesOf } from './piece-pages.ts';
-import { readRecipe } from './recipe.ts';
+import { readRecipe } from './read-recipe.ts';
 import { makeSheet, type Sheet } from './sheet.ts';
 import { sheetPage } from './sheet-page.ts';
 import { styleOf } from './sheet-spec.ts';

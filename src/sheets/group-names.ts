@@ -1,9 +1,6 @@
 // The children of a group as a person writes them down: names with commas or line ends between.
 import { accept, type Refusal, type Result, refuse, told } from '../base/index.ts';
-import { type GroupChild, LONGEST_NAME, MOST_CHILDREN } from './recipe.ts';
-
-/** No ladder has so many steps. */
-const MOST_SHIFT = 31;
+import { type GroupChild, LONGEST_NAME, MOST_CHILDREN, MOST_SHIFT } from './recipe.ts';
 
 /** +1 or -2 behind a name shifts that child's steps. Refuses what no group can be made of; `at` names the place. */
 export function readChildren(written: string, at: string): Result<readonly GroupChild[]> {
@@ -31,14 +28,14 @@ function childOf(written: string): GroupChild {
 function refusalsOfChild({ name, shift = 0 }: GroupChild, at: string): readonly Refusal[] {
   const [min, max] = [-MOST_SHIFT, MOST_SHIFT];
   return [
-    ...(name.length > LONGEST_NAME
-      ? [
-          {
-            ...({ code: 'too-big', at, got: name.length } as const),
-            ...{ max: LONGEST_NAME, unit: told('reasons', 'amount.characters.name') },
-          },
-        ]
-      : []),
+    ...longNameRefusals(name, at),
     ...(Math.abs(shift) > max ? [{ code: 'out-of-range', at, got: shift, min, max } as const] : []),
   ];
+}
+
+/** Why a text is too long for a name; none where it is not. */
+export function longNameRefusals(name: string, at: string): readonly Refusal[] {
+  if (name.length <= LONGEST_NAME) return [];
+  const unit = told('reasons', 'amount.characters.name');
+  return [{ code: 'too-big', at, got: name.length, max: LONGEST_NAME, unit }];
 }

@@ -15,7 +15,7 @@ export { cutPagesOf, notToBeCut } from './cut-pages.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
 export { frameworkNames } from './goals-served.ts';
 export { EQUAL_LOGITS, numberedChildren } from './group.ts';
-export { readChildren } from './group-names.ts';
+export { longNameRefusals, readChildren } from './group-names.ts';
 export { type JsonLimits, readJson } from './json-text.ts';
 export { MADE, type Made } from './made.ts';
 export { makePack } from './make-pack.ts';
@@ -45,17 +45,19 @@ export { childFileName, packsOfChildren } from './packs-of-children.ts';
 export { footLabels } from './page-catalogue.ts';
 export { printedColours } from './printed-colours.ts';
 export {
+  RECIPE_CHARACTERS,
+  readRecipe,
+  readRecipeText,
+  writtenChoices,
+} from './read-recipe.ts';
+export {
   type GroupChild,
   LONGEST_NAME,
   MOST_CHILDREN,
-  RECIPE_CHARACTERS,
   type Recipe,
   type RecipePart,
-  readRecipe,
-  readRecipeText,
   SORTINGS,
   type Sorting,
-  writtenChoices,
 } from './recipe.ts';
 export { rulerPages } from './ruler-page.ts';
 export { closedObject, wholeNumber } from './schema-parts.ts';

@@ -2,6 +2,7 @@
 import { accept, type Refusal, type Result, refuse, told } from '../base/index.ts';
 import { readCode } from './code.ts';
 import type { OnProgress, Pack } from './pack.ts';
+import { refusalsUnder } from './path-text.ts';
 import { makeSheet, type Sheet } from './sheet.ts';
 import type { SheetSpec } from './sheet-spec.ts';
 
@@ -45,7 +46,5 @@ function allRead(codes: readonly string[]): Result<readonly SheetSpec[]> {
 }
 
 function placed(refusals: readonly Refusal[], index: number, all: number): readonly Refusal[] {
-  return all === 1
-    ? refusals
-    : refusals.map((refusal) => ({ ...refusal, at: `sheet ${index + 1} › ${refusal.at}` }));
+  return all === 1 ? refusals : refusalsUnder(`sheet ${index + 1}`, refusals);
 }

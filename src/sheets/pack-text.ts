@@ -10,14 +10,8 @@ import { versionRefusal } from './version-refusal.ts';
 export function readPackText(text: string): Result<PackFile> {
   const json = readJson(text, 'pack', { characters: PACK_CHARACTERS });
   if (!json.ok) return json;
-  // Of a file of another kind its version tells nothing.
-  const version = isOfOtherFormat(json.value) ? undefined : versionRefusal(json.value, 'pack');
+  const version = versionRefusal(json.value, PACK_FORMAT, 'pack');
   if (version) return refuse(version);
   const read = packSchema.safeParse(json.value);
   return read.success ? accept(read.data) : refuse(...refusalsOf(read.error, json.value, 'pack'));
-}
-
-function isOfOtherFormat(given: unknown): boolean {
-  if (typeof given !== 'object' || given === null || !('format' in given)) return false;
-  return given.format !== PACK_FORMAT;
 }

@@ -10,7 +10,7 @@ import {
   told,
 } from '../base/index.ts';
 import type { Framework } from './goals.ts';
-import { pathText } from './path-text.ts';
+import { pathText, refusalsUnder } from './path-text.ts';
 import type { Recipe, RecipePart } from './recipe.ts';
 import { makeSheet, type Sheet } from './sheet.ts';
 import { printChoicesOf } from './sheet-spec.ts';
@@ -113,10 +113,5 @@ export function placed(
   part: number,
   parts: number,
 ): readonly Refusal[] {
-  return parts === 1
-    ? refusals
-    : refusals.map((refusal) => ({
-        ...refusal,
-        at: `${pathText('recipe', ['parts', part])} › ${refusal.at}`,
-      }));
+  return parts === 1 ? refusals : refusalsUnder(pathText('recipe', ['parts', part]), refusals);
 }

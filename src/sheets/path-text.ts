@@ -1,4 +1,5 @@
 // How a place inside a file is written for people: `sheets[0].tasks[2].boxes`.
+import type { Refusal } from '../base/index.ts';
 
 export type PathPart = string | number;
 
@@ -9,6 +10,11 @@ export function pathText(what: string, path: readonly PropertyKey[]): string {
     .join('')
     .replace(/^\./, '');
   return [what, place].filter((part) => part !== '').join(' › ');
+}
+
+/** The refusals, each with where in `place` it is. */
+export function refusalsUnder(place: string, refusals: readonly Refusal[]): readonly Refusal[] {
+  return refusals.map((refusal) => ({ ...refusal, at: `${place} › ${refusal.at}` }));
 }
 
 /** Keys come from strangers' files: long ones are cut, odd ones are quoted. */

@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { ACTIVITY_IDS, type ActivityId, activityOf } from '../activities/index.ts';
 import { difficultySchema, packSchema } from './pack-schema.ts';
-import { recipeSchema } from './recipe.ts';
+import { recipeSchema } from './recipe-schema.ts';
 import { stockFileSchema } from './stock-facts.ts';
 
 export type JsonSchema = Readonly<Record<string, unknown>>;

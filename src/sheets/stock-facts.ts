@@ -50,9 +50,11 @@ export const STOCK_FIELDS = {
 /** A count within a recipe. */
 export const stockSchema = closedObject(STOCK_FIELDS);
 
+const STOCK_FORMAT = 'samewise.stock';
+
 /** A count as a file of its own. */
 export const stockFileSchema = closedObject({
-  format: z.literal('samewise.stock'),
+  format: z.literal(STOCK_FORMAT),
   version: z.literal(1),
   ...STOCK_FIELDS,
 });
@@ -64,7 +66,7 @@ export const STOCK_CHARACTERS = 100_000;
 export function readStockText(text: string): Result<Stock> {
   const json = readJson(text, 'stock', { characters: STOCK_CHARACTERS });
   if (!json.ok) return json;
-  const version = versionRefusal(json.value, 'stock');
+  const version = versionRefusal(json.value, STOCK_FORMAT, 'stock');
   if (version) return refuse(version);
   const read = stockFileSchema.safeParse(json.value);
   if (!read.success) return refuse(...refusalsOf(read.error, json.value, 'stock'));

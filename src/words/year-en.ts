@@ -24,7 +24,7 @@ export const YEAR_WORDS = {
     files: 'what each week is written as: pdf, json (a pack file), or pdf,json (default: pdf)',
     out: 'the folder to write into: a folder for each child; run again, it goes on where it stopped',
     workers: 'how many packs are made at a time (default: one for each core)',
-    anew: 'make again what stands in the folder and was made of other records, options or by another version',
+    anew: 'make again what stands in the folder and was made of other records, options or by another version, or changed since',
   },
   examples: `
 Examples:
@@ -42,6 +42,16 @@ Examples:
   },
   missing: (weeks: number) =>
     `${counted(weeks, 'week is', 'weeks are')} not there as asked for; run it again with the same words to go on`,
+  /** Of what is there and is not what was asked for. */
+  kept: (weeks: number) =>
+    `${counted(weeks, 'week was', 'weeks were')} left as they stood: see above`,
+  /** Why a folder cannot be written to. */
+  taken: (pid: number, isHere: boolean, file: string) =>
+    `another run of samewise year writes there (process ${pid} on ${isHere ? 'this' : 'another'} machine); wait until it has ended, or if it runs no more, delete ${file}`,
+  changed:
+    'it is not as it was made, so somebody changed it or put it there, and it was left as it is; delete it to have it made again, or add --anew',
+  stockUnused:
+    'the count of what is in the house is not regarded: a year takes more stickers and crayons than any house has. For packs of what is there use samewise pack --stock, or Week in the app',
   otherwise:
     'it was made of other records or options, or by another version, and was left as it is; to make it again add --anew',
   stopping: 'stopping once the packs in work are written; press again to stop at once',

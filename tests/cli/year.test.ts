@@ -1,11 +1,13 @@
 // What `samewise year` promises a setting that makes its packs for a whole year.
 import { spawnSync } from 'node:child_process';
 import {
+  appendFileSync,
   cpSync,
   existsSync,
   mkdirSync,
   readdirSync,
   readFileSync,
+  renameSync,
   rmSync,
   statSync,
   writeFileSync,
@@ -13,8 +15,9 @@ import {
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { pathOnTheWay } from '../../src/cli/left-behind.ts';
+import { THIS_MACHINE } from '../../src/cli/processes.ts';
 import { backupText, type Entry } from '../../src/records/index.ts';
-import { childEntry, resultEntry } from '../record-entries.ts';
+import { childEntry, idAt, resultEntry } from '../record-entries.ts';
 import { emptyFolder, samewise } from './program.ts';
 import { filesUnder } from './year-files.ts';
 
@@ -49,8 +52,9 @@ describe('a year for a list of children', () => {
     expect(made.stderr).toContain('made 6 weeks with 12 sheets, all proven, for 3 children');
   });
 
-  it('has a folder for each child with its plan and the files of each week, and nothing else', () => {
-    const files = ['week-01.json', 'week-01.pdf', 'week-02.json', 'week-02.pdf', 'year.json'];
+  it('has a folder for each child with its plan, the files of each week and their sums, and nothing else', () => {
+    const packs = ['week-01.json', 'week-01.pdf', 'week-02.json', 'week-02.pdf'];
+    const files = [...packs, 'year.json', 'year.sha256'];
     expect(readdirSync(cwd).sort()).toEqual(['list.txt', 'year']);
     const year = join(cwd, 'year');
     expect(readdirSync(year).sort()).toEqual(['001-Wren', '002-Moss', '003-Fern']);
@@ -112,6 +116,7 @@ describe('a year for a list of children', () => {
     expect(longer.stderr).toContain('6 weeks were there before');
     const [before, after] = [filesUnder(join(cwd, 'year')), filesUnder(join(copy, 'year'))];
     const weeks = Object.keys(before).filter((name) => name.includes('week-'));
+    expect(weeks).toHaveLength(12);
     for (const name of weeks) expect(after[name], name).toBe(before[name]);
   });
 
@@ -133,7 +138,7 @@ describe('a year for a list of children', () => {
     const stamp = /"stamp":"[0-9a-f]{64}"/;
     writeFileSync(plan('001-Wren'), text.replace(stamp, `"stamp":"${'0'.repeat(64)}"`));
     writeFileSync(join(copy, 'year', '001-Wren', 'week-01.pdf'), 'of another version');
-    writeFileSync(plan('002-Moss'), '{"format":"samewise.year"');
+    writeFileSync(plan('002-Moss'), Uint8Array.of(0xff, 0));
     rmSync(plan('003-Fern'));
     const asked = [...YEAR, '--files', 'pdf,json'];
     const told = await samewise(asked, { cwd: copy });
@@ -143,6 +148,49 @@ describe('a year for a list of children', () => {
     }
     const anew = await samewise([...asked, '--anew'], { cwd: copy });
     expect(anew.code, anew.stderr).toBe(0);
+    expect(filesUnder(join(copy, 'year'))).toEqual(filesUnder(join(cwd, 'year')));
+  });
+
+  it('leaves alone and tells each pack that somebody changed or put there, and makes what is missing', async () => {
+    const copy = copied();
+    const pack = (child: string, name: string) => join(copy, 'year', child, name);
+    appendFileSync(pack('001-Wren', 'week-01.pdf'), '% a note');
+    cpSync(pack('002-Moss', 'week-01.json'), pack('002-Moss', 'week-02.json'));
+    rmSync(pack('002-Moss', 'week-02.pdf'));
+    rmSync(pack('003-Fern', 'week-02.pdf'));
+    const changed = filesUnder(join(copy, 'year'));
+    const asked = [...YEAR, '--files', 'pdf,json'];
+    const told = await samewise(asked, { cwd: copy });
+    expect(told.code).toBe(2);
+    for (const place of ['child 1 (Wren), week 1', 'child 2 (Moss), week 2']) {
+      expect(told.stderr).toContain(`samewise: ${place}: it is not as it was made`);
+    }
+    expect(told.stderr).toContain('2 weeks were left as they stood');
+    expect(told.stderr).not.toContain('run it again');
+    const whole = filesUnder(join(cwd, 'year'));
+    const fern = '003-Fern/week-02.pdf';
+    expect(filesUnder(join(copy, 'year'))).toEqual({ ...changed, [fern]: whole[fern] });
+    rmSync(pack('001-Wren', 'week-01.pdf'));
+    const anew = await samewise([...asked, '--anew'], { cwd: copy });
+    expect(anew.code, anew.stderr).toBe(0);
+    expect(anew.stderr).toContain('made 2 weeks with 4 sheets');
+    expect(filesUnder(join(copy, 'year'))).toEqual(whole);
+  });
+
+  it('is refused to a second run while a first one writes there, and not after that was killed', async () => {
+    const copy = copied();
+    const taken = (pid: number | undefined) =>
+      join(copy, 'year', `.samewise-${THIS_MACHINE}-${pid}.run`);
+    writeFileSync(taken(process.pid), '');
+    const asked = [...YEAR, '--files', 'pdf,json'];
+    const second = await samewise(asked, { cwd: copy });
+    expect(second.code).toBe(2);
+    expect(second.stderr).toMatch(
+      /^samewise: year: cannot be written: another run of .*\.run\.\n$/,
+    );
+    renameSync(taken(process.pid), taken(spawnSync(process.execPath, ['--version']).pid));
+    const third = await samewise(asked, { cwd: copy });
+    expect(third.code, third.stderr).toBe(0);
     expect(filesUnder(join(copy, 'year'))).toEqual(filesUnder(join(cwd, 'year')));
   });
 
@@ -246,6 +294,15 @@ describe('a year for the children of a backup', () => {
     expect(again.code).toBe(2);
     expect(again.stderr).toContain('child 2 (Moss), plan of the year');
     expect(again.stderr).not.toContain('Wren');
+  });
+
+  it('says that a count of what is in the house is not regarded', async () => {
+    const cwd = emptyFolder();
+    const count = { stickers: [], crayons: ['red'], tools: [] } as const;
+    writeBackup(cwd, [{ id: idAt(5), at: 5, kind: 'stock', ...count }]);
+    const made = await samewise(BACKUP, { cwd });
+    expect(made.code, made.stderr).toBe(0);
+    expect(made.stderr).toContain('the count of what is in the house is not regarded');
   });
 });
 

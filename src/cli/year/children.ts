@@ -9,7 +9,12 @@ import {
   readBackup,
   viewOf,
 } from '../../records/index.ts';
-import { LONGEST_NAME, MOST_CHILDREN, numberedChildren } from '../../sheets/index.ts';
+import {
+  LONGEST_NAME,
+  longNameRefusals,
+  MOST_CHILDREN,
+  numberedChildren,
+} from '../../sheets/index.ts';
 import { accepted, Refused } from '../failure.ts';
 import { readText } from '../read-text.ts';
 import type { YearChild } from './job.ts';
@@ -22,10 +27,10 @@ export interface ChildrenOptions {
 export interface Group {
   readonly children: readonly YearChild[];
   readonly pictures: readonly OwnPicture[];
+  /** Whether a backup has a count of what is in the house, which a year does not regard. */
+  readonly isStockCounted: boolean;
 }
 
-/** UTF-8 takes at most three bytes for a character of JavaScript. */
-const BYTES_A_CHARACTER = 3;
 /** A line of a list: the name and some more. */
 const LIST_CHARACTERS = MOST_CHILDREN * (LONGEST_NAME + 100);
 const LIST = 'list of children';
@@ -51,26 +56,27 @@ export function groupOf({ records, list }: ChildrenOptions): Group {
 }
 
 function backupAt(path: string): string {
-  return readText(path, 'backup', BACKUP_CHARACTERS * BYTES_A_CHARACTER);
+  return readText(path, 'backup', BACKUP_CHARACTERS);
 }
 
 function ofBackup(entries: Parameters<typeof viewOf>[0]): Group {
-  const { children, results } = viewOf(entries);
+  const { children, results, stock } = viewOf(entries);
   const group = children.map((child) => ({ child, results: results.get(child.id) ?? [] }));
   return {
     children: numbered(group),
     pictures: keptPictures(entries).map(({ picture }) => picture),
+    isStockCounted: stock !== undefined,
   };
 }
 
 function ofList(path: string): Group {
-  const text = readText(path, LIST, LIST_CHARACTERS * BYTES_A_CHARACTER);
-  return { children: accepted(readList(text)), pictures: [] };
+  const text = readText(path, LIST, LIST_CHARACTERS);
+  return { children: accepted(readList(text)), pictures: [], isStockCounted: false };
 }
 
 /**
  * A child a line: its name and, behind a comma, a semicolon or a tab, its month of birth or `step` and a number. Lines
- * that are empty or begin with `#` say nothing. Refuses, by its line, what is neither.
+ * that are empty or begin with `#` say nothing. Refuses, by its line, what is neither, and both.
  */
 export function readList(text: string): Result<readonly YearChild[]> {
   const lines = text.replace(/^\ufeff/, '').split(/\r\n|\r|\n/);
@@ -103,20 +109,32 @@ interface Line {
 const STEP = /^step\s*(\d{1,2})$/i;
 
 function lineOf(line: string, at: string): Result<Line> {
-  const [, before = line, behind = ''] = /^(.*)[,;\t](.*)$/u.exec(line) ?? [];
-  const [name, fact] = [before.trim(), behind.trim()];
+  // A spreadsheet writes empty cells, too.
+  const [name, fact] = cutInTwo(line.replace(/[,;\s]+$/u, ''));
   if (name === '') return refuse({ code: 'missing', at, expected: 'a name' });
-  if (name.length > LONGEST_NAME) {
-    const unit = told('reasons', 'amount.characters.name');
-    return refuse({ code: 'too-big', at, got: name.length, max: LONGEST_NAME, unit });
-  }
-  const step = Number(STEP.exec(fact)?.[1] ?? 0);
-  if (fact === '') return accept({ name });
-  if (isMonth(fact)) return accept({ name, birthMonth: fact });
-  if (step >= 1) return accept({ name, step });
+  const tooLong = longNameRefusals(name, at);
+  if (tooLong.length > 0) return refuse(...tooLong);
+  const read = factOf(fact);
+  const [, before] = cutInTwo(name);
+  const isTwice = before !== '' && factOf(before) !== undefined;
+  if (read !== undefined && !isTwice) return accept({ name, ...read });
   const expected =
-    'a name alone, or behind it a month of birth such as 2022-05 or a step such as step 3';
-  return refuse({ code: 'unreadable', at, got: fact, expected });
+    'a name alone, or behind it a month of birth such as 2022-05 or a step such as step 3, not both';
+  return refuse({ code: 'unreadable', at, got: isTwice ? `${before}, ${fact}` : fact, expected });
+}
+
+/** What stands before the last comma, semicolon or tab, and what behind it. */
+function cutInTwo(line: string): readonly [before: string, behind: string] {
+  const [, before = line, behind = ''] = /^(.*)[,;\t](.*)$/u.exec(line) ?? [];
+  return [before.trim(), behind.trim()];
+}
+
+/** `undefined` where it is neither a month nor a step. */
+function factOf(fact: string): Omit<Line, 'name'> | undefined {
+  if (fact === '') return {};
+  if (isMonth(fact)) return { birthMonth: fact };
+  const step = Number(STEP.exec(fact)?.[1] ?? 0);
+  return step >= 1 ? { step } : undefined;
 }
 
 /** In the order of the group; a name that several have stands on sheets with the number. */

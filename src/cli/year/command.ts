@@ -16,8 +16,11 @@ import { refuseUnwritableFolder } from '../targets.ts';
 import { tell } from '../terminal.ts';
 import { runPool } from '../worker-pool.ts';
 import { type ChildrenOptions, groupOf } from './children.ts';
-import { type Course, courseOf } from './course.ts';
+import { type Course, courseOf, type Outcome } from './course.ts';
 import { FILE_KINDS, type FileKind, type WorkerStart, type YearJob } from './job.ts';
+import { takeFolder } from './one-run.ts';
+import { folderOf } from './places.ts';
+import { sortSums } from './sums.ts';
 
 /** As they are typed. */
 export interface YearOptions extends ChildrenOptions, LanguageOption {
@@ -47,18 +50,34 @@ const EXIT_INTERRUPTED = 130;
 export async function runYear(options: YearOptions): Promise<number> {
   const job = jobOf(options);
   const workers = workersOf(options);
-  const { children, pictures } = groupOf(options);
+  const { children, pictures, isStockCounted } = groupOf(options);
   makeFolder(job.folder);
   const names = children.map(({ onSheet }) => onSheet.name).join('\n');
   const start: WorkerStart = { job, pictures, names };
   const course = courseOf(job, children);
-  const isInterrupted = await untilInterrupted(course, () =>
-    runPool(workers, () => openWorker(start), course),
-  );
-  const { made, sheets, before, faulty, left } = course.outcome();
-  tell(YEAR_WORDS.made(made, sheets, children.length, before, job.folder));
-  if (faulty + left === 0) return 0;
-  tell(`samewise: ${YEAR_WORDS.missing(faulty + left)}`);
+  const giveFree = takeFolder(job.folder);
+  if (isStockCounted) tell(YEAR_WORDS.stockUnused);
+  try {
+    const isInterrupted = await untilInterrupted(course, () =>
+      runPool(workers, () => openWorker(start), course),
+    );
+    for (const { onSheet } of children) await sortSums(folderOf(job.folder, onSheet));
+    return toldOutcome(course.outcome(), children.length, job.folder, isInterrupted);
+  } finally {
+    giveFree();
+  }
+}
+
+function toldOutcome(
+  { made, sheets, before, kept, failed, left }: Outcome,
+  children: number,
+  folder: string,
+  isInterrupted: boolean,
+): number {
+  tell(YEAR_WORDS.made(made, sheets, children, before, folder));
+  if (kept > 0) tell(`samewise: ${YEAR_WORDS.kept(kept)}`);
+  if (failed + left > 0) tell(`samewise: ${YEAR_WORDS.missing(failed + left)}`);
+  if (kept + failed + left === 0) return 0;
   return isInterrupted ? EXIT_INTERRUPTED : EXIT_FAULTS;
 }
 

@@ -1,8 +1,9 @@
-// The course of a year's making: which unit is next, what was done, what is told of it.
+// The course of a year's making: what was done of it, and what is told.
 import { SHELL_WORDS, YEAR_WORDS } from '../../words/index.ts';
 import { showProgress, tell } from '../terminal.ts';
 import type { Source } from '../worker-pool.ts';
-import type { Answer, Ask, PlannedWeek, YearChild, YearJob } from './job.ts';
+import type { Answer, Ask, YearChild, YearJob } from './job.ts';
+import { queueOf } from './queue.ts';
 
 /** Failures in a row that no further unit will escape, such as a full disk. */
 const MOST_IN_A_ROW = 20;
@@ -15,79 +16,95 @@ export interface Course extends Source<Ask, Answer> {
   readonly outcome: () => Outcome;
 }
 
+/** In weeks, but for the sheets. */
 export interface Outcome {
-  /** Weeks that were made now. */
+  /** Made now. */
   readonly made: number;
   readonly sheets: number;
-  /** Weeks that were there before. */
+  /** There before. */
   readonly before: number;
-  /** Weeks that failed or stand there of another making. */
-  readonly faulty: number;
-  /** Weeks that were not begun, since it was stopped. */
+  /** There before of another making, or changed since, and left as they are. */
+  readonly kept: number;
+  readonly failed: number;
+  /** Not begun, since it was stopped. */
   readonly left: number;
 }
 
-/** Weeks come before further plans, so that few plans wait. */
 export function courseOf(job: YearJob, children: readonly YearChild[]): Course {
-  const all = children.length * job.weeks;
-  const waiting: Ask[] = [];
-  const count = { made: 0, sheets: 0, before: 0, faulty: 0 };
-  let [place, inARow, isStopped] = [0, 0, false];
-  const progress = progressTo(all);
-  const settle = (): void => progress(count.made + count.before + count.faulty, all);
-  const tellFault = (ask: Ask, reason: string): void => {
-    const { number, name } = childOf(ask);
-    const week = ask.kind === 'week' ? { week: ask.planned.week } : {};
-    tell(`samewise: ${YEAR_WORDS.failed({ number, name, ...week }, reason)}`);
-    count.faulty += ask.kind === 'week' ? 1 : job.weeks;
-  };
+  const queue = queueOf(children);
+  const tally = tallyOf(job, children.length);
+  let [inARow, isStopped] = [0, false];
   const fail = (ask: Ask, reason: string): void => {
-    tellFault(ask, reason);
+    if (ask.kind === 'measure') {
+      // Each plan measures it again, and fails there with the name of a child.
+      queue.addPages();
+      return;
+    }
+    tally.add('failed', ask, reason);
     inARow += 1;
     if (inARow !== MOST_IN_A_ROW) return;
     tell(`samewise: ${YEAR_WORDS.gaveUp(inARow)}`);
     isStopped = true;
   };
-  const queue = (ask: Ask, toMake: readonly PlannedWeek[]): void => {
-    count.before += job.weeks - toMake.length;
-    const onSheet = childOf(ask);
-    waiting.push(...toMake.map((each) => ({ kind: 'week' as const, onSheet, planned: each })));
-  };
-  const note = (ask: Ask, answer: Answer): void => {
-    if (answer.kind === 'failed') fail(ask, answer.reason);
-    else inARow = 0;
-    if (answer.kind === 'planned' && answer.otherwise) tellFault(ask, YEAR_WORDS.otherwise);
-    else if (answer.kind === 'planned') queue(ask, answer.toMake);
-    if (answer.kind !== 'made' || ask.kind !== 'week') return;
-    count.made += 1;
-    count.sheets += ask.planned.sheets.length;
-  };
   return {
-    next: () => {
-      if (isStopped) return undefined;
-      const week = waiting.shift();
-      if (week) return week;
-      const child = children[place];
-      place += 1;
-      return child && { kind: 'plan', child };
-    },
+    next: (worker) => (isStopped ? undefined : queue.next(worker)),
     done: (ask, answer) => {
-      note(ask, answer);
-      settle();
+      if (answer.kind === 'failed') {
+        fail(ask, answer.reason);
+        return;
+      }
+      inARow = 0;
+      if (answer.kind === 'measured') queue.addPages(answer.pages);
+      if (ask.kind === 'measure') return;
+      if (answer.kind === 'to-plan' && ask.kind === 'look') queue.addToPlan(ask.child);
+      if (answer.kind === 'found') queue.addWeeks(onSheetOf(ask), answer.toMake);
+      tally.note(ask, answer);
     },
     lost: (ask, reason) => {
       fail(ask, reason === undefined ? YEAR_WORDS.ended : SHELL_WORDS.defect(reason));
-      settle();
     },
     stop: () => {
       isStopped = true;
     },
-    outcome: () => ({ ...count, left: all - count.made - count.before - count.faulty }),
+    outcome: tally.outcome,
   };
 }
 
-function childOf(ask: Ask) {
-  return ask.kind === 'plan' ? ask.child.onSheet : ask.onSheet;
+/** A unit that is about one child. */
+type OfChild = Exclude<Ask, { readonly kind: 'measure' }>;
+
+function onSheetOf(ask: OfChild): YearChild['onSheet'] {
+  return ask.kind === 'week' ? ask.onSheet : ask.child.onSheet;
+}
+
+/** Counts weeks, tells what is not as asked for, and shows how far it is. */
+function tallyOf(job: YearJob, children: number) {
+  const all = children * job.weeks;
+  const count = { made: 0, sheets: 0, before: 0, kept: 0, failed: 0 };
+  const progress = progressTo(all);
+  const settled = () => count.made + count.before + count.kept + count.failed;
+  /** Of a unit that is no week's, or of one of its weeks. */
+  const add = (as: 'kept' | 'failed', ask: OfChild, reason: string, of?: number): void => {
+    const { number, name } = onSheetOf(ask);
+    const week = ask.kind === 'week' ? ask.planned.week : of;
+    const whose = { number, name, ...(week === undefined ? {} : { week }) };
+    tell(`samewise: ${YEAR_WORDS.failed(whose, reason)}`);
+    count[as] += week === undefined ? job.weeks : 1;
+    progress(settled(), all);
+  };
+  const note = (ask: OfChild, answer: Answer): void => {
+    if (answer.kind === 'otherwise') add('kept', ask, YEAR_WORDS.otherwise);
+    if (answer.kind === 'found') {
+      for (const week of answer.changed) add('kept', ask, YEAR_WORDS.changed, week);
+      count.before += job.weeks - answer.toMake.length - answer.changed.length;
+    }
+    if (answer.kind === 'made' && ask.kind === 'week') {
+      count.made += 1;
+      count.sheets += ask.planned.sheets.length;
+    }
+    progress(settled(), all);
+  };
+  return { add, note, outcome: (): Outcome => ({ ...count, left: all - settled() }) };
 }
 
 /** A line that is written over on a terminal, a line for each twentieth elsewhere. */

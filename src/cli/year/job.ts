@@ -1,7 +1,9 @@
 // What is asked of a worker of `samewise year`, and what it answers.
+import type { ActivityId } from '../../activities/index.ts';
 import type { OwnPicture } from '../../figures/index.ts';
 import type { Language } from '../../languages/index.ts';
 import type { PageChoice, PrintStyle } from '../../page/index.ts';
+import type { BookPages } from '../../plan/index.ts';
 import type { Child, Day, ResultInView, Why } from '../../records/index.ts';
 import type { SheetChild } from '../../sheets/index.ts';
 
@@ -50,17 +52,31 @@ export interface PlannedWeek {
   readonly sheets: readonly { readonly day: Day; readonly code: string; readonly why: Why }[];
 }
 
-/** A unit of work: the plan of a child's year, or the pack of one of its weeks. */
+/**
+ * A unit of work: what stands in a child's folder; what plans will ask of an activity; the plan of a child's year; or the
+ * pack of one of its weeks.
+ */
 export type Ask =
-  | { readonly kind: 'plan'; readonly child: YearChild }
+  | { readonly kind: 'look'; readonly child: YearChild }
+  | {
+      readonly kind: 'measure';
+      readonly activity: ActivityId;
+      readonly children: readonly YearChild[];
+    }
+  /** `pages`: what was measured for all, told to each worker once. */
+  | { readonly kind: 'plan'; readonly child: YearChild; readonly pages?: readonly BookPages[] }
   | { readonly kind: 'week'; readonly onSheet: SheetChild; readonly planned: PlannedWeek };
 
 export type Answer =
-  /** Weeks whose files are not there yet; `otherwise`: what stands there is of another making, and stays. */
+  /** Weeks whose files are not all there; `changed`: those of which one is not as it was made, and that stay as they are. */
   | {
-      readonly kind: 'planned';
+      readonly kind: 'found';
       readonly toMake: readonly PlannedWeek[];
-      readonly otherwise: boolean;
+      readonly changed: readonly number[];
     }
+  /** What stands there is of another making, and stays. */
+  | { readonly kind: 'otherwise' }
+  | { readonly kind: 'to-plan' }
+  | { readonly kind: 'measured'; readonly pages: BookPages }
   | { readonly kind: 'made' }
   | { readonly kind: 'failed'; readonly reason: string };

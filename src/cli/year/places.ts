@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { childFileName, MOST_CHILDREN, type SheetChild } from '../../sheets/index.ts';
 import { attempt, whatStandsAt } from '../targets.ts';
 import { FILE_KINDS, type FileKind } from './job.ts';
+import { type IsAsMade, sumsFileIn } from './sums.ts';
 
 const PLAN = 'year.json';
 const WEEK = new RegExp(`^week-\\d\\d\\.(${FILE_KINDS.join('|')})$`);
@@ -17,13 +18,24 @@ export function planFileIn(folder: string): string {
   return join(folder, PLAN);
 }
 
-export function weekFileIn(folder: string, week: number, kind: FileKind): string {
-  return join(folder, `week-${String(week).padStart(2, '0')}.${kind}`);
+export function weekFileName(week: number, kind: FileKind): string {
+  return `week-${String(week).padStart(2, '0')}.${kind}`;
 }
 
-/** Whether every file of a week is there; each of them came whole. */
-export function isWeekThere(folder: string, week: number, kinds: readonly FileKind[]): boolean {
-  return kinds.every((kind) => whatStandsAt(weekFileIn(folder, week, kind))?.isFile() ?? false);
+/**
+ * How the files of a week stand: one of them is `changed`, that is not as it was made; else all of them are `there`, as
+ * they were made; or some are `missing`.
+ */
+export function standOfWeek(
+  folder: string,
+  week: number,
+  kinds: readonly FileKind[],
+  isAsMade: IsAsMade,
+): 'there' | 'missing' | 'changed' {
+  const names = kinds.map((kind) => weekFileName(week, kind));
+  const there = names.filter((name) => whatStandsAt(join(folder, name))?.isFile() ?? false);
+  if (!there.every(isAsMade)) return 'changed';
+  return there.length === names.length ? 'there' : 'missing';
 }
 
 /** Whether the pack of any week is there. */
@@ -31,9 +43,11 @@ export function hasWeeks(folder: string): boolean {
   return namesIn(folder).some((name) => WEEK.test(name));
 }
 
+/** Packs first, then the sums of them. */
 export function removeWeeks(folder: string): void {
-  for (const name of namesIn(folder).filter((name) => WEEK.test(name))) {
-    attempt(join(folder, name), () => rmSync(join(folder, name)));
+  const packs = namesIn(folder).filter((name) => WEEK.test(name));
+  for (const path of [...packs.map((name) => join(folder, name)), sumsFileIn(folder)]) {
+    attempt(path, () => rmSync(path, { force: true }));
   }
 }
 

@@ -5,12 +5,16 @@ import { z } from 'zod';
 import { LONGEST_YEAR, MOST_SHEETS_A_WEEK } from '../../plan/index.ts';
 import { WHYS } from '../../records/index.ts';
 import { closedObject, MAKER_VERSION, readJson, wholeNumber } from '../../sheets/index.ts';
+import { Refused } from '../failure.ts';
 import { packageVersion } from '../package-files.ts';
 import { readText } from '../read-text.ts';
 import type { PlannedWeek, YearChild, YearJob } from './job.ts';
 
 /** A year of the longest codes. */
-const PLAN_BYTES = 4_000_000;
+const PLAN_CHARACTERS = 4_000_000;
+
+/** What lies in a child's folder: 1 had no sums. */
+const FOLDER = 2;
 
 export interface PlanFile {
   readonly stamp: string;
@@ -42,9 +46,21 @@ export function planFileText({ stamp, weeks }: PlanFile): string {
 /** `undefined` where there is none; `unreadable` where it is another kind of file or damaged. */
 export function readPlanFile(path: string): PlanFile | 'unreadable' | undefined {
   if (!existsSync(path)) return undefined;
-  const json = readJson(readText(path, path, PLAN_BYTES), path, { characters: PLAN_BYTES });
-  const read = schema.safeParse(json.ok ? json.value : undefined);
+  const read = schema.safeParse(jsonIn(path));
   return read.success ? { stamp: read.data.stamp, weeks: read.data.weeks } : 'unreadable';
+}
+
+/** `undefined` also where it is no text, or more than any plan. */
+function jsonIn(path: string): unknown {
+  try {
+    const json = readJson(readText(path, path, PLAN_CHARACTERS), path, {
+      characters: PLAN_CHARACTERS,
+    });
+    return json.ok ? json.value : undefined;
+  } catch (error) {
+    if (error instanceof Refused) return undefined;
+    throw error;
+  }
 }
 
 /**
@@ -53,6 +69,6 @@ export function readPlanFile(path: string): PlanFile | 'unreadable' | undefined 
  */
 export function stampOf(job: YearJob, child: YearChild): string {
   const { folder, weeks, files, anew, ...asked } = job;
-  const made = { version: packageVersion(), maker: MAKER_VERSION, asked, child };
+  const made = { version: packageVersion(), maker: MAKER_VERSION, folder: FOLDER, asked, child };
   return createHash('sha256').update(JSON.stringify(made)).digest('hex');
 }

@@ -1,4 +1,5 @@
 // A unit of work: the pack of one child's week, made and proven from its codes and written whole.
+import { join } from 'node:path';
 import { correctedPages, type Page } from '../../page/index.ts';
 import { writePdf } from '../../press/index.ts';
 import {
@@ -10,9 +11,10 @@ import {
 } from '../../sheets/index.ts';
 import { accepted } from '../failure.ts';
 import type { Fonts } from '../package-files.ts';
-import { openStaging, type Staging } from '../staging.ts';
+import { type Fill, openStaging } from '../staging.ts';
 import type { Answer, FileKind, PlannedWeek, YearJob } from './job.ts';
-import { folderOf, weekFileIn } from './places.ts';
+import { folderOf, weekFileName } from './places.ts';
+import { addSums, newHash, type Sum } from './sums.ts';
 
 /** Refuses what cannot be made or written; then nothing of the week is there. */
 export async function makeWeek(
@@ -25,10 +27,20 @@ export async function makeWeek(
   const pack = { ...plain, sheets: plain.sheets.map((sheet) => ({ ...sheet, child: onSheet })) };
   const folder = folderOf(job.folder, onSheet);
   const staging = openStaging();
+  const sums: Sum[] = [];
   try {
     for (const kind of job.files) {
-      await writeAs(kind, weekFileIn(folder, week, kind), { job, fonts, pack, staging });
+      const name = weekFileName(week, kind);
+      const hash = newHash();
+      await staging.write(join(folder, name), async (write) => {
+        await fillAs(kind, { job, fonts, pack }, (piece) => {
+          hash.update(piece);
+          write(piece);
+        });
+      });
+      sums.push({ name, sha256: hash.digest('hex') });
     }
+    addSums(folder, sums);
     staging.commit();
     return { kind: 'made' };
   } finally {
@@ -40,15 +52,18 @@ interface Written {
   readonly job: YearJob;
   readonly fonts: Fonts;
   readonly pack: Pack;
-  readonly staging: Staging;
 }
 
-function writeAs(kind: FileKind, path: string, { job, fonts, pack, staging }: Written) {
+async function fillAs(
+  kind: FileKind,
+  { job, fonts, pack }: Written,
+  write: Parameters<Fill>[0],
+): Promise<void> {
   switch (kind) {
     case 'json':
-      return staging.write(path, async (write) => write(Buffer.from(packFileText(pack))));
+      return write(Buffer.from(packFileText(pack)));
     case 'pdf':
-      return staging.write(path, (write) => writePdf(pagesOf(job, pack), fonts, write));
+      return writePdf(pagesOf(job, pack), fonts, write);
   }
 }
 

@@ -7,7 +7,8 @@ import { Refused } from '../failure.ts';
 import { readyFor } from '../language-option.ts';
 import { readFonts } from '../package-files.ts';
 import type { Answer, Ask, WorkerStart } from './job.ts';
-import { planUnit } from './plan-unit.ts';
+import { lookUp } from './look-unit.ts';
+import { plansOf } from './plan-unit.ts';
 import { makeWeek } from './week-unit.ts';
 
 const { job, pictures, names } = workerData as WorkerStart;
@@ -15,7 +16,7 @@ const { job, pictures, names } = workerData as WorkerStart;
 await loadAllCatalogues();
 await readyFor(job.language, names);
 for (const picture of pictures) knowOwnPicture(picture, 'records');
-const plan = planUnit(job);
+const plans = plansOf(job);
 const fonts = readFonts();
 
 parentPort?.on('message', async (ask: Ask) => {
@@ -24,9 +25,17 @@ parentPort?.on('message', async (ask: Ask) => {
 
 async function answerTo(ask: Ask): Promise<Answer> {
   try {
-    return ask.kind === 'plan'
-      ? await plan(ask.child)
-      : await makeWeek(job, fonts, ask.onSheet, ask.planned);
+    switch (ask.kind) {
+      case 'look':
+        return lookUp(job, ask.child);
+      case 'measure':
+        return plans.measure(ask.activity, ask.children);
+      case 'plan':
+        plans.know(ask.pages ?? []);
+        return await plans.plan(ask.child);
+      case 'week':
+        return await makeWeek(job, fonts, ask.onSheet, ask.planned);
+    }
   } catch (error) {
     return { kind: 'failed', reason: reasonOf(error) };
   }

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { activityOf } from '../activities/index.ts';
 import { randomFrom } from '../base/index.ts';
 import { AIM_TOLERANCE, meanDifficulty, sampleSeeds } from '../learner/index.ts';
-import { RECIPE_CHARACTERS, type RecipePart, readRecipe, readRecipeText } from './recipe.ts';
+import { RECIPE_CHARACTERS, readRecipe, readRecipeText } from './read-recipe.ts';
+import type { RecipePart } from './recipe.ts';
 import { valuesOf } from './sheet-values.ts';
 
 const PART = { activity: 'in-every-box', step: 2, sheets: 3 };
@@ -105,6 +106,10 @@ describe('a recipe', () => {
     [
       { ...RECIPE, version: 2 },
       { code: 'unknown-version', got: 2, known: [1] },
+    ],
+    [
+      { ...RECIPE, format: 'samewise.records', version: 3 },
+      { code: 'not-a-choice', at: 'recipe › format' },
     ],
     [
       { ...RECIPE, version: '1' },
