@@ -55,7 +55,9 @@ export type Material =
   | { readonly kind: 'pencil' }
   /** For children, with round ends; never without an adult beside the child. */
   | { readonly kind: 'scissors' }
-  | { readonly kind: 'glue' };
+  | { readonly kind: 'glue' }
+  /** Small ones in the colours of the task: small parts, not for children under three. */
+  | { readonly kind: 'counters' };
 
 export type { Size } from './size.ts';
 

@@ -80,15 +80,13 @@ function pensOf({ placements, boxes, lines }: Guide): readonly Pen[] {
 
 function childThings({ sheet }: Guide, language: Language): readonly string[] {
   const words = byHandWords(language);
-  const { stickers, crayons, pencil, scissors, glue } = packMaterials([sheet]);
+  const { stickers, crayons, tools } = packMaterials([sheet]);
   return [
     ...stickers.map(({ count, colour, diameterMm }) =>
       words.childStickers(count, colour, diameterMm),
     ),
     ...(crayons.length > 0 ? [words.childCrayons(crayons)] : []),
-    ...(pencil ? [words.childPencil] : []),
-    ...(scissors ? [words.childScissors] : []),
-    ...(glue ? [words.childGlue] : []),
+    ...tools.map((tool) => words.childTools[tool]),
   ];
 }
 

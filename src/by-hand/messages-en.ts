@@ -27,6 +27,8 @@ export const MESSAGES = {
   'child.pencil': 'a pencil',
   'child.scissors': 'scissors with round ends',
   'child.glue': 'a glue stick',
+  'child.counters': 'small counters in the colours of the sheet',
+  'child.pockets': 'a wipe-clean pocket',
   howItLooks: 'How it will look',
   howToRead:
     'The numbers are those of the list. “40 across, 150 down” is 40 mm from the left edge of the page and 150 mm from its top edge: there the middle of the thing goes, or the upper left corner of a box.',

@@ -1,4 +1,5 @@
 // What a language must be able to say on guides and half-made sheets.
+import type { Tool } from '../sheets/index.ts';
 import type { CopyReason, Fold, Pen, Placement, RuledBox, RuledLine } from './parts.ts';
 
 export interface ByHandWords {
@@ -19,9 +20,7 @@ export interface ByHandWords {
   readonly forTheChild: (things: readonly string[]) => string;
   readonly childStickers: (count: number, colour: Pen, diameterMm: number) => string;
   readonly childCrayons: (colours: readonly Pen[]) => string;
-  readonly childPencil: string;
-  readonly childScissors: string;
-  readonly childGlue: string;
+  readonly childTools: Readonly<Record<Tool, string>>;
   /** Under the small picture of the page. */
   readonly howItLooks: string;
   readonly howToRead: string;

@@ -6,7 +6,8 @@ import { printedColours, type Sheet } from '../sheets/index.ts';
 import { ageBandOn } from './days.ts';
 import type { Rung } from './rung-book.ts';
 
-export type MaterialKind = Material['kind'];
+/** Kinds that are wished for or not: no step of a ladder asks for counters, who wants them chooses them. */
+export type MaterialKind = Exclude<Material['kind'], 'counters'>;
 
 export interface Bounds {
   /** In whole years; absent where the month of birth is not known. */
@@ -19,7 +20,7 @@ export interface Bounds {
   /** Language tags; none known: none. */
   readonly languages: readonly string[];
   /** Kinds of things that are in the house; absent: all. */
-  readonly supplies?: ReadonlySet<MaterialKind>;
+  readonly supplies?: ReadonlySet<Material['kind']>;
 }
 
 /**
@@ -49,18 +50,18 @@ const SCRIPTS: readonly (readonly [start: string, languages: readonly string[]])
 ];
 
 /** The kinds of things that a count has any of. */
-export function kindsIn({ stickers, crayons, tools }: Stock): ReadonlySet<MaterialKind> {
-  return new Set<MaterialKind>([
+export function kindsIn({ stickers, crayons, tools }: Stock): ReadonlySet<Material['kind']> {
+  return new Set<Material['kind']>([
     ...(stickers.some(({ count }) => count > 0) ? (['sticker'] as const) : []),
     ...(crayons.length > 0 ? (['crayon'] as const) : []),
-    ...tools.filter((tool) => tool === 'pencil' || tool === 'scissors' || tool === 'glue'),
+    ...tools.filter((tool) => tool !== 'pockets'),
   ]);
 }
 
 export function boundsOf(
   child: Omit<Child, 'id' | 'nickname'>,
   day: Day,
-  supplies?: ReadonlySet<MaterialKind>,
+  supplies?: ReadonlySet<Material['kind']>,
 ): Bounds {
   const { birthMonth, deeds = [], colourVision = 'normal', languages = [] } = child;
   const age = birthMonth === undefined ? undefined : ageBandOn(day, birthMonth);

@@ -40,7 +40,7 @@ export function layOutBlock(pack: Pack, language: Language, width: number): Bloc
 
 function layOutBlocks(pack: Pack, language: Language, width: number): Block[] {
   const words = pageWords(language).adult;
-  const { stickers, crayons, pencil, scissors, glue } = packMaterials(pack.sheets, pack.toCut);
+  const { stickers, crayons, tools } = packMaterials(pack.sheets, pack.toCut);
   const print = pack.sheets[0]?.spec.print ?? 'colour';
   const sizes = [...new Set(stickers.map(({ diameterMm }) => diameterMm))].sort(
     (one, other) => one - other,
@@ -48,9 +48,7 @@ function layOutBlocks(pack: Pack, language: Language, width: number): Block[] {
   const colours = crayons.map((colour) => colourName(colour, language));
   const listed = [
     ...(colours.length > 0 ? [words.crayons(colours)] : []),
-    ...(pencil ? [words.pencil] : []),
-    ...(scissors ? [words.scissors] : []),
-    ...(glue ? [words.glue] : []),
+    ...tools.map((tool) => words.tools[tool]),
   ];
   const others = stickers.length + listed.length === 0 ? [words.nothing] : listed;
   const marks = print === 'grey' ? markedColours(pack) : [];

@@ -1,4 +1,4 @@
-// What cutting out asks for besides the sheet itself: other things on the table, another movement of the hand.
+// What a sheet and its cutting out ask for: the things on the table, the movement of the hand.
 import { activityOf, type Features, handLevel, type Material } from '../activities/index.ts';
 import { hasPieces } from './piece-pages.ts';
 import type { Sheet } from './sheet.ts';
@@ -9,8 +9,19 @@ function isWithPieces(sheet: Sheet, toCut: readonly ToCut[]): boolean {
   return toCut.includes('pieces') && hasPieces(sheet);
 }
 
+/** What a task takes, or the page that it stands on. */
+export type SheetMaterial = Material | { readonly kind: 'pockets' };
+
 /** What is laid out for a sheet that is printed with this to be cut out. */
-export function materialsToDo(sheet: Sheet, toCut: readonly ToCut[] = []): readonly Material[] {
+export function materialsToDo(
+  sheet: Sheet,
+  toCut: readonly ToCut[] = [],
+): readonly SheetMaterial[] {
+  const own = ofTasks(sheet, toCut);
+  return sheet.spec.page.margin === 'pocket' ? [...own, { kind: 'pockets' }] : own;
+}
+
+function ofTasks(sheet: Sheet, toCut: readonly ToCut[]): readonly Material[] {
   if (isWithPieces(sheet, toCut)) return [{ kind: 'scissors' }, { kind: 'glue' }];
   const { materials } = activityOf(sheet.spec.activity);
   const own = sheet.tasks.flatMap((task) => materials(task));

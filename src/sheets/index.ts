@@ -10,7 +10,7 @@ export {
   LONGEST_PRINTED_CODE,
   shortCode,
 } from './code-characters.ts';
-export { featuresToDo, materialsToDo } from './cut-demands.ts';
+export { featuresToDo, materialsToDo, type SheetMaterial } from './cut-demands.ts';
 export { cutPagesOf, notToBeCut } from './cut-pages.ts';
 export { FRAMEWORKS, type Framework, GOALS, type GoalId, goalsOf } from './goals.ts';
 export { frameworkNames } from './goals-served.ts';
@@ -24,7 +24,6 @@ export {
   gatheredMaterials,
   type PackMaterials,
   packMaterials,
-  type StickerCount,
 } from './materials.ts';
 export { minutesFor } from './minutes.ts';
 export { lettersShown } from './name-tasks.ts';

@@ -1,23 +1,15 @@
 // What a pack needs on the table: its sheets' materials counted together.
-import type { Material } from '../activities/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
-import { materialsToDo } from './cut-demands.ts';
+import { materialsToDo, type SheetMaterial } from './cut-demands.ts';
 import type { Sheet } from './sheet.ts';
+import { type StickerStock, TOOLS, type Tool } from './stock-facts.ts';
 import type { ToCut } from './to-cut.ts';
-
-export interface StickerCount {
-  readonly colour: ColourName;
-  readonly diameterMm: number;
-  readonly count: number;
-}
 
 export interface PackMaterials {
   /** By colour in the order of the palette, then by size. */
-  readonly stickers: readonly StickerCount[];
+  readonly stickers: readonly StickerStock[];
   readonly crayons: readonly ColourName[];
-  readonly pencil: boolean;
-  readonly scissors: boolean;
-  readonly glue: boolean;
+  readonly tools: readonly Tool[];
 }
 
 /** The things to lay out for all tasks of these sheets, with what is to be cut out. */
@@ -29,28 +21,26 @@ export function packMaterials(
 }
 
 /** Stickers are used up, so they add up; of all else one serves all sheets. */
-export function gatheredMaterials(materials: readonly Material[]): PackMaterials {
-  const has = (kind: Material['kind']) => materials.some((material) => material.kind === kind);
+export function gatheredMaterials(materials: readonly SheetMaterial[]): PackMaterials {
+  const has = (kind: SheetMaterial['kind']) => materials.some((material) => material.kind === kind);
   return {
     stickers: countStickers(materials),
     crayons: COLOUR_NAMES.filter((colour) =>
       materials.some((material) => material.kind === 'crayon' && material.colour === colour),
     ),
-    pencil: has('pencil'),
-    scissors: has('scissors'),
-    glue: has('glue'),
+    tools: TOOLS.filter(has),
   };
 }
 
-function countStickers(materials: readonly Material[]): readonly StickerCount[] {
-  const counts = new Map<string, StickerCount>();
+function countStickers(materials: readonly SheetMaterial[]): readonly StickerStock[] {
+  const counts = new Map<string, StickerStock>();
   for (const material of materials) {
     if (material.kind !== 'sticker') continue;
     const { colour, diameterMm, count } = material;
     const kind = `${colour} ${diameterMm}`;
     counts.set(kind, { colour, diameterMm, count: count + (counts.get(kind)?.count ?? 0) });
   }
-  const place = ({ colour }: StickerCount) => COLOUR_NAMES.indexOf(colour);
+  const place = ({ colour }: StickerStock) => COLOUR_NAMES.indexOf(colour);
   return [...counts.values()].sort(
     (one, other) => place(one) - place(other) || one.diameterMm - other.diameterMm,
   );

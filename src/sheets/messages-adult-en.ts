@@ -19,6 +19,8 @@ export const MESSAGES = {
   pencil: 'a pencil',
   scissors: 'scissors for children, with round ends; stay beside the child, or cut out yourself',
   glue: 'a glue stick for paper',
+  counters: 'small counters in the colours of the sheet; not for children under three',
+  pockets: 'a wipe-clean pocket, a pen that wipes off and a cloth',
   nothing: 'nothing: the child points',
   start: 'To start',
   part: '“{activity}”, {count, plural, one {step} other {steps}} {steps} ({sheets, plural, one {sheet} other {sheets}} {numbers})',

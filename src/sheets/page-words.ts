@@ -2,6 +2,7 @@
 import type { FootLabels, PaperName } from '../page/index.ts';
 import type { ColourName } from '../palette/index.ts';
 import type { Framework, GoalId } from './goals.ts';
+import type { Tool } from './stock-facts.ts';
 import type { ToCut } from './to-cut.ts';
 
 export interface PageWords {
@@ -65,10 +66,8 @@ export interface AdultWords {
   readonly crayons: (colours: readonly string[]) => string;
   /** Which letter stands for which colour in grey print. */
   readonly marks: (colours: readonly ColourName[]) => string;
-  readonly pencil: string;
-  /** Says the caution as well. */
-  readonly scissors: string;
-  readonly glue: string;
+  /** Says the cautions as well. */
+  readonly tools: Readonly<Record<Tool, string>>;
   readonly nothing: string;
   readonly start: string;
   readonly partHeading: (part: PartName, sheetNumbers: string) => string;

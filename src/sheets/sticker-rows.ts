@@ -13,8 +13,8 @@ import {
   text,
 } from '../page/index.ts';
 import { type ColourName, greyOf, hexOf } from '../palette/index.ts';
-import type { StickerCount } from './materials.ts';
 import { pageWords } from './page-catalogue.ts';
+import type { StickerStock } from './stock-facts.ts';
 
 const DOT_MM = 5;
 const ROW_MM = 7;
@@ -26,7 +26,7 @@ const BASELINE_EMS = 0.3;
 
 /** The entries side by side, in as many rows as they need. */
 export function stickerRows(
-  stickers: readonly StickerCount[],
+  stickers: readonly StickerStock[],
   print: PrintStyle['print'],
   language: Language,
   widthMm: number,
@@ -47,7 +47,7 @@ export function stickerRows(
 
 /** One dot and its words from (0, 0); all dots are drawn alike, the size stands above them. */
 function entryOf(
-  { colour, count }: StickerCount,
+  { colour, count }: StickerStock,
   print: PrintStyle['print'],
   language: Language,
 ): Group {

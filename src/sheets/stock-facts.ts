@@ -3,13 +3,16 @@ import { z } from 'zod';
 import { accept, type Result, refuse } from '../base/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
 import { readJson } from './json-text.ts';
-import type { StickerCount } from './materials.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
 import { refusalsOf } from './schema-refusals.ts';
 import { versionRefusal } from './version-refusal.ts';
 
 /** Round stickers of one colour and size. */
-export type StickerStock = StickerCount;
+export interface StickerStock {
+  readonly colour: ColourName;
+  readonly diameterMm: number;
+  readonly count: number;
+}
 
 export const PRINTERS = ['colour', 'grey', 'none'] as const;
 export type Printer = (typeof PRINTERS)[number];

@@ -7,6 +7,7 @@ import {
   materialsToDo,
   type PackMaterials,
   type Sheet,
+  type SheetMaterial,
   type Stock,
   type ToCut,
 } from '../sheets/index.ts';
@@ -41,17 +42,16 @@ export function together(one: PackMaterials, other: PackMaterials): PackMaterial
   return gatheredMaterials([...singlyOf(one), ...singlyOf(other)]);
 }
 
-function singlyOf(materials: PackMaterials): readonly Material[] {
-  const { stickers, crayons } = materials;
-  const tools = (['pencil', 'scissors', 'glue'] as const).filter((kind) => materials[kind]);
+function singlyOf(materials: PackMaterials): readonly SheetMaterial[] {
+  const { stickers, crayons, tools } = materials;
   return [
     ...stickers.map((sticker): Material => ({ kind: 'sticker', ...sticker })),
     ...crayons.map((colour): Material => ({ kind: 'crayon', colour })),
-    ...tools.map((kind): Material => ({ kind })),
+    ...tools.map((kind): SheetMaterial => ({ kind })),
   ];
 }
 
-function materialsOf(sheet: Sheet, house: House): readonly Material[] {
+function materialsOf(sheet: Sheet, house: House): readonly SheetMaterial[] {
   const made = house.printer === 'none' ? 'by-hand' : (house.made ?? 'printed');
   const used = materialsToDo(sheet, made === 'printed' ? house.toCut : []);
   if (made === 'printed') return used;

@@ -4,6 +4,7 @@ import { testSeed } from '../../tests/seed.ts';
 import { DEFAULT_PAGE, type Made, type SeededRecipe, type Stock } from '../sheets/index.ts';
 import { houseFor, usedBy } from './hand-made.ts';
 import { makePackAtHand } from './pack-at-hand.ts';
+import { usesOf } from './uses.ts';
 
 const seed = testSeed('making');
 
@@ -65,3 +66,25 @@ test('what is to be cut out stays when colours give way to the house', () => {
   const pack = makePackAtHand(recipe({ toCut: ['cards'] }, 'one-of-each'));
   expect(pack.ok && pack.value.toCut).toEqual(['cards']);
 });
+
+test.each([
+  [
+    'counters',
+    { parts: [{ activity: 'one-of-each', step: 3, values: { response: 'counters' }, sheets: 1 }] },
+  ],
+  ['pockets', { page: { ...DEFAULT_PAGE, margin: 'pocket' } }],
+] as const)(
+  '%s that a pack takes are asked of the house, and said where they are missing',
+  (tool, facts) => {
+    const there = { ...PRINTING, tools: [tool] };
+    const pack = makePackAtHand(recipe({ ...facts, onlyWith: there }));
+    if (!pack.ok) throw new Error(JSON.stringify(pack.refusals));
+    expect(usesOf(usedBy(pack.value.sheets, there), there)).toEqual([
+      { what: tool, uses: 1, has: 1 },
+    ]);
+    expect(makePackAtHand(recipe(facts))).toMatchObject({
+      ok: false,
+      refusals: [{ code: 'not-in-the-house', needs: [{ what: tool }], add: [{ what: tool }] }],
+    });
+  },
+);

@@ -3,7 +3,7 @@ import type { Refusal, Thing } from '../base/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import { gatheredMaterials, type Sheet, type StickerStock, type Stock } from '../sheets/index.ts';
 import { usedBy } from './hand-made.ts';
-import { fitsDot, lackingFor, toolsOf } from './stock.ts';
+import { fitsDot, lackingFor } from './stock.ts';
 import { thingsIn } from './uses.ts';
 
 /** `possible`: how many sheets can be had instead; 0: not known, or none. */
@@ -13,8 +13,7 @@ export function notInTheHouse(
   possible: number,
 ): Refusal & { readonly code: 'not-in-the-house' } {
   const needs = usedBy(sheets, stock);
-  const { stickers, crayons } = needs;
-  const tools = toolsOf(needs);
+  const { stickers, crayons, tools } = needs;
   const lacking = lackingFor(needs, stock);
   return {
     ...{ code: 'not-in-the-house', at: 'onlyWith', sheets: sheets.length, possible },

@@ -101,17 +101,8 @@ export function lackingFor(materials: PackMaterials, stock: Stock): Lacking {
   return {
     stickers: lackingStickers(materials.stickers, stock.stickers),
     crayons: materials.crayons.filter((colour) => !stock.crayons.includes(colour)),
-    tools: toolsOf(materials).filter((tool) => !stock.tools.includes(tool)),
+    tools: materials.tools.filter((tool) => !stock.tools.includes(tool)),
   };
-}
-
-/** The tools that are needed, as the house counts them. */
-export function toolsOf({ pencil, scissors, glue }: PackMaterials): readonly Tool[] {
-  return [
-    ...(pencil ? (['pencil'] as const) : []),
-    ...(scissors ? (['scissors'] as const) : []),
-    ...(glue ? (['glue'] as const) : []),
-  ];
 }
 
 function lackingStickers(

@@ -1,7 +1,7 @@
 // What a pack uses against what there is, thing by thing.
 import type { Thing } from '../base/index.ts';
 import type { PackMaterials, Stock } from '../sheets/index.ts';
-import { type Lacking, stickerUses, toolsOf } from './stock.ts';
+import { type Lacking, stickerUses } from './stock.ts';
 
 /** One thing that a pack uses; of crayons and tools one serves all sheets. */
 export interface Use extends Thing {
@@ -23,7 +23,7 @@ export function usesOf(materials: PackMaterials, stock: Stock): readonly Use[] {
       ...{ uses: 1, has: stock.crayons.includes(colour) ? 1 : 0 },
     }),
   );
-  const tools = toolsOf(materials).map(
+  const tools = materials.tools.map(
     (what): Use => ({ what, uses: 1, has: stock.tools.includes(what) ? 1 : 0 }),
   );
   return [...stickers, ...crayons, ...tools];

@@ -13,7 +13,7 @@ import {
   valuesOf,
 } from '../sheets/index.ts';
 import { usedBy } from './hand-made.ts';
-import { fitsDot, fittingCount, toolsOf } from './stock.ts';
+import { fitsDot, fittingCount } from './stock.ts';
 
 /** A part and the only colours that its sheets may have; absent: all. */
 export interface Way {
@@ -113,7 +113,7 @@ function probed(
   const made = makePartSheet(recipe, part, PROBE_SEED);
   if (!made.ok) return undefined;
   const needs = usedBy([made.value], left);
-  const isThere = toolsOf(needs).every((tool) => left.tools.includes(tool));
+  const isThere = needs.tools.every((tool) => left.tools.includes(tool));
   return isThere ? { part, needs, tasks: made.value.tasks.length } : undefined;
 }
 

@@ -1,4 +1,4 @@
-// What to lay out for a grid: stickers counted by colour, crayons of all its colours, a pencil, or scissors and glue.
+// What to lay out for a grid: stickers counted by colour, counters, crayons of all its colours, a pencil, or scissors and glue.
 import type { Material } from '../activity.ts';
 import { countedColours } from '../colour-counts.ts';
 import type { Answer, Printed } from './task.ts';
@@ -17,6 +17,7 @@ export function materialsOf(
       }),
     );
   }
+  if (response === 'counters') return [{ kind: 'counters' }];
   if (response === 'cut') return [{ kind: 'scissors' }, { kind: 'glue' }];
   if (response !== 'draw' && response !== 'colour-in') return [];
   const colours = figures.flatMap(({ colour }) => (colour ? [colour] : []));

@@ -38,9 +38,9 @@ export const words = spoken('app/planning', MESSAGES, ({ say, plain, under }) =>
       const things = [
         ...materials.stickers.map(sticker),
         ...crayons(materials.crayons),
-        ...(materials.pencil ? [plain.pencil] : []),
-        ...(materials.scissors ? [plain.scissorsBeside] : []),
-        ...(materials.glue ? [plain.glue] : []),
+        ...materials.tools.map((tool) =>
+          tool === 'scissors' ? plain.scissorsBeside : tools[tool],
+        ),
       ];
       return things.length === 0 ? [plain.nothing] : things;
     },
