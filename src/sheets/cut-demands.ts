@@ -1,6 +1,8 @@
 // What cutting out asks for besides the sheet itself: other things on the table, another movement of the hand.
 import { activityOf, type Features, handLevel, type Material } from '../activities/index.ts';
+import { enlargedMaterials } from './large.ts';
 import { hasPieces } from './piece-pages.ts';
+import { placedTasks } from './placed-tasks.ts';
 import type { Sheet } from './sheet.ts';
 import type { ToCut } from './to-cut.ts';
 
@@ -12,11 +14,18 @@ function isWithPieces(sheet: Sheet, toCut: readonly ToCut[]): boolean {
 /** What is laid out for a sheet that is printed with this to be cut out. */
 export function materialsToDo(sheet: Sheet, toCut: readonly ToCut[] = []): readonly Material[] {
   if (isWithPieces(sheet, toCut)) return [{ kind: 'scissors' }, { kind: 'glue' }];
-  const { materials } = activityOf(sheet.spec.activity);
-  const own = sheet.tasks.flatMap((task) => materials(task));
+  const own = materialsOf(sheet);
   return toCut.includes('cards') || toCut.includes('key-card')
     ? [...own, { kind: 'scissors' }]
     : own;
+}
+
+/** In large print the stickers are larger, too. */
+function materialsOf(sheet: Sheet): readonly Material[] {
+  const { materials } = activityOf(sheet.spec.activity);
+  const own = sheet.tasks.flatMap((task) => materials(task));
+  if (sheet.spec.size === undefined) return own;
+  return enlargedMaterials(own, placedTasks(sheet)[0]?.times ?? 1);
 }
 
 /** What makes each task easy or hard, the hand that cuts included. */

@@ -40,7 +40,7 @@ export const MESSAGES = {
   'printNotes.colour': 'for a colour printer',
   'printNotes.grey': 'for a grey printer: each colour also carries a letter',
   'size.label': 'Tasks are drawn',
-  'size.help': 'Large: a quarter to a half larger, fewer on a page. Stickers keep their size.',
+  'size.help': 'Large: a quarter to a half larger, fewer on a page. Stickers are larger, too: the adult’s page says which.',
   'size.choice.usual': 'as usual',
   'size.choice.large': 'large',
   'hand.label': 'The child writes with',
