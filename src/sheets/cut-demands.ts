@@ -11,6 +11,12 @@ function isWithPieces(sheet: Sheet, toCut: readonly ToCut[]): boolean {
   return toCut.includes('pieces') && hasPieces(sheet);
 }
 
+/** Whether the sheet itself shows pieces to be cut out. */
+export function hasPiecesOnSheet({ spec, tasks }: Sheet): boolean {
+  const { materials } = activityOf(spec.activity);
+  return tasks.some((task) => materials(task).some(({ kind }) => kind === 'scissors'));
+}
+
 /** What is laid out for a sheet that is printed with this to be cut out. */
 export function materialsToDo(sheet: Sheet, toCut: readonly ToCut[] = []): readonly Material[] {
   if (isWithPieces(sheet, toCut)) return [{ kind: 'scissors' }, { kind: 'glue' }];
