@@ -99,7 +99,7 @@ export interface ActivityWords<S extends ParameterSpecs = ParameterSpecs, P = un
   /** Slips to look for and what they may come from, never a diagnosis: one or two sentences. */
   readonly lookFor: (printed: P) => readonly string[];
   /** How the paper itself is to be handled, with a small drawing, where it is more than laid down; absent: it is not. */
-  readonly guide?: (printed: P) => Guide;
+  readonly guide?: (printed: P, tasks: number) => Guide;
   /** The task in words, for someone who cannot see the page; does not give the answer away. */
   readonly describe: (printed: P) => string;
   /** The answer in words, for the proof line and the adult: "Blue and red are in all 4 boxes." */

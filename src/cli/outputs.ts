@@ -1,6 +1,6 @@
 // Where a pack is to go, and whether it can go there; asked before anything is made.
 import { resolve } from 'node:path';
-import { measureRefusals, type PageChoice, readMeasure } from '../page/index.ts';
+import { measureRefusals, type PageChoice, printedPaperOf, readMeasure } from '../page/index.ts';
 import { printedPapers } from '../sheets/index.ts';
 import type { CutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
@@ -27,11 +27,12 @@ export const STANDARD_OUTPUT = '-';
 const MEASURED = '--measured';
 
 /**
- * Refuses places that nothing can be written to, a measure that sheets with this page cannot be corrected for, and a
- * language that there is not, so that no long pack is made in vain.
+ * Refuses places that nothing can be written to, pages of their own for sheets that have them anyway, a measure that
+ * sheets with this page cannot be corrected for, and a language that there is not, so that no long pack is made in vain.
  */
 export function checkOutputs(outputs: Outputs, page: PageChoice): void {
   const { out, json, svg, perChild } = outputs;
+  refuseSingle(outputs, page);
   refuseMeasure(outputs, page);
   languageOf(outputs);
   refuseSamePlace([out, json, svg, perChild]);
@@ -39,6 +40,13 @@ export function checkOutputs(outputs: Outputs, page: PageChoice): void {
   if (json !== undefined) refuseUnwritableFile(json);
   if (svg !== undefined) refuseUnwritableFolder(svg);
   if (perChild !== undefined) refuseUnwritableFolder(perChild);
+}
+
+/** Sheets of another paper have pages of their own in any case; who asks for it may mean another paper. */
+function refuseSingle({ single = false }: Outputs, { paper }: PageChoice): void {
+  if (!single || printedPaperOf(paper) !== paper) return;
+  const expected = 'sheets of A5 (--paper A5), which else come two on one A4';
+  throw new Refused({ code: 'unreadable', at: '--single', got: paper, expected });
 }
 
 /** What the 50 mm line measured, in mm; absent: pages are printed as they are. */

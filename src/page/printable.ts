@@ -19,11 +19,24 @@ const LEFT_OUT = /[\p{S}\p{P}\p{C}\p{Variation_Selector}]|\u20E3/u;
  * row are one, and so is a line of which nothing is left. Line ends stay.
  */
 export function printable(words: string): Printable {
-  const lines = words.normalize('NFC').split('\n').map(printableLine);
+  const lines = withFewMarks(words.normalize('NFC')).split('\n').map(printableLine);
   return {
     words: lines.map((line) => line.words).join('\n'),
     isWhole: lines.every(({ isWhole }) => isWhole),
   };
+}
+
+/**
+ * More marks in a row than any writing has would leave their line, over what stands above or below it. Letters that stand
+ * high have two at the most; others three: a shadda, a vowel and a small alef; a dagesh, a shin dot and a vowel.
+ */
+const MARKS_TOO_MANY = [
+  /([\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]\p{M}{2})\p{M}+/gu,
+  /(\p{Mn}{3})\p{Mn}+/gu,
+];
+
+function withFewMarks(words: string): string {
+  return MARKS_TOO_MANY.reduce((left, tooMany) => left.replace(tooMany, '$1'), words);
 }
 
 /** A name as it can be printed; empty, for a pen, where a letter of it is missing. */

@@ -7,7 +7,13 @@ import {
   type Skill,
 } from '../activities/index.ts';
 import { difficultyOf } from '../learner/index.ts';
-import { makeSheetOfCode, minutesFor, type Sheet, valuesOf } from '../sheets/index.ts';
+import {
+  makeSheetOfCode,
+  materialsToDo,
+  minutesFor,
+  type Sheet,
+  valuesOf,
+} from '../sheets/index.ts';
 
 export interface TaskFacts {
   /** Difficulty in logits. */
@@ -51,7 +57,8 @@ function readFacts(code: string): SheetFacts | undefined {
 }
 
 /** The facts of a sheet that has been made. */
-export function factsOf({ code, spec, tasks }: Sheet): SheetFacts {
+export function factsOf(sheet: Sheet): SheetFacts {
+  const { code, spec, tasks } = sheet;
   const activity = activityOf(spec.activity);
   const values = valuesOf(spec);
   const facts = tasks.map((task) => ({
@@ -69,6 +76,6 @@ export function factsOf({ code, spec, tasks }: Sheet): SheetFacts {
     tasks: facts,
     logits: facts.reduce((sum, { logits }) => sum + logits, 0) / facts.length,
     minutes: minutesFor(tasks.map(({ printed }) => activity.features(printed))),
-    materials: tasks.flatMap((task) => activity.materials(task)),
+    materials: materialsToDo(sheet),
   };
 }

@@ -16,6 +16,7 @@ import {
   together,
 } from '../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
+import { hasPiecesOnSheet } from './cut-demands.ts';
 import { packMaterials } from './materials.ts';
 import type { Pack } from './pack.ts';
 import { partNames } from './pack-parts.ts';
@@ -74,9 +75,15 @@ function markedColours({ sheets }: Pack): readonly ColourName[] {
 }
 
 /** How to cut out what the pack has for that. */
-export function cutBlock({ toCut = [] }: Pack, language: Language, width: number): Block {
+export function cutBlock(pack: Pack, language: Language, width: number): Block {
+  const { toCut = [], sheets } = pack;
   const { cut } = pageWords(language).adult;
-  const lines = [...toCut.map((kind) => cut.kinds[kind]), ...cut.always];
+  const isTwice = toCut.includes('pieces') && sheets.some(hasPiecesOnSheet);
+  const lines = [
+    ...toCut.map((kind) => cut.kinds[kind]),
+    ...(isTwice ? [cut.both] : []),
+    ...cut.always,
+  ];
   return section([heading(cut.title, width, 2), bullets(lines, width, SMALL_EM_MM)]);
 }
 

@@ -28,6 +28,7 @@ import { goalsPieces, partPieces } from './adult-parts.ts';
 import { doubtPieces } from './doubt-pieces.ts';
 import type { Pack } from './pack.ts';
 import { pageWords } from './page-catalogue.ts';
+import { pocketPieces } from './pocket-block.ts';
 import { placeForList, sheetList } from './sheet-list.ts';
 import { adultPaperOf, DEFAULT_PAGE } from './sheet-spec.ts';
 
@@ -114,7 +115,12 @@ function firstColumns(
   const help: Piece = (width) => helpBlock(language, width);
   const care: Piece = (width) => careBlock(language, width);
   const cut: readonly Piece[] = pack.toCut ? [(width) => cutBlock(pack, language, width)] : [];
-  const kinds = [...cut, ...partPieces(pack, language), ...goalsPieces(pack, language)];
+  const kinds = [
+    ...cut,
+    ...pocketPieces(pack, language),
+    ...partPieces(pack, language),
+    ...goalsPieces(pack, language),
+  ];
   const doubts = doubtPieces(pack, language);
   const rightArea = { ...above, left: above.left + above.width - right, width: right };
   const mainMm = above.width - right - COLUMN_GAP_MM;

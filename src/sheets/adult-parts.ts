@@ -8,29 +8,39 @@ import type { Pack } from './pack.ts';
 import { type PackPart, packParts } from './pack-parts.ts';
 import { pageWords } from './page-catalogue.ts';
 import type { AdultWords } from './page-words.ts';
+import { partThings } from './part-things.ts';
 
 const PART_GAP_MM = 4;
 
 /** Each kind of sheet, the first of them below the heading of all. */
 export function partPieces(pack: Pack, language: Language): readonly Piece[] {
   const words = pageWords(language).adult;
-  return packParts(pack, language).map((part, index) => (width) => {
-    const block = partBlock(part, words, width);
+  const parts = packParts(pack, language);
+  return parts.map((part, index) => (width) => {
+    const things = parts.length > 1 ? partThings(part.materials, language) : undefined;
+    const block = partBlock(part, things, words, width);
     return index > 0 ? block : section([heading(words.start, width, 2), block]);
   });
 }
 
-function partBlock(part: PackPart, words: AdultWords, width: number): Block {
+/** `things`: what is laid out for this kind alone; absent: it is the only one. */
+function partBlock(
+  part: PackPart,
+  things: string | undefined,
+  words: AdultWords,
+  width: number,
+): Block {
   const { guide } = part;
   const title = words.partHeading(part.name, part.sheetNumbers);
   const rows: readonly LeadRow[] = [
+    ...(things === undefined ? [] : [{ lead: words.layOut, words: things }]),
     { lead: words.say, words: words.sayWords(part.say.join(' ')) },
     { lead: words.show, words: words.showOne(part.show, part.showSheet) },
     ...(part.help.length > 0 ? [{ lead: words.helpHere, words: part.help.join(' ') }] : []),
     { lead: words.easier, words: part.easierNow },
     { lead: words.harder, words: part.harderNow },
     { lead: words.lookFor, words: part.lookFor.join(' ') },
-    { lead: words.takes, words: words.minutes(part.minutes, part.name.sheets) },
+    { lead: words.takes, words: words.minutes(part.minutes, part.name.sheets, part.ages) },
   ];
   return together(
     [

@@ -4,7 +4,7 @@ import { colourName } from '../figures/index.ts';
 import { type Language, type Say, sayIn } from '../languages/index.ts';
 import { initialOf } from '../palette/index.ts';
 import { MESSAGES } from './messages-adult-en.ts';
-import type { AdultWords, PartName } from './page-words.ts';
+import type { AdultWords, PartName, WholeRange } from './page-words.ts';
 
 type SayAdult = Say<typeof MESSAGES>;
 
@@ -13,7 +13,7 @@ const MOST_NAMED = 4;
 
 export function adultWords(language: Language): AdultWords {
   const say = sayIn(language, 'adult', MESSAGES);
-  const { list } = WORDINGS[language];
+  const { list, inParts } = WORDINGS[language];
   return {
     ...headings(say),
     packTitle: (parts) => packTitle(say, list, parts),
@@ -30,10 +30,18 @@ export function adultWords(language: Language): AdultWords {
     crayons: (colours) => say('crayons', { count: colours.length, colours: list(colours) }),
     partHeading: ({ activity, steps, sheets }, numbers) =>
       say('part', { activity, steps: steps.text, count: steps.count, sheets, numbers }),
-    minutes: ({ least, most }, sheets) =>
-      least === most
-        ? say('minutes.same', { minutes: least, sheets })
-        : say('minutes.range', { least, most, sheets }),
+    brief: {
+      pencil: say('brief.pencil'),
+      scissors: say('brief.scissors'),
+      glue: say('brief.glue'),
+      counters: say('brief.counters'),
+      pockets: say('brief.pockets'),
+      nothing: say('brief.nothing'),
+      stickers: (diameterMm, stickers) => say('brief.stickers', { diameterMm, stickers }),
+      list,
+      inParts,
+    },
+    minutes: (minutes, sheets, ages) => minutesText(say, minutes, sheets, ages),
     sayWords: (words) => say('say.words', { words }),
     showOne: (how, sheet) => (sheet === undefined ? how : say('show.one', { sheet, how })),
     ladder: say.all('ladder'),
@@ -46,7 +54,18 @@ export function adultWords(language: Language): AdultWords {
         'key-card': say('cut.key-card'),
         pieces: say('cut.pieces'),
       },
+      both: say('cut.both'),
       always: say.all('cut.always'),
+    },
+    pocket: {
+      title: say('pocket'),
+      advice: {
+        write: say('pocket.write'),
+        stickers: say('pocket.stickers'),
+        pieces: say('pocket.pieces'),
+        cut: say('pocket.cut'),
+        fold: say('pocket.fold'),
+      },
     },
     cautions: say.all('care'),
     moreSheets: (count) => say('sheets.more', { count }),
@@ -90,6 +109,17 @@ function headings(say: SayAdult) {
     sheets: say('sheets'),
     doubts: say('doubts'),
   };
+}
+
+function minutesText(say: SayAdult, minutes: WholeRange, sheets: number, ages: WholeRange): string {
+  const { least, most } = minutes;
+  const time =
+    least === most
+      ? say('minutes.same', { minutes: least, sheets })
+      : say('minutes.range', { least, most, sheets });
+  return ages.least === ages.most
+    ? say('minutes.age', { time, least: ages.least })
+    : say('minutes.ages', { time, ...ages });
 }
 
 function packTitle(

@@ -1,6 +1,8 @@
 // What a sheet and its cutting out ask for: the things on the table, the movement of the hand.
 import { activityOf, type Features, handLevel, type Material } from '../activities/index.ts';
+import { enlargedMaterials } from './large.ts';
 import { hasPieces } from './piece-pages.ts';
+import { placedTasks } from './placed-tasks.ts';
 import type { Sheet } from './sheet.ts';
 import type { ToCut } from './to-cut.ts';
 
@@ -11,6 +13,12 @@ function isWithPieces(sheet: Sheet, toCut: readonly ToCut[]): boolean {
 
 /** What a task takes, or the page that it stands on. */
 export type SheetMaterial = Material | { readonly kind: 'pockets' };
+
+/** Whether the sheet itself shows pieces to be cut out. */
+export function hasPiecesOnSheet({ spec, tasks }: Sheet): boolean {
+  const { materials } = activityOf(spec.activity);
+  return tasks.some((task) => materials(task).some(({ kind }) => kind === 'scissors'));
+}
 
 /** What is laid out for a sheet that is printed with this to be cut out. */
 export function materialsToDo(
@@ -23,11 +31,18 @@ export function materialsToDo(
 
 function ofTasks(sheet: Sheet, toCut: readonly ToCut[]): readonly Material[] {
   if (isWithPieces(sheet, toCut)) return [{ kind: 'scissors' }, { kind: 'glue' }];
-  const { materials } = activityOf(sheet.spec.activity);
-  const own = sheet.tasks.flatMap((task) => materials(task));
+  const own = materialsOf(sheet);
   return toCut.includes('cards') || toCut.includes('key-card')
     ? [...own, { kind: 'scissors' }]
     : own;
+}
+
+/** In large print the stickers are larger, too. */
+function materialsOf(sheet: Sheet): readonly Material[] {
+  const { materials } = activityOf(sheet.spec.activity);
+  const own = sheet.tasks.flatMap((task) => materials(task));
+  if (sheet.spec.size === undefined) return own;
+  return enlargedMaterials(own, placedTasks(sheet)[0]?.times ?? 1);
 }
 
 /** What makes each task easy or hard, the hand that cuts included. */

@@ -2,10 +2,12 @@
 import { describe, expect, test } from 'vitest';
 import { placedIn } from '../../tests/scene-bounds.ts';
 import { testSeed } from '../../tests/seed.ts';
-import { ACTIVITY_IDS, activityOf } from '../activities/index.ts';
-import { pageSize } from '../page/index.ts';
+import { ACTIVITY_IDS, activityOf, STICKERS_SOLD_MM } from '../activities/index.ts';
+import { ORIENTATIONS, pageSize } from '../page/index.ts';
 import { readCode } from './code.ts';
-import { makeSheet, type SheetRequest } from './sheet.ts';
+import { materialsToDo } from './cut-demands.ts';
+import { placedTasks } from './placed-tasks.ts';
+import { makeSheet, type Sheet, type SheetRequest } from './sheet.ts';
 import { sheetPage } from './sheet-page.ts';
 import type { PrintChoices } from './sheet-spec.ts';
 
@@ -31,7 +33,7 @@ describe.each(Object.entries(LAYOUTS))('%s', (_, choices) => {
       const usual = makeSheet(request(id, {}));
       const made = makeSheet(request(id, choices));
       if (!usual.ok) throw new Error(id);
-      // Not every task has room everywhere, and stickers are never large: then it says so.
+      // Not every task has room everywhere: then it says so.
       if (!made.ok) continue;
       const [first, usually] = [made.value.tasks[0], usual.value.tasks[0]];
       if (choices.hand === undefined) expect(first, id).toEqual(usually);
@@ -66,7 +68,7 @@ describe.each(Object.entries(LAYOUTS))('%s', (_, choices) => {
 });
 
 describe('large print', () => {
-  test('draws every task a quarter larger at the least, or is refused', () => {
+  test('draws every task a quarter larger at the least, a seventh with stickers, or is refused', () => {
     let drawn = 0;
     for (const id of ACTIVITY_IDS) {
       const made = makeSheet(request(id, { size: 'large' }));
@@ -76,21 +78,47 @@ describe('large print', () => {
         node.kind === 'group' && node.role === 'task-place' ? [node.transform] : [],
       );
       expect(places.length, id).toBe(made.value.tasks.length);
-      for (const place of places) expect(place?.[0], id).toBeGreaterThan(1.249);
+      // Stickers are sold in few sizes.
+      const least = diametersOf(made.value).length > 0 ? 1.15 : 1.249;
+      for (const place of places) expect(place?.[0], id).toBeGreaterThan(least);
     }
     expect(drawn).toBeGreaterThan(9);
   });
 
-  test('is refused where stickers are placed, and says what to do', () => {
+  test('takes larger stickers that are sold, and has places exactly as large', () => {
+    for (const stickerMm of ['8', '10', '13', '16', '19']) {
+      const values = { response: 'sticker', stickerMm };
+      for (const orientation of ORIENTATIONS) {
+        const page = { paper: 'A4', orientation } as const;
+        const made = makeSheet({ ...request('copy-pattern', { size: 'large', page }), values });
+        if (!made.ok) throw new Error(JSON.stringify(made.refusals));
+        const [larger, ...others] = diametersOf(made.value);
+        expect(others).toEqual([]);
+        expect(STICKERS_SOLD_MM.map(Number)).toContain(larger);
+        for (const { times } of placedTasks(made.value, 'ar'))
+          expect(times * Number(stickerMm)).toBeCloseTo(larger ?? 0, 9);
+      }
+    }
+  });
+
+  test('is refused where no larger stickers are sold, and says what to do', () => {
     const made = makeSheet({
-      ...request('in-every-box', { size: 'large' }),
-      values: { response: 'sticker' },
+      ...request('copy-pattern', { size: 'large' }),
+      values: { response: 'sticker', stickerMm: '25' },
     });
     expect(made).toMatchObject({
-      refusals: [{ code: 'not-a-choice', at: 'in-every-box › size', got: 'large' }],
+      refusals: [{ code: 'not-a-choice', at: 'copy-pattern › size', got: 'large' }],
     });
   });
 });
+
+/** Of the stickers that are laid out, each size once. */
+function diametersOf(sheet: Sheet): readonly number[] {
+  const all = materialsToDo(sheet).flatMap((material) =>
+    material.kind === 'sticker' ? [material.diameterMm] : [],
+  );
+  return [...new Set(all)];
+}
 
 test('most steps have room on A5 lying sideways, which is as wide as A4', () => {
   const steps = ACTIVITY_IDS.flatMap((id) =>

@@ -22,6 +22,14 @@ export const MESSAGES = {
   counters: 'small counters in the colours of the sheet; not for children under three',
   pockets: 'a wipe-clean pocket, a pen that wipes off and a cloth',
   nothing: 'nothing: the child points',
+  // For one kind of sheet of several, in a row with others.
+  'brief.stickers': 'stickers, {diameterMm}\u00a0mm: {stickers}',
+  'brief.pencil': 'a pencil',
+  'brief.scissors': 'scissors',
+  'brief.glue': 'glue',
+  'brief.counters': 'counters',
+  'brief.pockets': 'a wipe-clean pocket',
+  'brief.nothing': 'nothing',
   start: 'To start',
   part: '“{activity}”, {count, plural, one {step} other {steps}} {steps} ({sheets, plural, one {sheet} other {sheets}} {numbers})',
   takes: 'Takes',
@@ -30,6 +38,9 @@ export const MESSAGES = {
     '{sheets, plural, one {about {minutes, plural, one {{minutes} minute} other {{minutes} minutes}}} other {about {minutes, plural, one {{minutes} minute} other {{minutes} minutes}} a sheet}}',
   'minutes.range':
     '{sheets, plural, one {about {least} to {most} minutes} other {about {least} to {most} minutes a sheet}}',
+  // {time} is one of those above; of the ages that the steps are a first guess for.
+  'minutes.age': '{time}, for a child of about {least}',
+  'minutes.ages': '{time}, for children of about {least} to {most}',
   say: 'Say',
   'say.words': '“{words}”',
   show: 'Show',
@@ -63,8 +74,19 @@ export const MESSAGES = {
     'Pieces: the child cuts them out one at a time and sticks each in its empty place, instead of what else the sheet asks the hand to do. A slip spoils one piece only. A short line on a piece is at its foot.',
   'cut.always.1': 'Print on one side of the paper only: what is on the back would be cut as well.',
   'cut.always.2': 'Cut pieces are small: keep them from children under three.',
+  'cut.both':
+    'Where pieces stand on the sheet itself as well, use those of the page to cut, which have more room round them. The others are spare.',
+  pocket: 'In a wipe-clean pocket',
+  'pocket.write':
+    'Slide the sheet in. The child writes on the pocket, with a pen that wipes off in place of crayons and pencil. Try on an edge first that it does.',
+  'pocket.stickers':
+    'Stickers would be used up: let the child draw dots in their colours instead, or peel them off again.',
+  'pocket.pieces': 'Pieces to cut are laid in place on the pocket, without glue.',
+  'pocket.cut': 'Where pieces stand on the sheet itself, print it twice, and cut one of the two.',
+  'pocket.fold': 'The paper is not folded there: cover its upper part with another sheet.',
   care: 'Take care',
-  'care.1': 'Stay beside a child who works with stickers, and keep what is left over out of reach.',
+  'care.1':
+    'Stay beside a child who works with stickers or scissors, and keep what is left over out of reach.',
   'care.2':
     'If you use counters, buttons or beads instead: they are small parts and not for children under three, who may choke on them (16 CFR 1501 in the United States, EN 71-1 in Europe).',
   'care.3':

@@ -1,9 +1,10 @@
 // The kinds of sheet in a pack: sheets that are given in the same words stand together.
 import { type ActivityId, activityOf, type Guide, type Language } from '../activities/index.ts';
 import { featuresToDo } from './cut-demands.ts';
+import { type PackMaterials, packMaterials } from './materials.ts';
 import { minutesFor } from './minutes.ts';
 import type { Pack } from './pack.ts';
-import type { MinutesRange, PartName } from './page-words.ts';
+import type { PartName, WholeRange } from './page-words.ts';
 import type { Sheet } from './sheet.ts';
 
 /** Sheets of one activity that are given in the same words, whatever their step. */
@@ -17,7 +18,11 @@ export interface PackPart {
   /** Number of that sheet, where the others are shown otherwise. */
   readonly showSheet: number | undefined;
   /** What one of the sheets takes at a usual pace, in whole minutes. */
-  readonly minutes: MinutesRange;
+  readonly minutes: WholeRange;
+  /** In years, that its steps are a first guess for. */
+  readonly ages: WholeRange;
+  /** What is laid out for all of its sheets. */
+  readonly materials: PackMaterials;
   readonly help: readonly string[];
   readonly easierNow: string;
   readonly harderNow: string;
@@ -39,7 +44,10 @@ export function packParts({ sheets, toCut }: Pack, language: Language): readonly
       show,
       showSheet: isAlike ? undefined : numbers[0],
       minutes: minutesOf(members, toCut),
+      ages: agesOf(members),
+      materials: packMaterials(members, toCut),
       ...alongOf(first, language),
+      guide: guideOf(members, language),
     };
   });
 }
@@ -96,13 +104,29 @@ function alongOf({ spec, tasks }: Sheet, language: Language) {
     easierNow: words.easierNow(printed),
     harderNow: words.harderNow(printed),
     lookFor: words.lookFor(printed),
-    guide: words.guide?.(printed),
   };
 }
 
-function minutesOf(sheets: readonly Sheet[], toCut: Pack['toCut']): MinutesRange {
-  const minutes = sheets.map((sheet) => Math.round(minutesFor(featuresToDo(sheet, toCut))));
-  return { least: Math.min(...minutes), most: Math.max(...minutes) };
+/** For the sheet with the most tasks. */
+function guideOf(sheets: readonly Sheet[], language: Language): Guide | undefined {
+  const [first] = sheets;
+  if (!first) return undefined;
+  const { guide } = activityOf(first.spec.activity).words[language];
+  return guide?.(first.tasks[0]?.printed, Math.max(...sheets.map(({ tasks }) => tasks.length)));
+}
+
+function minutesOf(sheets: readonly Sheet[], toCut: Pack['toCut']): WholeRange {
+  return rangeOf(sheets.map((sheet) => Math.round(minutesFor(featuresToDo(sheet, toCut)))));
+}
+
+function agesOf(sheets: readonly Sheet[]): WholeRange {
+  return rangeOf(
+    sheets.map(({ spec }) => activityOf(spec.activity).ladder[spec.step - 1]?.age ?? 3),
+  );
+}
+
+function rangeOf(wholes: readonly number[]): WholeRange {
+  return { least: Math.min(...wholes), most: Math.max(...wholes) };
 }
 
 /** More ranges than this are cut off: every sheet says itself what it is. */

@@ -69,11 +69,20 @@ export interface AdultWords {
   /** Says the cautions as well. */
   readonly tools: Readonly<Record<Tool, string>>;
   readonly nothing: string;
+  /** What one kind of sheet of several takes. */
+  readonly brief: Readonly<
+    Record<'pencil' | 'scissors' | 'glue' | 'counters' | 'pockets', string>
+  > & {
+    readonly stickers: (diameterMm: number, stickers: string) => string;
+    readonly nothing: string;
+    readonly list: (things: readonly string[]) => string;
+    readonly inParts: (things: readonly string[]) => string;
+  };
   readonly start: string;
   readonly partHeading: (part: PartName, sheetNumbers: string) => string;
   readonly takes: string;
-  /** How long one of some sheets takes. */
-  readonly minutes: (minutes: MinutesRange, sheets: number) => string;
+  /** How long one of some sheets takes a child of these ages in years. */
+  readonly minutes: (minutes: WholeRange, sheets: number, ages: WholeRange) => string;
   readonly continued: string;
   readonly say: string;
   /** What the adult says, as speech. */
@@ -95,8 +104,14 @@ export interface AdultWords {
   readonly cut: {
     readonly title: string;
     readonly kinds: Readonly<Record<ToCut, string>>;
+    /** Where pieces stand on the sheet, too. */
+    readonly both: string;
     /** What holds for all that is cut out. */
     readonly always: readonly string[];
+  };
+  readonly pocket: {
+    readonly title: string;
+    readonly advice: Readonly<Record<PocketAdvice, string>>;
   };
   /** For sheets that may come two on one page. */
   readonly cutAdvice: string;
@@ -115,8 +130,12 @@ export interface AdultWords {
   ) => string;
 }
 
-/** Whole minutes; both may be the same. */
-export interface MinutesRange {
+/** What is said of sheets in a wipe-clean pocket. */
+export const POCKET_ADVICE = ['write', 'stickers', 'pieces', 'cut', 'fold'] as const;
+export type PocketAdvice = (typeof POCKET_ADVICE)[number];
+
+/** Whole minutes or years; both may be the same. */
+export interface WholeRange {
   readonly least: number;
   readonly most: number;
 }

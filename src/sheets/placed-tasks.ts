@@ -2,7 +2,7 @@
 import { activityOf, type Language, type Size, type Task } from '../activities/index.ts';
 import { type Area, sheetArea } from '../page/index.ts';
 import { arrangeTasks } from './arrange.ts';
-import { enlargedRooms, enlargementIn } from './large.ts';
+import { type Enlargement, enlargedRooms, enlargementIn, enlargementsOf } from './large.ts';
 import type { Sheet } from './sheet.ts';
 import { styleOf } from './sheet-spec.ts';
 
@@ -19,10 +19,8 @@ export interface PlacedTask {
 export function placedTasks(sheet: Sheet, language?: Language): readonly PlacedTask[] {
   const { spec, code, tasks } = sheet;
   const area = sheetArea(spec.page.paper, spec.page.orientation, spec.page.margin);
-  const ground: Ground = { area, size: spec.size };
-  const usual = arranged(roomsIn(sheet), ground);
-  if (!usual) throw new Error(`sheet ${code}: its tasks have no room on its page`);
-  const places = placesIn(sheet, language, usual, ground);
+  const places = placesAtBest(sheet, language, area);
+  if (!places) throw new Error(`sheet ${code}: its tasks have no room on its page`);
   return tasks.flatMap((task, index) => {
     const placed = places[index];
     return placed ? [{ task, ...placed }] : [];
@@ -30,6 +28,22 @@ export function placedTasks(sheet: Sheet, language?: Language): readonly PlacedT
 }
 
 type Placed = Omit<PlacedTask, 'task'>;
+
+/** Drawn as large as they have room; undefined: at no size. */
+function placesAtBest(
+  sheet: Sheet,
+  language: Language | undefined,
+  area: Area,
+): readonly Placed[] | undefined {
+  const { spec, tasks } = sheet;
+  const rooms = roomsIn(sheet);
+  for (const enlargement of enlargementsOf(activityOf(spec.activity), tasks, spec.size)) {
+    const ground = { area, enlargement };
+    const usual = arranged(rooms, ground);
+    if (usual) return placesIn(sheet, language, usual, ground);
+  }
+  return undefined;
+}
 
 /** Where nothing is read otherwise, no room is measured again. */
 function placesIn(
@@ -45,7 +59,7 @@ function placesIn(
 
 interface Ground {
   readonly area: Area;
-  readonly size: Sheet['spec']['size'];
+  readonly enlargement: Enlargement;
 }
 
 function roomsIn({ spec, tasks }: Sheet, language?: Language): readonly Size[] {
@@ -55,12 +69,12 @@ function roomsIn({ spec, tasks }: Sheet, language?: Language): readonly Size[] {
 
 function arranged(
   rooms: readonly Size[],
-  { area, size }: Ground,
-  needed = enlargedRooms(rooms, size),
+  { area, enlargement }: Ground,
+  needed = enlargedRooms(rooms, enlargement),
 ): readonly Placed[] | undefined {
   const places = arrangeTasks(needed, area);
   if (!places) return undefined;
-  const times = enlargementIn(rooms, places, size);
+  const times = enlargementIn(rooms, places, enlargement);
   return places.map((place) => {
     return { place, times, size: { widthMm: place.width / times, heightMm: place.height / times } };
   });

@@ -3,19 +3,34 @@ import type { Activity, Task } from '../activities/index.ts';
 import { type Refusal, type Told, told } from '../base/index.ts';
 import { HOME_PAPERS, ORIENTATIONS, type PaperName, sheetArea } from '../page/index.ts';
 import { mostThatFit } from './arrange.ts';
-import { enlargedRooms } from './large.ts';
+import { enlargedRooms, enlargementsOf } from './large.ts';
 import { type PrintChoices, styleOf } from './sheet-spec.ts';
 
 /** What decides how much room a page has. */
 type PageRoom = Pick<PrintChoices, 'page' | 'print' | 'size' | 'hand'>;
 
-/** How many of the first tasks have room on the page. */
+/** How many of the first tasks have room on the page, as large as any have room there. */
 export function mostOnPage(activity: Activity, tasks: readonly Task[], choices: PageRoom): number {
+  return roomsOnPage(activity, tasks, choices).find((count) => count > 0) ?? 0;
+}
+
+/** How many of the first tasks have room on the page at each size that they may be drawn at, the best first. */
+function roomsOnPage(
+  activity: Activity,
+  tasks: readonly Task[],
+  choices: PageRoom,
+): readonly number[] {
   const { page, size } = choices;
   const style = styleOf(choices);
   const rooms = tasks.map((task) => activity.room(task.printed, style));
   const area = sheetArea(page.paper, page.orientation, page.margin);
-  return mostThatFit(enlargedRooms(rooms, size), area);
+  return enlargementsOf(activity, tasks, size).map((enlargement) =>
+    mostThatFit(enlargedRooms(rooms, enlargement), area),
+  );
+}
+
+function mostAtAnySize(activity: Activity, tasks: readonly Task[], choices: PageRoom): number {
+  return Math.max(0, ...roomsOnPage(activity, tasks, choices));
 }
 
 /** Why these tasks cannot stand on this page; undefined where they can. */
@@ -25,7 +40,7 @@ export function roomRefusal(
   choices: PageRoom,
 ): Refusal | undefined {
   const { page } = choices;
-  const most = mostOnPage(activity, tasks, choices);
+  const most = mostAtAnySize(activity, tasks, choices);
   if (most === tasks.length) return undefined;
   return {
     code: 'does-not-fit',
@@ -37,16 +52,13 @@ export function roomRefusal(
   };
 }
 
-/** Why these tasks cannot be drawn large: what takes a sticker keeps its size. */
+/** Why these tasks cannot be drawn large: their stickers are the largest that are sold. */
 export function stickerRefusal(
   activity: Activity,
   tasks: readonly Task[],
   { size }: PageRoom,
 ): Refusal | undefined {
-  const takesStickers = tasks.some((task) =>
-    activity.materials(task).some(({ kind }) => kind === 'sticker'),
-  );
-  if (size === undefined || !takesStickers) return undefined;
+  if (size === undefined || enlargementsOf(activity, tasks, size).length > 0) return undefined;
   return {
     code: 'not-a-choice',
     at: `${activity.id} › size`,
@@ -68,7 +80,7 @@ function adviceFor(
   const pages = papers.flatMap((paper) =>
     ORIENTATIONS.map((orientation) => ({
       ...{ paper, lies: orientation },
-      room: mostOnPage(activity, tasks, {
+      room: mostAtAnySize(activity, tasks, {
         ...choices,
         page: { ...page, paper, orientation },
       }),

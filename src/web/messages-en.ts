@@ -40,7 +40,8 @@ export const MESSAGES = {
   'printNotes.colour': 'for a colour printer',
   'printNotes.grey': 'for a grey printer: each colour also carries a letter',
   'size.label': 'Tasks are drawn',
-  'size.help': 'Large: a quarter to a half larger, fewer on a page. Stickers keep their size.',
+  'size.help':
+    'Large: a quarter to a half larger, fewer on a page. Stickers are larger, too: the adult’s page says which.',
   'size.choice.usual': 'as usual',
   'size.choice.large': 'large',
   'hand.label': 'The child writes with',
@@ -189,6 +190,9 @@ export const MESSAGES = {
     'This is no pack file, or only a part of one. Choose a file that was saved with “Save the pack file”.',
   print: 'Print',
   'trueSize.title': 'Is it true size?',
+  // Once, when the first sheets are printed or saved; {title} opens the page to measure.
+  'trueSize.first':
+    'First print from this browser? Lay a ruler along the 50\u00a0mm line on the adult’s page. If it is off, “{title}” puts it right.',
   'trueSize.why':
     'Stickers fit their dots only if pages come out at true size. Print the page with two 50\u00a0mm lines at 100\u00a0% (“actual size”), and measure both with a ruler.',
   'trueSize.ways.pages': 'Print the two lines',

@@ -152,6 +152,7 @@ function trueSizeWords({ say, under }: Telt) {
   return {
     ...under('trueSize'),
     ways: under('trueSize.ways'),
+    first: say('trueSize.first', { title: say('trueSize.title') }),
     isTrue: (mm: number) => say('trueSize.isTrue', { mm }),
     isOff: (mm: number) => say(mm < 50 ? 'trueSize.isShort' : 'trueSize.isLong', { mm }),
     correct: (mm: number) => say('trueSize.correct', { mm }),

@@ -26,7 +26,7 @@ export const MESSAGES = {
   'difficulty.nearest': 'these are the nearest difficulties that can be had',
   'code.newer': 'the code was made by a Samewise that knows more of them',
   'sticker-size':
-    'stickers keep their size. Choose larger stickers, or another thing for the child to do',
+    'no larger stickers are sold. Choose smaller stickers, or another thing for the child to do',
   // What was expected.
   'expected.whole': 'a whole number from {min} to {max}',
   'expected.whole.any': 'a whole number',

@@ -30,6 +30,15 @@ describe('sheets of A5', () => {
   });
 });
 
+it('--single is refused with other paper, whose sheets have pages of their own anyway', async () => {
+  const cwd = emptyFolder();
+  const { code, stderr } = await samewise(words('pack --activity odd-one-out --single'), { cwd });
+  expect(code).toBe(2);
+  expect(stderr).toContain('--single: expected sheets of A5 (--paper A5)');
+  expect(stderr).toContain('A4');
+  expect(readdirSync(cwd)).toEqual([]);
+});
+
 describe('--measured', () => {
   const PACK = 'pack --activity odd-one-out --seed 1';
 

@@ -81,3 +81,20 @@ test.each(CASES)(
     }
   },
 );
+
+test.each([
+  ['copy-pattern', '13', 19],
+  ['one-of-each', '16', 25],
+] as const)(
+  '%s in large print: places for stickers of %s mm are %d mm wide and high, within 0.2 mm',
+  async (id, stickerMm, largerMm) => {
+    const page = { paper: 'A4', orientation: 'portrait' } as const;
+    const values = { response: 'sticker', stickerMm };
+    const spec = { activity: id, step: 1, values, seed: SEED, page, print: 'colour' } as const;
+    const sheet = makeSheet({ ...spec, size: 'large' });
+    if (!sheet.ok) throw new Error(JSON.stringify(sheet.refusals));
+    const places = await placesOn(sheet.value, largerMm);
+    expect(places.length).toBeGreaterThanOrEqual(stickersOn(sheet.value, Number(stickerMm)));
+    for (const side of places.flat()) expect(Math.abs(side - largerMm)).toBeLessThanOrEqual(OFF_MM);
+  },
+);

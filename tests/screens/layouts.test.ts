@@ -52,15 +52,16 @@ test('A5 lies sideways at first', async () => {
   expect(await page.locator('.sheet svg').getAttribute('viewBox')).toBe('0 0 210 148');
 });
 
-test('large print of stickers is refused beside its choice, and says what to do', async () => {
-  const page = await app.open(
-    'activity=in-every-box&step=2&seed=7&size=large&with.response=sticker',
-    {
-      waitFor: 'objection',
-    },
-  );
-  await page
-    .getByText(/stickers keep their size. Choose larger stickers/)
+test('large print takes larger stickers; where none are sold it is refused, and says what to do', async () => {
+  const recipe = 'activity=copy-pattern&step=2&seed=7&size=large';
+  const page = await app.open(`${recipe}&with.response=sticker`);
+  await page.getByRole('button', { name: 'More choices' }).click();
+  await page.getByText('Stickers are larger, too').waitFor();
+  const largest = await app.open(`${recipe}&with.response=sticker&with.stickerMm=25`, {
+    waitFor: 'objection',
+  });
+  await largest
+    .getByText(/no larger stickers are sold. Choose smaller stickers/)
     .first()
     .waitFor();
 });

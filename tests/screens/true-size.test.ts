@@ -85,6 +85,18 @@ test('what is off is first to be printed at 100 %, then can be made up for until
   expect((await pdfOf(page)).bytes.equals(before)).toBe(true);
 });
 
+test('the first sheets that are saved or printed come with a nudge to measure them, the next do not', async () => {
+  const page = await app.open(RECIPE);
+  const nudge = page.getByText('Lay a ruler along the 50\u00a0mm line on the adult’s page.');
+  await pdfOf(page);
+  await page.getByText(/If it is off, “Is it true size\?” puts it right/).waitFor();
+  await printed(page, 'Print');
+  await nudge.waitFor({ state: 'detached' });
+  const other = await app.open(RECIPE);
+  await printed(other, 'Print');
+  await other.getByText('First print from this browser?').waitFor();
+});
+
 test('true size needs nothing; what is too far off, or no number, is told in a sentence', async () => {
   const page = await withFold();
   await check(page, '50.4');

@@ -63,6 +63,8 @@ export const MESSAGES = {
   'lookFor.2': 'If there are several, the first or the last may be kept and the others lost.',
   guide:
     'Fold the upper half back along the dashed line, from edge mark to edge mark, then turn the paper so that the child sees the lower half alone.',
+  // Before that, of a sheet with several tasks.
+  'guide.several': 'Cut the tasks of the sheet apart first: each is folded by itself.',
   describe: 'In the frame: {set}. Below the fold: {choices}.',
   answer:
     '{count, plural, one {Counted along the rows, {number} was in the frame: {found}.} other {Counted along the rows, {number} were in the frame: {found}.}}',

@@ -19,7 +19,11 @@ function spoken(say: SaySeen, wording: Wording): Spoken<Printed> {
     say: (printed) => question(say, printed),
     show: ({ set }) =>
       say('show', { seconds: Math.max(FEWEST_SECONDS, SECONDS_EACH * set.length) }),
-    guide: () => ({ words: say('guide'), drawing: foldGuide(), ...FOLD_GUIDE_SIZE }),
+    guide: (_printed, tasks) => ({
+      words: tasks > 1 ? `${say('guide.several')} ${say('guide')}` : say('guide'),
+      drawing: foldGuide(),
+      ...FOLD_GUIDE_SIZE,
+    }),
     describe: (printed) => description(say, wording, printed),
     answer: (printed, key) => answerText(say, wording, printed, key),
   };

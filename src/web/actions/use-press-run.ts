@@ -8,6 +8,7 @@ import { picturesNow } from '../pictures/pictures-now.ts';
 import { languageNow } from '../speaking/language-now.ts';
 import { words } from '../words.ts';
 import { fileName } from './file-name.ts';
+import { isFirstPrint } from './first-print.ts';
 import { recallMeasure } from './measured.ts';
 import { startPrinting } from './print-pages.ts';
 import { saveFile } from './save-file.ts';
@@ -86,14 +87,14 @@ function afterNews(
       };
     case 'pdf':
     case 'zip':
-      return savedAs(fileName(what, news.kind), news, 'rulerFor' in what ? undefined : measuredMm);
+      return savedAs(news, what, 'rulerFor' in what ? undefined : measuredMm);
     case 'pack': {
       const name = fileName(what, 'json');
       saveFile(name, 'application/json', news.bytes);
       return { outcome: words.saved(name) };
     }
     case 'pages':
-      return AT_REST;
+      return { outcome: firstPrintWords(what) };
     case 'refused':
       return { outcome: sentencesOf(news.objections) };
     case 'broken':
@@ -108,11 +109,18 @@ type BytesNews = { readonly kind: 'pdf' | 'zip'; readonly bytes: Uint8Array<Arra
 
 /** Says also what was made up for, so that nobody wonders about a page that is not as large as usual. */
 function savedAs(
-  name: string,
   { kind, bytes }: BytesNews,
+  what: PressWhat,
   measuredMm: number | undefined,
 ): PressRun {
+  const name = fileName(what, kind);
   saveFile(name, `application/${kind}`, bytes);
-  const madeUp = measuredMm === undefined ? '' : ` ${words.trueSize.madeUp(measuredMm)}`;
-  return { outcome: `${words.saved(name)}${madeUp}` };
+  const more = measuredMm === undefined ? firstPrintWords(what) : words.trueSize.madeUp(measuredMm);
+  return { outcome: [words.saved(name), more].filter((each) => each !== '').join(' ') };
+}
+
+/** A nudge to measure the first sheets that are printed; empty for all others, and for what needs no printer. */
+function firstPrintWords(what: PressWhat): string {
+  const isOfSheets = 'entries' in what && what.entries.made !== 'by-hand';
+  return isOfSheets && isFirstPrint() ? words.trueSize.first : '';
 }

@@ -4,14 +4,15 @@ import type { Shelf } from '../../records/index.ts';
 const PREFIX = 'samewise.';
 
 /** The shelf in view, the chosen child of each shelf, what is wished of plans and of weeks, the names of a group,
- * what the 50 mm line measures on the printer, the language that was chosen, and whether
- * own pictures were kept. */
+ * what the 50 mm line measures on the printer, whether sheets were printed before, the language that was chosen, and
+ * whether own pictures were kept. */
 export type Remembered =
   | 'shelf'
   | `child.${Shelf}`
   | 'wishes'
   | 'group'
   | 'measured'
+  | 'printed'
   | 'language'
   | 'pictures'
   | `week.${'days' | 'favoured'}`;
