@@ -13,6 +13,7 @@ import { useKept } from './offline/kept.ts';
 import { type Entries, isPrinted, withStock } from './recipe/entries.ts';
 import { useRecipe } from './recipe/use-recipe.ts';
 import type { ScreenProps } from './screen-props.ts';
+import { Unplaced } from './sentence/unplaced.tsx';
 import { Lying } from './table/lying.tsx';
 import { words } from './words.ts';
 
@@ -105,7 +106,9 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
         </Lying>
       </section>
       <section className="desk" aria-label={words.desk}>
-        {catalogue === undefined ? null : (
+        {catalogue === undefined ? (
+          <Unplaced objections={objections} card={undefined} />
+        ) : (
           <Desk
             maker={maker}
             planner={planner}

@@ -12,6 +12,10 @@ export const MESSAGES = {
   'places.supplies': 'Supplies',
   titleOfPlace: '{place} · Samewise',
   opening: 'Opening …',
+  // A screen, or a part of one that is fetched when it is first wanted.
+  notFetched:
+    'This part of the app could not be fetched. Try again once there is a connection; if that does not help, reload the page.',
+  tryAgain: 'Try again',
   language: 'Language',
   noLanguage: 'That language could not be fetched. Try again once there is a connection.',
   newer: 'A newer Samewise is ready.',

@@ -50,7 +50,10 @@ test('a worker starts at once or with the first question, as it was wanted', () 
 
 test('all questions to a worker that breaks are replied to, and the next is asked of a new one', async () => {
   const { workers, asker } = slowAsker('when-asked');
-  const both = Promise.all([asker.ask('double', { number: 1 }), asker.ask('double', { number: 2 })]);
+  const both = Promise.all([
+    asker.ask('double', { number: 1 }),
+    asker.ask('double', { number: 2 }),
+  ]);
   workers[0]?.breakDown();
   expect(await both).toEqual(['broken', 'broken']);
   expect(workers[0]?.isEnded).toBe(true);

@@ -1,11 +1,12 @@
 // Make's place for the family's own pictures, folded away and fetched when it is opened.
-import { lazy, Suspense, useState } from 'react';
+import { Suspense, useState } from 'react';
+import { fetched } from '../fetched.tsx';
 import { Fold } from '../fold.tsx';
 import { type Entries, withChange, withPictures } from '../recipe/entries.ts';
 import type { ControlsProps } from '../sentence/shell-controls.tsx';
 import { foldWords } from './fold-title.ts';
 
-const OwnPictures = lazy(() => import('./own-pictures.tsx'));
+const OwnPictures = fetched(() => import('./own-pictures.tsx'), 'div');
 
 /** Nothing where the activity takes no pictures. */
 export function FoldPictures({ card, entries, inForce, edit }: ControlsProps) {

@@ -7,13 +7,13 @@ import { Message } from '../children/message.tsx';
 import { RecordsMain } from '../children/records-main.tsx';
 import { useGround } from '../children/use-ground.ts';
 import { useToday } from '../children/use-today.ts';
-import { words as common } from '../children/words.ts';
 import '../look/week.css';
 import '../look/plan-print.css';
 import { openOf } from '../planning/planned.ts';
 import type { Planner } from '../planning/planner.ts';
 import type { ScreenProps } from '../screen-props.ts';
 import { useStock } from '../supplies/use-stock.ts';
+import { words as shell } from '../words.ts';
 import { Calendar } from './calendar.tsx';
 import { OnPaper } from './on-paper.tsx';
 import { PlanButtons } from './plan-buttons.tsx';
@@ -142,7 +142,7 @@ function Kept({ keeping }: { readonly keeping: KeepingState }) {
         <div className="fault message" role="alert">
           <p>{words.notKept(unkept.objection)}</p>
           <Button className="plain" onPress={() => void keep([], unkept.text)}>
-            {common.tryAgain}
+            {shell.tryAgain}
           </Button>
         </div>
       )}
