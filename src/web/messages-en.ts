@@ -191,6 +191,7 @@ export const MESSAGES = {
   getPackFile: 'Save the pack file',
   noPackFile:
     'This is no pack file, or only a part of one. Choose a file that was saved with “Save the pack file”.',
+  fileUnreadable: 'The browser could not read this file. Nothing was changed.',
   print: 'Print',
   'trueSize.title': 'Is it true size?',
   'trueSize.why':

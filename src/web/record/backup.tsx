@@ -11,6 +11,7 @@ import { objectionOf, store } from '../children/use-records.ts';
 import { isOtherFile } from '../making/other-file.ts';
 import { holdWhile } from '../offline/holds.ts';
 import type { Keeping } from '../store/keeping.ts';
+import { words as shell } from '../words.ts';
 import { words } from './words.ts';
 
 /** No character takes more in UTF-8 for each unit that it counts as. */
@@ -71,7 +72,7 @@ export function Backup({ entries, keeping }: BackupProps) {
 /** What came of merging the file into the store, in words; tells of it where something was added. */
 async function restored(file: File, onAdded: () => void): Promise<string> {
   const read = await entriesIn(file).catch(() => undefined);
-  if (read === undefined) return words.fileUnreadable;
+  if (read === undefined) return shell.fileUnreadable;
   const merged = read.ok ? await store.merge(read.value) : read;
   if (merged.ok && merged.value > 0) onAdded();
   return merged.ok

@@ -1,7 +1,7 @@
 // The screen on which an adult plans a week, for one child or several, moves its sheets about and prints them.
 import { Button } from 'react-aria-components/Button';
 import { addDays } from '../../plan/index.ts';
-import type { Child, Entry, View } from '../../records/index.ts';
+import type { Child, View } from '../../records/index.ts';
 import { ChildChooser } from '../children/child-chooser.tsx';
 import { Message } from '../children/message.tsx';
 import { RecordsMain } from '../children/records-main.tsx';
@@ -44,11 +44,9 @@ function Desk(props: DeskProps) {
   );
 }
 
-const NONE: readonly Entry[] = [];
-
 function Week({ planner, view, child }: DeskProps & { readonly child: Child }) {
   const week = useWeek(view, child, useToday());
-  const { entries = NONE, shelf } = useGround();
+  const { entries, shelf } = useGround();
   const stock = useStock(planner, entries, shelf)?.stock?.left;
   const plans = usePlans(planner, week);
   const { chosen, columns } = week;
