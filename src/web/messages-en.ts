@@ -226,7 +226,7 @@ export const MESSAGES = {
   making: 'Making and checking: {done} of {total}',
   pressing: 'Writing page {done}',
   starting: 'Starting …',
-  saved: 'Saved as {name}.',
+  saved: 'Saved as {file}.',
   cancelled: 'Stopped. Nothing was saved.',
   defect:
     'Something in the program itself went wrong: {detail}. Nothing you entered is lost. Try “Another like this”, and please report it together with the address of this page.',

@@ -6,7 +6,7 @@ import type { PressAs, PressWhat } from '../making/protocol.ts';
 import { PassingButton } from '../passing-button.tsx';
 import { useLatestCall } from '../use-latest-call.ts';
 import { words } from '../words.ts';
-import { usePressRun } from './use-press-run.ts';
+import { usePressRun } from './use-press-run.tsx';
 
 export interface PressButtonsProps {
   readonly what: PressWhat;
