@@ -1,8 +1,10 @@
 // The app: its name, its places, and the screen that is open.
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
 import { I18nProvider } from 'react-aria-components/I18nProvider';
 import { type Result, told } from '../base/index.ts';
 import type { Day, Entry } from '../records/index.ts';
+import { Caught } from './caught.tsx';
+import { fetched } from './fetched.tsx';
 import type { Maker } from './making/maker.ts';
 import { useCatalogue } from './making/use-shown.ts';
 import type { Newer } from './offline/newer.ts';
@@ -18,7 +20,7 @@ import { useLanguage } from './speaking/use-language.ts';
 import { words } from './words.ts';
 
 /** Fetched with the store of the records when a place about children is first gone to, so that Make is there as soon as ever. */
-const Ground = lazy(() => import('./children/ground.tsx'));
+const Ground = fetched(() => import('./children/ground.tsx'), 'main');
 
 export interface AppProps {
   readonly maker: Maker;
@@ -60,7 +62,13 @@ export function App({ maker, planner, newer }: AppProps) {
 function Screen({ place, ...props }: ScreenProps & { readonly place: PlaceName }) {
   const There = SCREENS[place];
   if (There === undefined) throw new Error(`${place}: expected a screen`);
-  if (place === 'make') return <There {...props} />;
+  if (place === 'make') {
+    return (
+      <Caught as="main">
+        <There {...props} />
+      </Caught>
+    );
+  }
   const opening = <main aria-busy="true">{words.opening}</main>;
   return (
     <Suspense fallback={opening}>

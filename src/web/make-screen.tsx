@@ -9,10 +9,12 @@ import { fetchLater, later } from './later.ts';
 import { pagesFrom } from './making/pages.ts';
 import { VIEWS, type View } from './making/protocol.ts';
 import { useShown } from './making/use-shown.ts';
-import { useKept } from './offline/kept.ts';
+import { readYes, useKept } from './offline/kept.ts';
+import { followPictures } from './pictures/pictures-now.ts';
 import { type Entries, isPrinted, withStock } from './recipe/entries.ts';
 import { useRecipe } from './recipe/use-recipe.ts';
 import type { ScreenProps } from './screen-props.ts';
+import { Unplaced } from './sentence/unplaced.tsx';
 import { Lying } from './table/lying.tsx';
 import { words } from './words.ts';
 
@@ -20,6 +22,8 @@ const changingParts = later(() => import('./changing/changing-parts.ts'));
 
 export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
   const pages = useMemo(() => pagesFrom(maker), [maker]);
+  // What came with a file may be what was lacking.
+  useEffect(() => followPictures(pages.askAgain), [pages]);
   const { entries, edit, turn } = useRecipe(pages.askAhead);
   const [view, setView] = useKept('view', readView);
   const [sheet, setSheet] = useKept('sheet in view', readPlace);
@@ -105,7 +109,9 @@ export function MakeScreen({ maker, planner, catalogue }: ScreenProps) {
         </Lying>
       </section>
       <section className="desk" aria-label={words.desk}>
-        {catalogue === undefined ? null : (
+        {catalogue === undefined ? (
+          <Unplaced objections={objections} card={undefined} />
+        ) : (
           <Desk
             maker={maker}
             planner={planner}
@@ -132,8 +138,4 @@ function readView(left: unknown): View {
 
 function readPlace(left: unknown): number {
   return typeof left === 'number' ? left : 1;
-}
-
-function readYes(left: unknown): boolean {
-  return left === true;
 }

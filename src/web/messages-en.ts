@@ -12,6 +12,10 @@ export const MESSAGES = {
   'places.supplies': 'Supplies',
   titleOfPlace: '{place} · Samewise',
   opening: 'Opening …',
+  // A screen, or a part of one that is fetched when it is first wanted.
+  notFetched:
+    'This part of the app could not be fetched. Try again once there is a connection; if that does not help, reload the page.',
+  tryAgain: 'Try again',
   language: 'Language',
   noLanguage: 'That language could not be fetched. Try again once there is a connection.',
   newer: 'A newer Samewise is ready.',
@@ -188,6 +192,7 @@ export const MESSAGES = {
   getPackFile: 'Save the pack file',
   noPackFile:
     'This is no pack file, or only a part of one. Choose a file that was saved with “Save the pack file”.',
+  fileUnreadable: 'The browser could not read this file. Nothing was changed.',
   print: 'Print',
   'trueSize.title': 'Is it true size?',
   // Once, when the first sheets are printed or saved; {title} opens the page to measure.
@@ -225,7 +230,7 @@ export const MESSAGES = {
   making: 'Making and checking: {done} of {total}',
   pressing: 'Writing page {done}',
   starting: 'Starting …',
-  saved: 'Saved as {name}.',
+  saved: 'Saved as {file}.',
   cancelled: 'Stopped. Nothing was saved.',
   defect:
     'Something in the program itself went wrong: {detail}. Nothing you entered is lost. Try “Another like this”, and please report it together with the address of this page.',

@@ -101,7 +101,7 @@ export const words = spoken('app/make', MESSAGES, (telling) => {
     trueSize: trueSizeWords(telling),
     making: (done: number, total: number) => say('making', { done, total }),
     pressing: (done: number) => say('pressing', { done }),
-    saved: (name: string) => say('saved', { name }),
+    saved: piecesOf((controls) => say('saved', controls), ['file']),
     defect: (detail: string) => say('defect', { detail }),
   };
 });

@@ -54,6 +54,12 @@ test('a sheet of the file lies on the table, is printed and filed again; the ref
   await page.reload();
   await page.getByText('not kept on this device. Nothing is lost').first().waitFor();
   await openFile(page, text);
+  // The sheet that is asked for by the address lies there at once.
+  await page.waitForFunction(
+    (code) => document.querySelector('output.code')?.textContent === code,
+    codes[1],
+  );
+  expect(await page.locator('.objection:visible').count()).toBe(0);
   await page.getByRole('button', { name: /^Sheet 1: / }).click();
   await page.waitForFunction(
     (code) => document.querySelector('output.code')?.textContent === code,

@@ -7,21 +7,28 @@ import { words } from '../words.ts';
 
 /** Drawn anew only when it is to show something else. */
 export const CopyCode = memo(({ code }: { readonly code: string }) => {
-  const [done, setDone] = useState<{ readonly code: string; readonly words: string }>();
-  const copy = () =>
-    navigator.clipboard.writeText(code).then(
-      () => setDone({ code, words: words.copied }),
-      () => setDone({ code, words: words.cannotCopy }),
-    );
+  const [done, setDone] = useState<{ readonly code: string; readonly isCopied: boolean }>();
+  const copy = async () => {
+    try {
+      // Over plain http from another machine there is no clipboard at all.
+      await navigator.clipboard.writeText(code);
+      setDone({ code, isCopied: true });
+    } catch {
+      setDone({ code, isCopied: false });
+    }
+  };
+  const outcome = done?.code === code ? done : undefined;
+  // What is to be marked by hand stands there as a whole.
+  const isWhole = !isTooLongToPrint(code) || outcome?.isCopied === false;
   return (
     <div className="code-line">
       <span className="code-label">{words.codeLabel}</span>
-      <output className="code">{isTooLongToPrint(code) ? shortCode(code) : code}</output>
+      <output className="code">{isWhole ? code : shortCode(code)}</output>
       <Button className="quiet" isDisabled={code === ''} onPress={() => void copy()}>
         {words.copyCode}
       </Button>
       <span className="done" aria-live="polite">
-        {done?.code === code ? done.words : ''}
+        {outcome && (outcome.isCopied ? words.copied : words.cannotCopy)}
       </span>
       {isTooLongToPrint(code) ? <p className="help">{changingWords.tooLong}</p> : null}
     </div>

@@ -1,9 +1,9 @@
 // Turns from the sheet on the table to the next one: another like it, or a notch easier or harder.
-import { memo, useState } from 'react';
+import { memo, useLayoutEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import type { Maker } from '../making/maker.ts';
 import type { Direction } from '../making/protocol.ts';
-import { type Entries, withSeed } from '../recipe/entries.ts';
+import { type Entries, withSeed, withValues } from '../recipe/entries.ts';
 import { newSeed } from '../recipe/use-recipe.ts';
 import { useLatestCall } from '../use-latest-call.ts';
 import { words } from '../words.ts';
@@ -23,13 +23,19 @@ interface Outcome {
 export function Notches({ maker, entries, turn }: NotchesProps) {
   const [outcome, setOutcome] = useState<Outcome>();
   const [isLooking, setLooking] = useState(false);
+  const latest = useRef(entries);
+  useLayoutEffect(() => {
+    latest.current = entries;
+  });
   const another = useLatestCall(() => turn(withSeed(entries, newSeed())));
   const move = useLatestCall(async (direction: Direction) => {
     setLooking(true);
     const reply = await maker.ask('notch', { entries, direction });
     setLooking(false);
-    if (reply.ok) turn(reply.value);
-    else setOutcome({ entries, words: words.noNotch[direction] });
+    if (!reply.ok) return setOutcome({ entries, words: words.noNotch[direction] });
+    // What was changed meanwhile stays; where that is what the notch was looked for in, there is none to be had of it.
+    const { step, changes } = reply.value;
+    if (isLike(latest.current, entries)) turn(withValues(latest.current, step, changes));
   });
   return (
     <div>
@@ -39,6 +45,13 @@ export function Notches({ maker, entries, turn }: NotchesProps) {
       </p>
     </div>
   );
+}
+
+/** Whether both ask the same of the child, whatever it is printed on. */
+function isLike(one: Entries, other: Entries): boolean {
+  const textOf = ({ activity, step, changes }: Entries) =>
+    JSON.stringify([activity, step, changes]);
+  return textOf(one) === textOf(other);
 }
 
 interface TurnsProps {

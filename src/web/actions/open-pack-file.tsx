@@ -7,6 +7,7 @@ import type { Maker } from '../making/maker.ts';
 import type { FiledSheetShown, Objection } from '../making/protocol.ts';
 import { sentencesOf } from '../making/reply-form.ts';
 import { lendPictures } from '../pictures/pictures-now.ts';
+import { words } from '../words.ts';
 
 /** Further faults mostly follow from the first ones. */
 const MOST_FAULTS = 2;
@@ -37,7 +38,9 @@ export const OpenPackFile = memo((props: OpenPackFileProps) => {
   };
   const read = async (file: File | undefined) => {
     if (file === undefined) return;
-    const reply = await maker.ask('openFile', { text: await file.text() });
+    const text = await file.text().catch(() => undefined);
+    if (text === undefined) return setObjection(words.fileUnreadable);
+    const reply = await maker.ask('openFile', { text });
     setObjection(reply.ok ? '' : toldOf(reply.objections));
     const filed = reply.ok ? reply.value.sheets : [];
     setSheets(filed.length > 1 ? filed : []);

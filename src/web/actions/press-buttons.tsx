@@ -1,11 +1,12 @@
 // Getting the pack onto paper: the PDF, or the browser's own printing, with progress and a way to stop.
-import { memo } from 'react';
+import { memo, useRef } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { ProgressBar } from 'react-aria-components/ProgressBar';
 import type { PressAs, PressWhat } from '../making/protocol.ts';
+import { PassingButton } from '../passing-button.tsx';
 import { useLatestCall } from '../use-latest-call.ts';
 import { words } from '../words.ts';
-import { usePressRun } from './use-press-run.ts';
+import { usePressRun } from './use-press-run.tsx';
 
 export interface PressButtonsProps {
   readonly what: PressWhat;
@@ -55,27 +56,33 @@ export function PressButtons({
 }: PressButtonsProps) {
   const { run, start, cancel } = usePressRun();
   const isRunning = run.progress !== undefined;
+  const row = useRef<HTMLDivElement>(null);
   const begin = useLatestCall((as: PressAs) => {
     onStart();
     start(what, as);
   });
   return (
     <div className={isAside ? 'press-aside' : 'press'}>
-      <div className="row">
+      <div ref={row} className="row">
         {waysOf(what, next).map((as) => (
           <Way
             key={as}
             as={as}
             name={names[as] ?? words[NAMES[as]]}
             isNext={as === next && !isAside}
-            canStart={isReady && !isRunning}
+            isReady={isReady}
+            isRunning={isRunning}
             onStart={begin}
           />
         ))}
         {isRunning ? (
-          <Button className="quiet" onPress={cancel}>
+          <PassingButton
+            className="quiet"
+            onPress={cancel}
+            next={() => row.current?.querySelector('button')}
+          >
             {words.cancel}
-          </Button>
+          </PassingButton>
         ) : null}
       </div>
       {run.progress === undefined ? null : (
@@ -106,13 +113,19 @@ interface WayProps {
   readonly as: PressAs;
   readonly name: string;
   readonly isNext: boolean;
-  readonly canStart: boolean;
+  readonly isReady: boolean;
+  readonly isRunning: boolean;
   readonly onStart: (as: PressAs) => void;
 }
 
-/** Drawn anew only when it is to show something else. */
-const Way = memo(({ as, name, isNext, canStart, onStart }: WayProps) => (
-  <Button className={isNext ? 'next' : 'plain'} isDisabled={!canStart} onPress={() => onStart(as)}>
+/** Drawn anew only when it is to show something else. While it runs it cannot be pressed, and keeps the focus. */
+const Way = memo(({ as, name, isNext, isReady, isRunning, onStart }: WayProps) => (
+  <Button
+    className={isNext ? 'next' : 'plain'}
+    isDisabled={!(isReady || isRunning)}
+    isPending={isRunning}
+    onPress={() => onStart(as)}
+  >
     {name}
   </Button>
 ));

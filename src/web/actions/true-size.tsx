@@ -1,13 +1,14 @@
 // Whether the printer keeps true size: a page to measure, and what is made up for from then on; folded away.
-import { memo, useState } from 'react';
+import { memo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Form } from 'react-aria-components/Form';
 import { TextField } from '../children/text-field.tsx';
 import { Fold } from '../fold.tsx';
 import type { Maker } from '../making/maker.ts';
-import type { Measure } from '../making/protocol.ts';
+import type { Measure, Reply } from '../making/protocol.ts';
 import { sentencesOf } from '../making/reply-form.ts';
 import { carriedOver, readText, useKept } from '../offline/kept.ts';
+import { PassingButton, type PassingButtonProps } from '../passing-button.tsx';
 import { words } from '../words.ts';
 import { recallMeasure, rememberMeasure } from './measured.ts';
 import { PressButtons } from './press-buttons.tsx';
@@ -24,6 +25,8 @@ export interface TrueSizeProps {
 export const TrueSize = memo(({ maker, paper }: TrueSizeProps) => {
   const [inForce, setInForce] = useState(recallMeasure);
   const [outcome, setOutcome] = useState('');
+  const measured = useRef<HTMLDivElement>(null);
+  const next = () => measured.current?.querySelector<HTMLElement>('input, button');
   const keep = (measuredMm: number | undefined) => {
     rememberMeasure(measuredMm);
     setInForce(measuredMm);
@@ -47,13 +50,15 @@ export const TrueSize = memo(({ maker, paper }: TrueSizeProps) => {
           names={words.trueSize.ways}
           next="pages"
         />
-        {inForce === undefined ? (
-          <MeasureForm key={paper} maker={maker} paper={paper} onKeep={keep} />
-        ) : (
-          <Button className="plain" onPress={() => keep(undefined)}>
-            {words.trueSize.stop}
-          </Button>
-        )}
+        <div ref={measured} className="measured">
+          {inForce === undefined ? (
+            <MeasureForm key={paper} maker={maker} paper={paper} onKeep={keep} next={next} />
+          ) : (
+            <PassingButton className="plain" next={next} onPress={() => keep(undefined)}>
+              {words.trueSize.stop}
+            </PassingButton>
+          )}
+        </div>
         <p className="outcome" aria-live="polite">
           {outcome === '' && inForce !== undefined ? words.trueSize.inForce(inForce) : outcome}
         </p>
@@ -62,25 +67,18 @@ export const TrueSize = memo(({ maker, paper }: TrueSizeProps) => {
   );
 });
 
-interface MeasureFormProps extends TrueSizeProps {
+interface MeasureFormProps extends TrueSizeProps, Pick<PassingButtonProps, 'next'> {
   readonly onKeep: (measuredMm: number) => void;
 }
 
 /** First how to print at true size; only then, for what is still off, the offer to make up for it. */
-function MeasureForm({ maker, paper, onKeep }: MeasureFormProps) {
+function MeasureForm({ maker, paper, onKeep, next }: MeasureFormProps) {
   const [text, setText] = useKept(MEASURED, readText);
-  const [measure, setMeasure] = useState<Measure>();
-  const [objection, setObjection] = useState('');
-  const change = (next: string) => {
-    setText(next);
-    setMeasure(undefined);
-    setObjection('');
-  };
-  const check = async () => {
-    const reply = await maker.ask('measure', { text, paper });
-    setMeasure(reply.ok ? reply.value : undefined);
-    setObjection(reply.ok ? '' : sentencesOf(reply.objections));
-  };
+  const [told, setTold] = useState<{ readonly text: string; readonly reply: Reply<Measure> }>();
+  // What was told of another measure than stands there now is out of date.
+  const reply = told?.text === text ? told.reply : undefined;
+  const measure = reply?.ok ? reply.value : undefined;
+  const check = async () => setTold({ text, reply: await maker.ask('measure', { text, paper }) });
   return (
     <Form
       validationBehavior="aria"
@@ -93,9 +91,9 @@ function MeasureForm({ maker, paper, onKeep }: MeasureFormProps) {
         label={words.trueSize.measured}
         help={words.trueSize.measuredHelp}
         value={text}
-        objection={objection}
+        objection={reply?.ok === false ? sentencesOf(reply.objections) : ''}
         most={8}
-        onChange={change}
+        onChange={setText}
       />
       <Button type="submit" className="plain">
         {words.trueSize.check}
@@ -104,9 +102,9 @@ function MeasureForm({ maker, paper, onKeep }: MeasureFormProps) {
         {measure === undefined ? '' : sayingOf(measure)}
       </p>
       {measure === undefined || measure.isTrue ? null : (
-        <Button className="plain" onPress={() => onKeep(measure.measuredMm)}>
+        <PassingButton className="plain" next={next} onPress={() => onKeep(measure.measuredMm)}>
           {words.trueSize.correct(measure.measuredMm)}
-        </Button>
+        </PassingButton>
       )}
     </Form>
   );

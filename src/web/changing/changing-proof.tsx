@@ -1,8 +1,10 @@
 // Beside the sheet that is changed by changing: the proof of each task as it now is, the repair, undo and redo.
-import { useEffect, useState } from 'react';
+import { type RefObject, useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Heading } from 'react-aria-components/Heading';
 import type { Maker } from '../making/maker.ts';
+import { PassingButton } from '../passing-button.tsx';
+import { newSeed } from '../recipe/use-recipe.ts';
 import { capital } from '../words.ts';
 import type { HeldTask } from './change-talk.ts';
 import type { Changing } from './use-changing.ts';
@@ -48,6 +50,7 @@ interface TaskProofProps extends ChangingProofProps {
 
 function TaskProof({ maker, changing, task, number }: TaskProofProps) {
   const locked = task.places.filter(({ isLocked }) => isLocked).length;
+  const redraw = useRef<HTMLButtonElement>(null);
   return (
     <div className="change-task" data-state={task.state}>
       <Heading level={3} className="field-label">
@@ -61,8 +64,11 @@ function TaskProof({ maker, changing, task, number }: TaskProofProps) {
           {sentence}
         </p>
       ))}
-      {task.state === 'certain' ? null : <Mend maker={maker} changing={changing} task={number} />}
+      {task.state === 'certain' ? null : (
+        <Mend maker={maker} changing={changing} task={number} beside={redraw} />
+      )}
       <Button
+        ref={redraw}
         className="quiet change-redraw"
         aria-label={words.redrawTask(number + 1)}
         onPress={() => changing.act({ kind: 'redraw', task: number, seed: newSeed() })}
@@ -74,14 +80,14 @@ function TaskProof({ maker, changing, task, number }: TaskProofProps) {
   );
 }
 
-/** A seed that nobody chose: a whole number from 0 to 2^32 − 1. */
-function newSeed(): number {
-  const [seed = 0] = crypto.getRandomValues(new Uint32Array(1));
-  return seed;
+interface MendProps extends ChangingProofProps {
+  readonly task: number;
+  /** The button that is left when this has gone. */
+  readonly beside: RefObject<HTMLElement | null>;
 }
 
 /** The smallest repair, once it is found. */
-function Mend({ maker, changing, task }: ChangingProofProps & { readonly task: number }) {
+function Mend({ maker, changing, task, beside }: MendProps) {
   const [sentence, setSentence] = useState<string>();
   const { under } = changing;
   const done = JSON.stringify(under.work);
@@ -103,13 +109,14 @@ function Mend({ maker, changing, task }: ChangingProofProps & { readonly task: n
   return (
     <div className="change-mend">
       <p>{sentence}</p>
-      <Button
+      <PassingButton
         className="plain"
         aria-label={words.repairTask(task + 1, sentence)}
         onPress={() => changing.act({ kind: 'repair', task })}
+        next={() => beside.current}
       >
         {words.repair}
-      </Button>
+      </PassingButton>
     </div>
   );
 }

@@ -160,7 +160,8 @@ function useKeys(isOn: boolean, undo: () => void, redo: () => void): void {
     if (!isOn) return undefined;
     const press = (event: KeyboardEvent) => {
       const isZ = event.key.toLowerCase() === 'z' && (event.ctrlKey || event.metaKey);
-      if (!isZ || event.target instanceof HTMLInputElement) return;
+      const isWriting = event.target instanceof Element && event.target.matches('input, textarea');
+      if (!isZ || isWriting) return;
       event.preventDefault();
       if (event.shiftKey) redo();
       else undo();

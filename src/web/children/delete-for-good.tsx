@@ -5,6 +5,7 @@ import { Dialog, DialogTrigger } from 'react-aria-components/Dialog';
 import { Heading } from 'react-aria-components/Heading';
 import { Popover } from 'react-aria-components/Popover';
 import type { Result } from '../../base/index.ts';
+import { useOneAtATime } from '../use-one-at-a-time.ts';
 import { objectionOf } from './use-records.ts';
 import { words } from './words.ts';
 
@@ -19,14 +20,14 @@ export interface DeleteForGoodProps {
 
 export function DeleteForGood({ name, question, facts, onDelete, onDeleted }: DeleteForGoodProps) {
   const [objection, setObjection] = useState('');
-  const deleteForGood = async (close: () => void) => {
+  const deleteForGood = useOneAtATime(async (close: () => void) => {
     const deleted = await onDelete();
     if (!deleted.ok) return setObjection(await objectionOf(deleted));
     close();
     onDeleted();
-  };
+  });
   return (
-    <DialogTrigger>
+    <DialogTrigger onOpenChange={() => setObjection('')}>
       <Button className="quiet">{name}</Button>
       <Popover className="drawer" placement="bottom start">
         <Dialog role="alertdialog" className="question">

@@ -24,6 +24,5 @@ export const MESSAGES = {
   bringBack: 'Bring it back',
   takenBack: 'Taken back.',
   broughtBack: 'It is back.',
-  tryAgain: 'Try again',
   loading: 'Opening the records …',
 } as const;

@@ -2,6 +2,7 @@
 import { Fragment, type ReactNode } from 'react';
 import { Button } from 'react-aria-components/Button';
 import type { View } from '../../records/index.ts';
+import { words as shell } from '../words.ts';
 import { useGround } from './use-ground.ts';
 import { words } from './words.ts';
 
@@ -19,7 +20,7 @@ export function RecordsMain({ className, children }: RecordsMainProps) {
         <div className="fault" role="alert">
           <p>{objection}</p>
           <Button className="plain" onPress={() => void read()}>
-            {words.tryAgain}
+            {shell.tryAgain}
           </Button>
         </div>
       )}

@@ -3,7 +3,7 @@ import type { PaperName } from '../../page/index.ts';
 import type { Child } from '../../records/index.ts';
 import { PressButtons } from '../actions/press-buttons.tsx';
 import { today } from '../children/today.ts';
-import { useKept } from '../offline/kept.ts';
+import { readYes, useKept } from '../offline/kept.ts';
 import type { GrowthView } from '../planning/cards.ts';
 import { ChoiceControl } from '../sentence/choice-control.tsx';
 import { YesNoControl } from '../sentence/yes-no-control.tsx';
@@ -26,10 +26,7 @@ function readPaper(left: unknown): PaperName {
 export function ReportForm({ growth, child, notes }: ReportFormProps) {
   const told = words.report;
   const [paper, setPaper] = useKept('paper of the report', readPaper);
-  const [withNotes, setWithNotes] = useKept(
-    `notes in the report on ${child.id}`,
-    (left) => left === true,
-  );
+  const [withNotes, setWithNotes] = useKept(`notes in the report on ${child.id}`, readYes);
   const { nickname } = child;
   const day = today();
   const report = reportOf({ growth, nickname, day, paper, notes: withNotes ? notes : [] });

@@ -69,3 +69,17 @@ test('what is to be made of the house alone is not asked for ahead, since its st
   pages.askAhead({ ...FIRST_ENTRIES, seed: 2, atHand: true });
   expect(seeds).toEqual([1]);
 });
+
+test('once other pictures are known, only a page that shows such pictures is asked for again', async () => {
+  const { maker, seeds, reply } = slowMaker();
+  const pages = pagesFrom(maker);
+  pages.ask(asked(1));
+  await reply();
+  pages.askAgain();
+  const entries = { ...FIRST_ENTRIES, seed: 2, pictures: ['2222222'] };
+  pages.ask({ ...asked(2), entries });
+  await reply();
+  pages.askAgain();
+  await reply();
+  expect(seeds).toEqual([1, 2, 2]);
+});

@@ -12,6 +12,8 @@ export interface Pages {
   readonly ask: (asked: PageAsked) => void;
   /** Asks for the same page of other entries at once, so that it is made while the screen still draws the change. */
   readonly askAhead: (entries: Entries) => void;
+  /** Asks anew for what was asked for last, where it shows pictures of the family's own: others are known by now. */
+  readonly askAgain: () => void;
   /** Tells each reply to what was asked for last; the answer ends that. */
   readonly onReply: (tell: Tell) => () => void;
 }
@@ -37,6 +39,11 @@ export function pagesFrom(maker: Pick<Maker, 'ask'>): Pages {
   };
   return {
     ask,
+    askAgain: () => {
+      if (last?.entries.pictures === undefined) return;
+      last = { ...last };
+      if (!isAsking) void askInTurn();
+    },
     askAhead: (entries) => {
       // What the house has is put in first.
       if (last !== undefined && entries.atHand !== true) ask({ ...last, entries });

@@ -1,6 +1,6 @@
 // What came of a question as a reply: the value, or the objections, or that the program itself went wrong.
 import type { Result } from '../../base/index.ts';
-import { words } from '../words.ts';
+import { brokenReply } from './broken-reply.ts';
 import { objectionsOf } from './objections-of.ts';
 import type { Reply } from './protocol.ts';
 
@@ -16,7 +16,6 @@ export function replyOrBroken<R>(make: () => R): R | Reply<never> {
   try {
     return make();
   } catch (defect) {
-    const detail = defect instanceof Error ? defect.message : String(defect);
-    return { ok: false, objections: [{ control: '', sentence: words.defect(detail) }] };
+    return brokenReply(defect);
   }
 }

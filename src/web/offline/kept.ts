@@ -26,6 +26,11 @@ export function readText(left: unknown): string {
   return typeof left === 'string' ? left : '';
 }
 
+/** A yes that was left; no where none was. */
+export function readYes(left: unknown): boolean {
+  return left === true;
+}
+
 /** Carries the value over under the name, as long as it is on the screen. */
 export function useKeep(name: string, value: unknown): void {
   const latest = useRef(value);

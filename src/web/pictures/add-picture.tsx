@@ -1,8 +1,9 @@
 // Takes in a photo or a drawing: from a file or the camera, dropped, or pasted.
-import { type DragEvent, useEffect, useEffectEvent, useState } from 'react';
+import { type DragEvent, useEffect, useEffectEvent, useRef, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { FileTrigger } from 'react-aria-components/FileTrigger';
 import type { OwnPicture } from '../../figures/index.ts';
+import { words as shell } from '../words.ts';
 import { CropPicture } from './crop-picture.tsx';
 import { openImage } from './open-image.ts';
 import { words } from './words.ts';
@@ -15,10 +16,15 @@ export interface AddPictureProps {
 export function AddPicture({ kept, onKeep }: AddPictureProps) {
   const [image, setImage] = useState<ImageBitmap>();
   const [said, setSaid] = useState('');
+  const latest = useRef(0);
   const take = async (file: Blob | undefined) => {
     if (file === undefined) return;
+    const turn = ++latest.current;
     setSaid(words.opening);
-    const opened = await openImage(file);
+    const opened = await openImage(file).catch(() => undefined);
+    // Another one was chosen meanwhile.
+    if (turn !== latest.current) return opened instanceof ImageBitmap && opened.close();
+    if (opened === undefined) return setSaid(shell.fileUnreadable);
     if (typeof opened === 'string') return setSaid(words.fault(opened));
     setSaid('');
     setImage(opened);

@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components/Button';
 import { LONGEST_PICTURE_NAME, type OwnPicture } from '../../figures/index.ts';
 import { Chips } from '../children/chips.tsx';
 import { TextField } from '../children/text-field.tsx';
+import { useOneAtATime } from '../use-one-at-a-time.ts';
 import { firstSquare } from './cropping.ts';
 import { PictureView } from './picture-view.tsx';
 import type { Crop } from './simplify.ts';
@@ -33,11 +34,11 @@ export function CropPicture({ image, kept, onKeep, onLeave }: CropPictureProps) 
   const proposal = useProposal(image, square, { crop, colours, cutOut: ground === 'away' });
   const picture = typeof proposal === 'object' ? proposal.picture : undefined;
   const isKept = typeof proposal === 'object' && kept.includes(proposal.id);
-  const keep = async () => {
+  const keep = useOneAtATime(async () => {
     if (picture === undefined) return;
     const named = name.trim();
     setObjection(await onKeep(named === '' ? picture : { ...picture, name: named }));
-  };
+  });
   return (
     <section className="crop-picture" aria-labelledby={title}>
       <h3 id={title} className="field-label">

@@ -5,8 +5,9 @@ import { ToggleButton } from 'react-aria-components/ToggleButton';
 import type { Entry } from '../../records/index.ts';
 import '../look/pictures.css';
 import { Message } from '../children/message.tsx';
+import type { Said } from '../children/use-said.ts';
 import { AddPicture } from './add-picture.tsx';
-import { nameOf, PictureList } from './picture-list.tsx';
+import { type ChangeOfChosen, nameOf, PictureList } from './picture-list.tsx';
 import { useOwnPictures } from './use-own-pictures.ts';
 import { words } from './words.ts';
 
@@ -15,12 +16,13 @@ export interface OwnPicturesProps {
   readonly sheets?: {
     readonly chosen: readonly string[];
     readonly alone: boolean;
-    readonly onChange: (chosen: readonly string[], alone: boolean) => void;
+    readonly onChange: (change: ChangeOfChosen, alone: boolean) => void;
   };
 }
 
 interface Done {
-  readonly text: string;
+  /** The same as long as nothing else is done: it takes the focus once. */
+  readonly said: Said;
   /** What was removed, to be brought back. */
   readonly removed?: { readonly name: string; readonly entries: readonly Entry[]; isOn: boolean };
   readonly id?: string;
@@ -37,19 +39,15 @@ export default function OwnPictures({ sheets }: OwnPicturesProps) {
         own={own}
         {...(onChange === undefined
           ? {}
-          : { sheets: { chosen, onChange: (next) => onChange(next, alone) } })}
+          : { sheets: { chosen, onChange: (change) => onChange(change, alone) } })}
         onRemove={async (kept) => {
           const name = nameOf(kept);
           const removed = await own.remove(kept.id);
-          if (typeof removed === 'string') return setDone({ text: removed });
+          if (typeof removed === 'string') return setDone({ said: { text: removed } });
           const isOn = chosen.includes(kept.id);
-          if (isOn)
-            onChange?.(
-              chosen.filter((id) => id !== kept.id),
-              alone,
-            );
+          if (isOn) onChange?.((now) => now.filter((id) => id !== kept.id), alone);
           setDone({
-            text: words.removed(name),
+            said: { text: words.removed(name) },
             removed: { name, entries: removed, isOn },
             id: kept.id,
           });
@@ -60,14 +58,14 @@ export default function OwnPictures({ sheets }: OwnPicturesProps) {
           <ToggleButton
             className="chip"
             isSelected={alone}
-            onChange={(next) => onChange(chosen, next)}
+            onChange={(next) => onChange((now) => now, next)}
           >
             {words.alone}
           </ToggleButton>
           <p className="help">{words.aloneHelp}</p>
         </div>
       )}
-      {done === undefined ? null : <Message key={done.text} said={{ text: done.text }} />}
+      <Message said={done?.said} />
       {done?.removed === undefined ? null : (
         <Button
           className="plain"
@@ -75,8 +73,9 @@ export default function OwnPictures({ sheets }: OwnPicturesProps) {
             const { removed, id } = done;
             if (removed === undefined) return;
             const objection = await own.bringBack(removed.entries);
-            if (objection === '' && removed.isOn && id) onChange?.([...chosen, id], alone);
-            setDone({ text: objection === '' ? words.broughtBack(removed.name) : objection });
+            if (objection === '' && removed.isOn && id) onChange?.((now) => [...now, id], alone);
+            const text = objection === '' ? words.broughtBack(removed.name) : objection;
+            setDone({ said: { text } });
           }}
         >
           {words.undo}
@@ -86,7 +85,8 @@ export default function OwnPictures({ sheets }: OwnPicturesProps) {
         kept={own.kept.map(({ id }) => id)}
         onKeep={async (picture) => {
           const objection = await own.keep(picture);
-          if (objection === '') setDone({ text: words.keptNow(picture.name ?? words.unnamed) });
+          if (objection !== '') return objection;
+          setDone({ said: { text: words.keptNow(picture.name ?? words.unnamed) } });
           return objection;
         }}
       />

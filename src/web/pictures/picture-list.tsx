@@ -9,10 +9,13 @@ import { PictureView } from './picture-view.tsx';
 import type { OwnPictures } from './use-own-pictures.ts';
 import { words } from './words.ts';
 
+/** How the pictures on the sheets change: removing one takes a while, in which others may be chosen. */
+export type ChangeOfChosen = (now: readonly string[]) => readonly string[];
+
 /** Which of them the sheets may show; absent where no sheets are made. */
-export interface PicturesChosen {
+interface PicturesChosen {
   readonly chosen: readonly string[];
-  readonly onChange: (chosen: readonly string[]) => void;
+  readonly onChange: (change: ChangeOfChosen) => void;
 }
 
 export interface PictureListProps {
@@ -58,7 +61,9 @@ function OnSheets({ kept, chosen, onChange }: PicturesChosen & { readonly kept: 
       aria-label={words.useOn(nameOf(kept))}
       isSelected={isOn}
       isDisabled={!isOn && chosen.length >= MOST_OWN_ON_SHEET}
-      onChange={(on) => onChange(on ? [...chosen, kept.id] : chosen.filter((id) => id !== kept.id))}
+      onChange={(on) =>
+        onChange((now) => (on ? [...now, kept.id] : now.filter((id) => id !== kept.id)))
+      }
     >
       {words.onSheet}
     </ToggleButton>

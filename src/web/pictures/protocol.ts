@@ -19,4 +19,7 @@ export interface Proposal {
 
 export type SimplifyReply =
   | { readonly ok: true; readonly value: Proposal }
-  | { readonly ok: false; readonly fault: Extract<Simplified, { fault: unknown }>['fault'] };
+  | {
+      readonly ok: false;
+      readonly fault: Extract<Simplified, { fault: unknown }>['fault'] | 'no-worker';
+    };

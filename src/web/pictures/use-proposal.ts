@@ -1,14 +1,15 @@
 // What becomes of the square that is taken, reckoned by a worker: the last one stays while the next is on its way.
 import { useEffect, useRef, useState } from 'react';
-import { startAskingLater } from '../asking/start-asking.ts';
+import { startAsking } from '../asking/start-asking.ts';
 import type { Square } from './cropping.ts';
 import type { PictureTalk, Proposal } from './protocol.ts';
 import { SIDE, type SimplifyWishes } from './simplify.ts';
 import { drawSquare } from './stage.tsx';
 import type { Fault } from './words.ts';
 
-const asker = startAskingLater<PictureTalk>(
+const asker = startAsking<PictureTalk>(
   () => new Worker(new URL('./picture.worker.ts', import.meta.url), { type: 'module' }),
+  () => ({ ok: false, fault: 'no-worker' }),
 );
 
 export type ProposalState = Proposal | Fault | undefined;

@@ -5,6 +5,7 @@ import { LANGUAGES, loadCatalogue } from '../../languages/index.ts';
 import { loadDemo, newPlanner } from '../../plan/index.ts';
 import type { Day } from '../../records/index.ts';
 import type { Question } from '../asking/talk.ts';
+import { brokenReply } from '../making/broken-reply.ts';
 import { replyOf, replyOrBroken } from '../making/reply.ts';
 import { sheetOfCode } from '../making/sheet-of-code.ts';
 import { languageNow } from '../speaking/language-now.ts';
@@ -34,8 +35,12 @@ async function growth(question: Extract<Question<PlanTalk>, { readonly kind: 'gr
 
 /** Fetched only here, since few look at it. */
 async function demoGroup(day: Day): Promise<PlanReply> {
-  const { demoEntries } = await loadDemo();
-  return replyOrBroken(() => replyOf(accept(demoEntries(day, languageNow(), planner.read)), ''));
+  try {
+    const { demoEntries } = await loadDemo();
+    return replyOf(accept(demoEntries(day, languageNow(), planner.read)), '');
+  } catch (defect) {
+    return brokenReply(defect);
+  }
 }
 
 function answered(

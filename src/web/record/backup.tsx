@@ -1,9 +1,10 @@
 // Backing up to a file and restoring from one, and how long this browser keeps what it has.
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { FileTrigger } from 'react-aria-components/FileTrigger';
 import { type Refusal, type Result, refuse, told } from '../../base/index.ts';
 import { BACKUP_CHARACTERS, backupText, type Entry, readBackup } from '../../records/index.ts';
+import { FileSaid } from '../actions/file-said.tsx';
 import { saveFile } from '../actions/save-file.ts';
 import { today } from '../children/today.ts';
 import { useGround } from '../children/use-ground.ts';
@@ -11,6 +12,7 @@ import { objectionOf, store } from '../children/use-records.ts';
 import { isOtherFile } from '../making/other-file.ts';
 import { holdWhile } from '../offline/holds.ts';
 import type { Keeping } from '../store/keeping.ts';
+import { words as shell } from '../words.ts';
 import { words } from './words.ts';
 
 /** No character takes more in UTF-8 for each unit that it counts as. */
@@ -27,7 +29,7 @@ export interface BackupProps {
 
 export function Backup({ entries, keeping }: BackupProps) {
   const { keepForGood } = useGround();
-  const [outcome, setOutcome] = useState('');
+  const [outcome, setOutcome] = useState<ReactNode>('');
   const [isBackedUp, setIsBackedUp] = useState(false);
   const backUp = async () => {
     const text = backupText(entries);
@@ -35,7 +37,7 @@ export function Backup({ entries, keeping }: BackupProps) {
     const name = words.backupName(today());
     saveFile(name, 'application/json', new TextEncoder().encode(text.value));
     setIsBackedUp(true);
-    setOutcome(words.backedUp(name, entries.length));
+    setOutcome(<FileSaid pieces={words.backedUp(entries.length)} name={name} />);
   };
   const restore = async (file: File | undefined) => {
     if (file !== undefined) setOutcome(await holdWhile(restored(file, keepForGood)));
@@ -71,7 +73,7 @@ export function Backup({ entries, keeping }: BackupProps) {
 /** What came of merging the file into the store, in words; tells of it where something was added. */
 async function restored(file: File, onAdded: () => void): Promise<string> {
   const read = await entriesIn(file).catch(() => undefined);
-  if (read === undefined) return words.fileUnreadable;
+  if (read === undefined) return shell.fileUnreadable;
   const merged = read.ok ? await store.merge(read.value) : read;
   if (merged.ok && merged.value > 0) onAdded();
   return merged.ok

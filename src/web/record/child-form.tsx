@@ -1,5 +1,5 @@
 // Adding or changing a child: a nickname is enough.
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Form } from 'react-aria-components/Form';
 import { Heading } from 'react-aria-components/Heading';
@@ -11,6 +11,7 @@ import { useGround } from '../children/use-ground.ts';
 import { objectionOf } from '../children/use-records.ts';
 import { Fold } from '../fold.tsx';
 import { useKept } from '../offline/kept.ts';
+import { useOneAtATime } from '../use-one-at-a-time.ts';
 import { type ChildDraft, childEntryOf, readChildDraft } from './child-draft.ts';
 import { words } from './words.ts';
 
@@ -35,17 +36,22 @@ export function ChildForm({ child, onSaved, onCancel }: ChildFormProps) {
   );
   const [objections, setObjections] = useState<Objections>({});
   const change = (part: Partial<ChildDraft>) => setDraft((now) => ({ ...now, ...part }));
-  const save = async (event: FormEvent) => {
-    event.preventDefault();
+  const save = useOneAtATime(async () => {
     if (draft.nickname.trim() === '') return setObjections({ nickname: words.nicknameMissing });
     const entry = childEntryOf(draft, child);
     const saved = entry.ok ? await append([entry.value]) : entry;
     if (!saved.ok) return setObjections(await objectionsOf(saved.refusals));
     const [first] = saved.value;
     if (first?.kind === 'child') onSaved(first.child, draft.nickname.trim());
-  };
+  });
   return (
-    <Form className="drawer-front" onSubmit={(event) => void save(event)}>
+    <Form
+      className="drawer-front"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+    >
       <Heading level={2} className="drawer-title">
         {child === undefined ? words.addChild : words.changeChild(child.nickname)}
       </Heading>

@@ -1,5 +1,5 @@
 // How a sheet went, from the first tap to the saved record.
-import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Form } from 'react-aria-components/Form';
 import type { Child, ResultEntry } from '../../records/index.ts';
@@ -7,6 +7,7 @@ import { TextField } from '../children/text-field.tsx';
 import { today } from '../children/today.ts';
 import { useGround } from '../children/use-ground.ts';
 import { objectionOf } from '../children/use-records.ts';
+import { useOneAtATime } from '../use-one-at-a-time.ts';
 import { MoreToNote } from './more-to-note.tsx';
 import { Outcomes, type OutcomesProps } from './outcomes.tsx';
 import { isOpen, resultEntryOf } from './result-draft.ts';
@@ -25,8 +26,6 @@ export function HowItWent(props: HowItWentProps) {
   const { append } = useGround();
   const { sheet, draft, change } = outcomes;
   const [objection, setObjection] = useState('');
-  // A second press while the first is being written must not record the sheet twice.
-  const isSaving = useRef(false);
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {
     if (!takesFocus) return;
@@ -37,19 +36,22 @@ export function HowItWent(props: HowItWentProps) {
     setObjection('');
     change(part);
   };
-  const save = async (event: FormEvent) => {
-    event.preventDefault();
+  const save = useOneAtATime(async () => {
     if (isOpen(draft, sheet.tasks)) return setObjection(words.nothingChosen);
-    if (isSaving.current) return;
-    isSaving.current = true;
     const saved = await append([resultEntryOf(draft, child.id, sheet.code, sheet.tasks)]);
-    isSaving.current = false;
     if (!saved.ok) return setObjection(await objectionOf(saved));
     const [first] = saved.value;
     if (first?.kind === 'result') onSaved(first);
-  };
+  });
   return (
-    <Form ref={form} className="how-it-went" onSubmit={(event) => void save(event)}>
+    <Form
+      ref={form}
+      className="how-it-went"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+    >
       <Outcomes {...outcomes} change={changed} />
       <TextField
         label={words.day}

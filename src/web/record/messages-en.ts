@@ -168,7 +168,6 @@ export const MESSAGES = {
   noBackup:
     'This is no backup, or only a part of one. Choose a file that was saved with “Back up to a file”.',
   backupPlace: 'The backup',
-  fileUnreadable: 'The browser could not read this file. Nothing was changed.',
   // The name of a file, with a day such as 2027-03-01.
   backupName: 'samewise-records-{day}.json',
 } as const;

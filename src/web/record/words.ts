@@ -10,6 +10,7 @@ import type {
   WritingHand,
 } from '../../records/index.ts';
 import { dayWriter } from '../speaking/dates.ts';
+import { piecesOf } from '../speaking/pieces.ts';
 import { capital, shared } from '../speaking/shared.ts';
 import { spoken, type Telling } from '../speaking/spoken.ts';
 import type { Keeping } from '../store/keeping.ts';
@@ -116,7 +117,8 @@ const OUTCOMES: readonly Outcome[] = ['right', 'with-help', 'not-yet', 'not-trie
 function backupWords({ say, under }: Telt) {
   return {
     keeping: under('keeping') satisfies Readonly<Record<Keeping, string>>,
-    backedUp: (file: string, entries: number) => say('backedUp', { file, entries }),
+    backedUp: (entries: number) =>
+      piecesOf((controls) => say('backedUp', { ...controls, entries }), ['file']),
     restored: (added: number) => say('restored', { added }),
     notRestored: (reason: string) => say('notRestored', { reason }),
     backupName: (day: string) => say('backupName', { day }),

@@ -31,7 +31,7 @@ function NameFields({ entries, edit, notes, isForGroup, isWanted }: NameLettersP
   const name = lettersIn(typed) === letters ? typed : letters;
   const take = (next: string) => {
     setTyped(next);
-    edit(withName(entries, next));
+    edit((now) => withName(now, next));
   };
   return (
     <div className="name-letters">
@@ -56,7 +56,7 @@ function NameFields({ entries, edit, notes, isForGroup, isWanted }: NameLettersP
           help={words.name.ownHelp}
           names={{ yes: words.name.ownName }}
           chosen={entries.ownLetters === 'yes' ? ['yes'] : []}
-          onChange={(chosen) => edit(withOwnLetters(entries, chosen.length > 0))}
+          onChange={(chosen) => edit((now) => withOwnLetters(now, chosen.length > 0))}
         />
       ) : null}
       <ul className="name-notes" aria-live="polite">

@@ -1,5 +1,6 @@
 // What is refused but belongs to no single control.
 import type { ActivityCard, Objection } from '../making/protocol.ts';
+import { LAYOUT_CHOICES } from '../recipe/entries.ts';
 import { SHELL_CONTROLS } from '../words.ts';
 
 export interface UnplacedProps {
@@ -10,6 +11,7 @@ export interface UnplacedProps {
 export function Unplaced({ objections, card }: UnplacedProps) {
   const placed: readonly string[] = [
     ...SHELL_CONTROLS,
+    ...LAYOUT_CHOICES,
     'group',
     ...(card?.parameters.map(({ name }) => name) ?? []),
   ];

@@ -1,8 +1,10 @@
 // The stickers row by row: colour, size, how many.
+import { type RefObject, useRef } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { TextField } from '../children/text-field.tsx';
 import type { Catalogue } from '../making/protocol.ts';
 import { shared } from '../speaking/shared.ts';
+import { useFocusPassedOn } from '../use-focus-passed-on.ts';
 import {
   changedRow,
   type StickerRow,
@@ -19,6 +21,7 @@ export interface StickerRowsProps {
 }
 
 export function StickerRows({ colours, draft, change }: StickerRowsProps) {
+  const add = useRef<HTMLButtonElement>(null);
   return (
     <fieldset className="stickers">
       <legend className="field-label">{words.stickers}</legend>
@@ -31,9 +34,10 @@ export function StickerRows({ colours, draft, change }: StickerRowsProps) {
           colours={colours}
           draft={draft}
           change={change}
+          add={add}
         />
       ))}
-      <Button className="plain" onPress={() => change(withRow(draft))}>
+      <Button ref={add} className="plain" onPress={() => change(withRow(draft))}>
         {words.addRow}
       </Button>
     </fieldset>
@@ -43,13 +47,17 @@ export function StickerRows({ colours, draft, change }: StickerRowsProps) {
 interface RowProps extends StickerRowsProps {
   readonly row: StickerRow;
   readonly number: number;
+  /** What adds a row: it is left when all rows have gone. */
+  readonly add: RefObject<HTMLElement | null>;
 }
 
-function Row({ row, number, colours, draft, change }: RowProps) {
+function Row({ row, number, colours, draft, change, add }: RowProps) {
+  const own = useRef<HTMLDivElement>(null);
+  useFocusPassedOn(own, () => add.current);
   const put = (part: Partial<StickerRow>) => change(changedRow(draft, row.key, part));
   return (
     // biome-ignore lint/a11y/useSemanticElements: a row of three fields is no fieldset of its own
-    <div className="sticker-row" role="group" aria-label={words.row(number)}>
+    <div ref={own} className="sticker-row" role="group" aria-label={words.row(number)}>
       <label className="field">
         <span className="field-label">{words.colour}</span>
         <select

@@ -1,5 +1,5 @@
 // The screen on which an adult counts what is in the house, and sees what is left.
-import { type FormEvent, useState } from 'react';
+import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Form } from 'react-aria-components/Form';
 import '../look/supplies.css';
@@ -18,13 +18,14 @@ import type { StockReply } from '../planning/cards.ts';
 import { words as planning } from '../planning/words.ts';
 import type { ScreenProps } from '../screen-props.ts';
 import { shared } from '../speaking/shared.ts';
+import { useOneAtATime } from '../use-one-at-a-time.ts';
 import { StickerRows } from './sticker-rows.tsx';
 import { readStockDraft, type StockDraft, stockEntryOf, wrongRow } from './stock-draft.ts';
 import { useStock } from './use-stock.ts';
 import { words } from './words.ts';
 
 export default function SuppliesScreen({ planner, catalogue }: ScreenProps) {
-  const { entries = [], shelf } = useGround();
+  const { entries, shelf } = useGround();
   const { said, say, undo } = useSaid();
   const stock = useStock(planner, entries, shelf);
   return (
@@ -72,17 +73,22 @@ function Count({ stock: { stock }, colours, onSaved }: CountProps) {
     setObjection('');
     setDraft(next);
   };
-  const save = async (event: FormEvent) => {
-    event.preventDefault();
+  const save = useOneAtATime(async () => {
     const wrong = wrongRow(draft);
     if (wrong > 0) return setObjection(words.wrongNumber(wrong));
     const saved = await append([stockEntryOf(draft)]);
     if (!saved.ok) return setObjection(await objectionOf(saved));
     const [first] = saved.value;
     if (first !== undefined) onSaved(first.id);
-  };
+  });
   return (
-    <Form className="count" onSubmit={(event) => void save(event)}>
+    <Form
+      className="count"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+    >
       <p className="help">
         {stock === undefined ? words.neverCounted : words.counted(stock.countedAt, stock.given)}
       </p>

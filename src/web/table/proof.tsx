@@ -11,9 +11,9 @@ export interface ProofProps {
 }
 
 export function Proof({ shown, card, view, isRefused }: ProofProps) {
-  const unsure = (shown?.doubts ?? []).filter(({ sheet }) => sheet === shown?.place);
+  const unsure = (shown?.doubts ?? []).filter(({ sheet }) => sheet === shown?.sheet);
   return (
-    <section className="proof" aria-label={words.proof} aria-live="polite" aria-atomic="true">
+    <section className="proof" aria-label={words.proof} aria-live="polite">
       {shown === undefined || card === undefined ? null : (
         <>
           {isRefused ? <p className="last-good">{words.lastGood}</p> : null}
@@ -62,7 +62,8 @@ function labelsOf(cards: readonly ParameterCard[]): readonly string[] {
 
 function Answers({ answers }: { readonly answers: readonly string[] }) {
   return (
-    <ol className="answers">
+    // Read as one goes through them, not all aloud whenever the page changes.
+    <ol className="answers" aria-live="off">
       {answers.map((answer, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: tasks have no name but their place
         <li key={index}>{answer}</li>

@@ -1,19 +1,19 @@
 // The screen on which an adult plans a week, for one child or several, moves its sheets about and prints them.
 import { Button } from 'react-aria-components/Button';
 import { addDays } from '../../plan/index.ts';
-import type { Child, Entry, View } from '../../records/index.ts';
+import type { Child, View } from '../../records/index.ts';
 import { ChildChooser } from '../children/child-chooser.tsx';
 import { Message } from '../children/message.tsx';
 import { RecordsMain } from '../children/records-main.tsx';
 import { useGround } from '../children/use-ground.ts';
 import { useToday } from '../children/use-today.ts';
-import { words as common } from '../children/words.ts';
 import '../look/week.css';
 import '../look/plan-print.css';
 import { openOf } from '../planning/planned.ts';
 import type { Planner } from '../planning/planner.ts';
 import type { ScreenProps } from '../screen-props.ts';
 import { useStock } from '../supplies/use-stock.ts';
+import { words as shell } from '../words.ts';
 import { Calendar } from './calendar.tsx';
 import { OnPaper } from './on-paper.tsx';
 import { PlanButtons } from './plan-buttons.tsx';
@@ -44,11 +44,9 @@ function Desk(props: DeskProps) {
   );
 }
 
-const NONE: readonly Entry[] = [];
-
 function Week({ planner, view, child }: DeskProps & { readonly child: Child }) {
   const week = useWeek(view, child, useToday());
-  const { entries = NONE, shelf } = useGround();
+  const { entries, shelf } = useGround();
   const stock = useStock(planner, entries, shelf)?.stock?.left;
   const plans = usePlans(planner, week);
   const { chosen, columns } = week;
@@ -142,7 +140,7 @@ function Kept({ keeping }: { readonly keeping: KeepingState }) {
         <div className="fault message" role="alert">
           <p>{words.notKept(unkept.objection)}</p>
           <Button className="plain" onPress={() => void keep([], unkept.text)}>
-            {common.tryAgain}
+            {shell.tryAgain}
           </Button>
         </div>
       )}

@@ -1,5 +1,5 @@
 // The state of one run of the press, from its start to what came of it.
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useEffect, useRef, useState } from 'react';
 import { startPress } from '../making/press.ts';
 import type { PressAs, PressNews, PressWhat } from '../making/protocol.ts';
 import { sentencesOf } from '../making/reply-form.ts';
@@ -8,6 +8,7 @@ import { picturesNow } from '../pictures/pictures-now.ts';
 import { languageNow } from '../speaking/language-now.ts';
 import { words } from '../words.ts';
 import { fileName } from './file-name.ts';
+import { FileSaid } from './file-said.tsx';
 import { isFirstPrint } from './first-print.ts';
 import { recallMeasure } from './measured.ts';
 import { startPrinting } from './print-pages.ts';
@@ -17,7 +18,7 @@ export interface PressRun {
   /** Absent: nothing runs. `share` goes from 0 to 1. */
   readonly progress?: { readonly words: string; readonly share: number };
   /** What came of the last run, in words. */
-  readonly outcome: string;
+  readonly outcome: ReactNode;
 }
 
 /** Making and proving takes about as long as writing; each is half of the way. */
@@ -91,7 +92,7 @@ function afterNews(
     case 'pack': {
       const name = fileName(what, 'json');
       saveFile(name, 'application/json', news.bytes);
-      return { outcome: words.saved(name) };
+      return { outcome: <FileSaid pieces={words.saved} name={name} /> };
     }
     case 'pages':
       return { outcome: firstPrintWords(what) };
@@ -116,7 +117,14 @@ function savedAs(
   const name = fileName(what, kind);
   saveFile(name, `application/${kind}`, bytes);
   const more = measuredMm === undefined ? firstPrintWords(what) : words.trueSize.madeUp(measuredMm);
-  return { outcome: [words.saved(name), more].filter((each) => each !== '').join(' ') };
+  return {
+    outcome: (
+      <>
+        <FileSaid pieces={words.saved} name={name} />
+        {more === '' ? '' : ` ${more}`}
+      </>
+    ),
+  };
 }
 
 /** A nudge to measure the first sheets that are printed; empty for all others, and for what needs no printer. */
