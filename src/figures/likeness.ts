@@ -102,7 +102,7 @@ export function drawForms<F extends FormId>(
   while (drawn.length < count) {
     const needed = count - drawn.length - 1;
     const order = wantedFirst(ownSooner(random, random.shuffle(left)), letters, (form) => form);
-    const next = order.find((form) => holds(unlike(form, left), needed));
+    const next = order.find((form) => canHold(unlike(form, left), needed));
     if (next === undefined) {
       throw new Error(`figures › forms: expected 0 to ${mostForms(forms)}, got ${count}`);
     }
@@ -119,19 +119,57 @@ function ownSooner<F extends FormId>(random: Random, forms: readonly F[]): reado
   return [...own, ...forms.filter((form) => !isOwnPicture(form))];
 }
 
+/** Whether `count` of the forms can stand in one task, no two of them look-alikes. */
+function canHold(forms: readonly FormId[], count: number): boolean {
+  const taken: FormId[] = [];
+  for (const form of forms) {
+    if (taken.length >= count) break;
+    if (taken.every((other) => !areLookAlikes(form, other))) taken.push(form);
+  }
+  if (taken.length >= count) return true;
+  return forms.length >= count && holds(lookAlikesIn(forms), [...forms.keys()], count);
+}
+
 /** The most forms of a pool that can stand in one task, no two of them look-alikes. */
 export function mostForms(forms: readonly FormId[]): number {
-  let most = greedyCount(forms, forms.length);
-  while (holds(forms, most + 1)) most += 1;
+  const alike = lookAlikesIn(forms);
+  const all = [...forms.keys()];
+  let most = greedyCount(alike, all, all.length);
+  while (holds(alike, all, most + 1)) most += 1;
   return most;
 }
 
+/** For each form of a pool, by its place, for each other one by its place whether it is a look-alike: 1 or 0. */
+type LookAlikes = readonly Uint8Array[];
+
+/** Asked once for each pair, since looking for the largest set asks of a pair over and over. */
+function lookAlikesIn(forms: readonly FormId[]): LookAlikes {
+  const alike = forms.map(() => new Uint8Array(forms.length));
+  for (const [place, form] of forms.entries()) {
+    for (const [other, another] of forms.slice(0, place + 1).entries()) {
+      if (!areLookAlikes(form, another)) continue;
+      for (const [row, column] of [
+        [place, other],
+        [other, place],
+      ] as const) {
+        const rowOf = alike[row];
+        if (rowOf) rowOf[column] = 1;
+      }
+    }
+  }
+  return alike;
+}
+
+function areUnlike(alike: LookAlikes, one: number, other: number): boolean {
+  return alike[one]?.[other] === 0;
+}
+
 /** How many come together, up to `enough`, by taking each form in turn that is unlike all taken. */
-function greedyCount(forms: readonly FormId[], enough: number): number {
-  const taken: FormId[] = [];
-  for (const form of forms) {
+function greedyCount(alike: LookAlikes, places: readonly number[], enough: number): number {
+  const taken: number[] = [];
+  for (const place of places) {
     if (taken.length >= enough) break;
-    if (taken.every((other) => !areLookAlikes(form, other))) taken.push(form);
+    if (taken.every((other) => areUnlike(alike, place, other))) taken.push(place);
   }
   return taken.length;
 }
@@ -141,19 +179,25 @@ function unlike<F extends FormId>(form: FormId, forms: readonly F[]): readonly F
 }
 
 /**
- * Whether `count` of the forms can stand together: where taking them in turn does not do, a form with at most one look-alike is always in some
- * largest set; otherwise the form with the most look-alikes is either in or out.
+ * Whether `count` of the forms at these places can stand together: where taking them in turn does not do, a form with at
+ * most one look-alike is always in some largest set; otherwise the form with the most look-alikes is either in or out.
  */
-function holds(forms: readonly FormId[], count: number): boolean {
+function holds(alike: LookAlikes, places: readonly number[], count: number): boolean {
   if (count <= 0) return true;
-  if (forms.length < count) return false;
-  if (greedyCount(forms, count) === count) return true;
-  const crowds = forms.map((form) => ({ form, unlike: unlike(form, forms) }));
-  const free = crowds.find((crowd) => crowd.unlike.length >= forms.length - 2);
-  if (free) return holds(free.unlike, count - 1);
-  const worst = crowds.reduce((most, crowd) =>
-    crowd.unlike.length < most.unlike.length ? crowd : most,
-  );
-  const without = forms.filter((form) => form !== worst.form);
-  return holds(worst.unlike, count - 1) || holds(without, count);
+  if (places.length < count) return false;
+  if (greedyCount(alike, places, count) === count) return true;
+  let [worst, fewest] = [-1, places.length];
+  for (const place of places) {
+    let unlikes = 0;
+    for (const other of places) unlikes += areUnlike(alike, place, other) ? 1 : 0;
+    if (unlikes >= places.length - 2)
+      return holds(alike, unlikeAt(alike, place, places), count - 1);
+    if (unlikes < fewest) [worst, fewest] = [place, unlikes];
+  }
+  const without = places.filter((place) => place !== worst);
+  return holds(alike, unlikeAt(alike, worst, places), count - 1) || holds(alike, without, count);
+}
+
+function unlikeAt(alike: LookAlikes, place: number, places: readonly number[]): readonly number[] {
+  return places.filter((other) => areUnlike(alike, place, other));
 }

@@ -21,7 +21,7 @@ export const CHILD: Entry = childEntry(1, 1, { nickname: NICKNAME });
 export const TODAY = dayAfter(DAYS);
 
 /** What a child that comes to do more over seven weeks has on record, with one note. */
-export function weeksOfRecords(): readonly Entry[] {
+export const weeksOfRecords = madeOnce((): readonly Entry[] => {
   const { results } = afterDays(newPlanner(), newKnown(), DAYS, (day) => -1.75 + 0.12 * day);
   return results.map(({ code, day, tasks }, place) =>
     resultEntry(place + 2, 1, {
@@ -31,11 +31,20 @@ export function weeksOfRecords(): readonly Entry[] {
       ...(place === 0 ? { note: 'Laughed at the snail.' } : {}),
     }),
   );
-}
+});
 
 /** Sheets on which red and orange are taken for each other wherever both can be chosen, and now and then two others. */
-export function redForOrange(): readonly Entry[] {
-  return Array.from({ length: MIXED_SHEETS }, (_, number) => mixedSheet(MIXED_FROM + number));
+export const redForOrange = madeOnce((): readonly Entry[] =>
+  Array.from({ length: MIXED_SHEETS }, (_, number) => mixedSheet(MIXED_FROM + number)),
+);
+
+/** Planning weeks takes seconds, and each time it gives the same. */
+function madeOnce<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
 }
 
 function mixedSheet(seed: number): Entry {
