@@ -68,7 +68,9 @@ export function isPlainlyKnown({ text, direction, weight }: Text): boolean {
 
 /** Where a line that is set plainly begins, in mm. */
 export function plainStart(line: Text): number {
-  return line.xMm - leftShare(line) * textWidthMm(line.text, line.emMm, line.weight);
+  const share = leftShare(line);
+  if (share === 0) return line.xMm;
+  return line.xMm - share * textWidthMm(line.text, line.emMm, line.weight);
 }
 
 function plainLetters(line: Text): readonly Letter[] {

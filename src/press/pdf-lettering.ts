@@ -1,5 +1,6 @@
 // The fonts of a document: letters as the glyph numbers of an embedded subset.
 import type { Face, Text } from '../page/index.ts';
+import { isPlainlyKnown } from './lettering.ts';
 import type { EmbeddedFont, PDFDocument, PdfReference } from './pdf-library.js';
 
 export interface FontFiles {
@@ -29,10 +30,15 @@ export interface Lettering {
   readonly fontName: (weight: Text['weight']) => string;
   /** Four hexadecimal digits for each letter. */
   readonly glyphs: (letters: string, weight: Text['weight']) => string;
+  /** The same of a whole line that the font sets letter by letter; absent: it does not. */
+  readonly plainly: (line: Text) => string | undefined;
   /** The same for a face of another script, and for one of its glyphs by its number in the font. */
   readonly faceName: (face: Face) => string;
   readonly shaped: (face: Face, id: number) => string;
 }
+
+/** So many are remembered at once. */
+const MOST_LINES = 500;
 
 /** `known` is where pages find their fonts by name. */
 export function letteringOf(
@@ -54,7 +60,20 @@ export function letteringOf(
     faces.set(face, open);
     return open;
   };
+  /** Most lines of a pack stand on every page. */
+  let lines = new Map<string, string | undefined>();
+  const plainly = (line: Text) => {
+    const { text, weight, direction = '' } = line;
+    const key = `${weight} ${direction} ${text}`;
+    if (lines.has(key)) return lines.get(key);
+    const isKnown = isPlainlyKnown(line);
+    const shown = isKnown ? glyphsIn(fonts[weight], text.normalize('NFC')) : undefined;
+    if (lines.size === MOST_LINES) lines = new Map();
+    lines.set(key, shown);
+    return shown;
+  };
   return {
+    plainly,
     fontName: (weight) => named(fonts[weight]),
     glyphs: (letters, weight) => glyphsIn(fonts[weight], letters),
     faceName: (face) => named(openFace(face)),

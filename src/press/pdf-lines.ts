@@ -1,7 +1,7 @@
 // Lines of text as operators of a PDF content stream whose unit is a hundredth of a millimetre, y down.
 import { compose, type Transform } from '../base/index.ts';
 import type { Text } from '../page/index.ts';
-import { isPlainlyKnown, type Letter, lettersOf, placeOf, plainStart } from './lettering.ts';
+import { type Letter, lettersOf, placeOf, plainStart } from './lettering.ts';
 import { factorText, hundredthsOf } from './numbers.ts';
 import type { Operators } from './operators.ts';
 import type { Lettering } from './pdf-lettering.ts';
@@ -17,9 +17,10 @@ export function writeLine(
   lettering: Lettering,
 ): void {
   if (line.text === '') return;
-  if (isPlainlyKnown(line)) {
-    const letters = line.text.normalize('NFC') + (isFollowed ? ' ' : '');
-    to.text(`BT ${plainWords(letters, plainStart(line), line, transform, lettering)} ET\n`);
+  const shown = lettering.plainly(line);
+  if (shown !== undefined) {
+    const space = isFollowed ? lettering.glyphs(' ', line.weight) : '';
+    to.text(`BT ${plainWords(shown + space, plainStart(line), line, transform, lettering)} ET\n`);
     return;
   }
   for (const run of runsOf(lettersOf(line), isFollowed)) {
@@ -52,7 +53,13 @@ function runText(
   const letters = run.map(({ character }) => character).join('');
   const shown = first?.glyph
     ? shapedWords(run, line, transform, lettering)
-    : plainWords(letters, first?.xMm ?? 0, line, transform, lettering);
+    : plainWords(
+        lettering.glyphs(letters, line.weight),
+        first?.xMm ?? 0,
+        line,
+        transform,
+        lettering,
+      );
   const reads = first?.piece?.reads;
   if (reads === undefined) return `BT ${shown} ET`;
   const space = run.at(-1)?.character === ' ' ? ' ' : '';
@@ -60,7 +67,7 @@ function runText(
 }
 
 function plainWords(
-  letters: string,
+  glyphs: string,
   xMm: number,
   { emMm, weight, baselineMm }: Text,
   transform: Transform,
@@ -68,7 +75,7 @@ function plainWords(
 ): string {
   const place = placeText(transform, xMm, baselineMm);
   const font = fontText(lettering.fontName(weight), emMm);
-  return `${font} ${place} Tm<${lettering.glyphs(letters, weight)}>Tj`;
+  return `${font} ${place} Tm<${glyphs}>Tj`;
 }
 
 /** Each glyph where shaping put it. */

@@ -1,13 +1,15 @@
 // One page into a document: its content, marked by the parts of the structure tree that it belongs to.
 import { compose, IDENTITY, pointsFromMm } from '../base/index.ts';
 import type { Group, Page, SceneNode } from '../page/index.ts';
-import { isPlainlyKnown } from './lettering.ts';
+import type { Drawing } from './drawing.ts';
 import { factorText } from './numbers.ts';
 import type { Operators } from './operators.ts';
-import { type Leaf, leafAt, type Pen, type Place, writeLeaves } from './pdf-content.ts';
+import { type Leaf, leafAt, type Place, writeLeaves } from './pdf-content.ts';
+import type { Pen } from './pdf-drawing.ts';
 import type { Lettering } from './pdf-lettering.ts';
 import type { Outline } from './pdf-outline.ts';
 import type { PageTree } from './pdf-pages.ts';
+import type { Stamps } from './pdf-stamps.ts';
 import type { Element, ElementFacts, Structure } from './pdf-structure.ts';
 import { wellFormed } from './xml-text.ts';
 
@@ -30,6 +32,9 @@ export interface DocumentParts {
   readonly tree: PageTree;
   /** Filled anew by each page. */
   readonly content: Operators;
+  /** Filled anew by each drawing of it. */
+  readonly drawing: Drawing;
+  readonly stamps: Stamps;
 }
 
 /** The page that is being written. */
@@ -41,9 +46,10 @@ interface Writing extends DocumentParts {
 
 /** Adds the page to the document, and its parts to the document's structure. */
 export function writePage(page: Page, document: DocumentParts): void {
-  const { structure, outline, tree, content } = document;
+  const { structure, outline, tree, content, stamps } = document;
   const id = tree.start();
   structure.startPage(id);
+  stamps.startPage();
   const title = wellFormed(page.title);
   const size = [page.widthMm, page.heightMm].map(pointsFromMm);
   const parts = partTitles(page.nodes);
@@ -52,9 +58,9 @@ export function writePage(page: Page, document: DocumentParts): void {
   content.clear();
   content.text(`${UNIT} 0 0 -${UNIT} 0 ${factorText(pointsFromMm(page.heightMm))} cm\n`);
   const section = structure.open('Sect', structure.root, isParted ? {} : { title });
-  const writing: Writing = { ...document, pen: {}, artifacts: [] };
+  const writing: Writing = { ...document, pen: { x: 0, y: 0 }, artifacts: [] };
   for (const node of page.nodes)
-    writeNode(node, { transform: IDENTITY, clips: [] }, section, writing);
+    writeNode(node, { transform: IDENTITY, clips: [], group: undefined }, section, writing);
   writeArtifacts(writing);
   structure.close(section);
   tree.finish(id, size, content.written, structure.endPage());
@@ -109,12 +115,14 @@ function writeElement(
   facts: ElementFacts,
 ): void {
   writeArtifacts(writing);
-  const { structure, content, pen, lettering } = writing;
-  const isPlain = leaves.every(({ node }) => node.kind !== 'text' || isPlainlyKnown(node));
+  const { structure, content, lettering } = writing;
+  const isPlain = leaves.every(
+    ({ node }) => node.kind !== 'text' || lettering.plainly(node) !== undefined,
+  );
   const said = isPlain ? facts : { ...facts, actual: wellFormed(wordsOf(leaves)) };
   const element = structure.open(type, parent, said);
   content.text(`/${type}<</MCID ${structure.mark(element)}>>BDC\n`);
-  writeLeaves(leaves, content, pen, lettering);
+  writeLeaves(leaves, writing);
   content.text('EMC\n');
   structure.close(element);
 }
@@ -123,10 +131,11 @@ function wordsOf(leaves: readonly Leaf[]): string {
   return leaves.flatMap(({ node }) => (node.kind === 'text' ? [node.text] : [])).join(' ');
 }
 
-function writeArtifacts({ content, pen, lettering, artifacts }: Writing): void {
+function writeArtifacts(writing: Writing): void {
+  const { content, artifacts } = writing;
   if (artifacts.length === 0) return;
   content.text('/Artifact BMC\n');
-  writeLeaves(artifacts, content, pen, lettering);
+  writeLeaves(artifacts, writing);
   content.text('EMC\n');
   artifacts.length = 0;
 }
@@ -140,10 +149,12 @@ function leavesOf(node: SceneNode, place: Place, leaves: Leaf[] = []): Leaf[] {
   return leaves;
 }
 
-function placeIn({ transform, clip }: Group, outer: Place): Place {
+function placeIn(group: Group, outer: Place): Place {
+  const { transform, clip, role } = group;
   const inner = transform ? compose(outer.transform, transform) : outer.transform;
   return {
     transform: inner,
     clips: clip ? [...outer.clips, { path: clip, transform: inner }] : outer.clips,
+    group: role === undefined ? outer.group : group,
   };
 }
