@@ -1,7 +1,12 @@
 // Own pictures: stored path data, the first bytes of a file, and the pixels of a photo.
 /// <reference path="../../src/web/pictures/imagetracerjs.d.ts" />
 import fc from 'fast-check';
-import { knowOwnPicture, type OwnPicture, ownFormOf } from '../../src/figures/index.ts';
+import {
+  checkOwnPicture,
+  knowOwnPicture,
+  type OwnPicture,
+  ownFormOf,
+} from '../../src/figures/index.ts';
 import { drawFigure } from '../../src/page/index.ts';
 import { svgOf } from '../../src/press/index.ts';
 import { readEntry } from '../../src/records/index.ts';
@@ -202,7 +207,7 @@ export function photoKind(): Kind<Photo> {
     }),
     meet: (photo) => {
       const made = simplified(pixelsOf(photo), photo);
-      if ('picture' in made) acceptedOrTold(knowOwnPicture(made.picture, 'photo'));
+      if ('picture' in made) acceptedOrTold(checkOwnPicture(made.picture, 'photo'));
     },
     show: (photo) => JSON.stringify(photo),
   };

@@ -95,31 +95,34 @@ export function idText(number: number): OwnPictureId {
  * be read or is too much, a speck, an outline that is not that of the parts, and another picture of the same number.
  */
 export function knowOwnPicture(picture: OwnPicture, at: string): Result<OwnPictureId> {
-  const text = textOf(picture);
   const id = ownPictureId(picture);
-  const form = ownFormOf(id);
-  const known = drawings.get(form);
-  if (known && known.text !== text) {
-    return refuse({
-      code: 'unreadable',
-      at,
-      got: id,
-      expected: told('reasons', 'expected.picture.number'),
-    });
-  }
+  const checked = knowable(picture, id, at);
+  if (!checked.ok) return checked;
+  drawings.set(ownFormOf(id), checked.value);
+  return accept(id);
+}
+
+/** Refuses what `knowOwnPicture` would, and keeps nothing. */
+export function checkOwnPicture(picture: OwnPicture, at: string): Result<OwnPictureId> {
+  const id = ownPictureId(picture);
+  const checked = knowable(picture, id, at);
+  return checked.ok ? accept(id) : checked;
+}
+
+function knowable(picture: OwnPicture, id: OwnPictureId, at: string): Result<Known> {
+  const no = (expected: Told) => refuse({ code: 'unreadable', at, got: id, expected });
+  const text = textOf(picture);
+  const known = drawings.get(ownFormOf(id));
+  if (known && known.text !== text) return no(told('reasons', 'expected.picture.number'));
+  // Its name is no part of the number.
   if (known) {
-    drawings.set(form, { ...known, picture, drawing: { ...known.drawing, name: picture.name } });
-    return accept(id);
+    return accept({ text, picture, drawing: { ...known.drawing, name: picture.name } });
   }
   const fault = faultOf(picture, text);
-  if (fault !== undefined) return refuse({ code: 'unreadable', at, got: id, expected: fault });
+  if (fault !== undefined) return no(fault);
   const drawing = drawingOf(picture);
-  if (!coversItself(drawing)) {
-    const expected = told('reasons', 'expected.picture.outline');
-    return refuse({ code: 'unreadable', at, got: id, expected });
-  }
-  drawings.set(form, { text, picture, drawing });
-  return accept(id);
+  if (!coversItself(drawing)) return no(told('reasons', 'expected.picture.outline'));
+  return accept({ text, picture, drawing });
 }
 
 /** Whether the picture of that number is known here. */

@@ -1,6 +1,6 @@
 // Makes of a small square of pixels a picture of few flat colours, always the same one of the same pixels.
 import tracer from 'imagetracerjs';
-import { knowOwnPicture, OWN_UNITS, type OwnPicture } from '../../figures/index.ts';
+import { checkOwnPicture, OWN_UNITS, type OwnPicture } from '../../figures/index.ts';
 import {
   type Cells,
   NONE,
@@ -61,7 +61,7 @@ export function simplified(pixels: Uint8ClampedArray, wishes: SimplifyWishes): S
   for (const { speck, off } of LEVELS) {
     const picture = traced(shown, fills, speck, off);
     // What a file could not hold is traced anew, more coarsely.
-    if (picture && knowOwnPicture(picture, 'picture').ok) {
+    if (picture && checkOwnPicture(picture, 'picture').ok) {
       return { picture, groundStays: wishes.cutOut && groundStays };
     }
   }
