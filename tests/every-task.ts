@@ -67,7 +67,7 @@ export function saidAtOnce({ name, about, steps, parameters }: ActivityWords): r
 
 /** All that is said of a task. */
 export function saidOf(words: ActivityWords, { printed, answer }: Task): readonly string[] {
-  const guide = words.guide?.(printed).words;
+  const guide = words.guide?.(printed, 1).words;
   return [
     ...words.say(printed),
     words.show(printed),

@@ -1,17 +1,12 @@
 // What a sheet asks of a child, found again from its code: what records are read with.
-import {
-  type ActivityId,
-  activityOf,
-  type Decision,
-  type Material,
-  type Skill,
-} from '../activities/index.ts';
+import { type ActivityId, activityOf, type Decision, type Skill } from '../activities/index.ts';
 import { difficultyOf } from '../learner/index.ts';
 import {
   makeSheetOfCode,
   materialsToDo,
   minutesFor,
   type Sheet,
+  type SheetMaterial,
   valuesOf,
 } from '../sheets/index.ts';
 
@@ -36,7 +31,7 @@ export interface SheetFacts {
   readonly logits: number;
   /** Reckoned minutes for a child of usual pace. */
   readonly minutes: number;
-  readonly materials: readonly Material[];
+  readonly materials: readonly SheetMaterial[];
 }
 
 /** The facts of a sheet by its code; `undefined` where this version cannot read the code. */

@@ -4,12 +4,10 @@ import { colourName } from '../figures/index.ts';
 import type { PackMaterials } from './materials.ts';
 import { pageWords } from './page-catalogue.ts';
 
-const TOOLS = ['pencil', 'scissors', 'glue'] as const;
-
 export function partThings(materials: PackMaterials, language: Language): string {
   const words = pageWords(language).adult;
   const { brief } = words;
-  const { stickers, crayons } = materials;
+  const { stickers, crayons, tools } = materials;
   const sizes = [...new Set(stickers.map(({ diameterMm }) => diameterMm))].sort(
     (one, other) => one - other,
   );
@@ -22,7 +20,7 @@ export function partThings(materials: PackMaterials, language: Language): string
     ...(crayons.length > 0
       ? [words.crayons(crayons.map((colour) => colourName(colour, language)))]
       : []),
-    ...TOOLS.filter((tool) => materials[tool]).map((tool) => brief[tool]),
+    ...tools.map((tool) => brief[tool]),
   ];
   return things.length > 0 ? brief.inParts(things) : brief.nothing;
 }
