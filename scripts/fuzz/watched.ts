@@ -11,7 +11,7 @@ const BUILT = join('dist', `fuzz-${process.pid}`);
 const FILE = 'one-kind.js';
 
 /** A batch that is not done after so long hangs. */
-const LONGEST_SILENCE_MS = 180_000;
+const LONGEST_SILENCE_MS = 600_000;
 const HEAP_MB = 1024;
 /** Inputs between two words on how far it is. */
 const SHOWN = 5000;
