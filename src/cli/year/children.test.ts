@@ -5,7 +5,11 @@ import { readList } from './children.ts';
 function childrenIn(text: string) {
   const read = readList(text);
   if (!read.ok) throw new Error(JSON.stringify(read.refusals));
-  return read.value.map(({ child: { nickname, birthMonth }, step }) => [nickname, birthMonth, step]);
+  return read.value.map(({ child: { nickname, birthMonth }, step }) => [
+    nickname,
+    birthMonth,
+    step,
+  ]);
 }
 
 describe('a list of children', () => {
