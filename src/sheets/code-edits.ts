@@ -122,6 +122,7 @@ const ATTRIBUTES: readonly AttributeCode[] = [
 const NOTHING = 2 ** ATTRIBUTES.length;
 const FACT_KINDS: readonly (readonly string[])[] = [COLOUR_NAMES, SIGNS, TEXTURES];
 
+/** The fields of the changes of a sheet, in the order in which `takeEdits` takes them out again; the own pictures name forms. */
 export function editFields(
   edits: readonly TaskEdit[],
   pictures: PictureChoice | undefined,
