@@ -7,6 +7,7 @@ import { print } from './terminal.ts';
 const words = SHELL_WORDS;
 const INDENT = '  ';
 
+/** Prints all activities, or the one of this id; refuses an id that there is not. */
 export function runActivities(id: string | undefined, options: { readonly json?: boolean }): void {
   const ids = id === undefined ? ACTIVITY_IDS : [activityIdOf(id, 'activities')];
   const activities = ids.map(activityOf);

@@ -2,6 +2,7 @@
 import { activityOf } from '../activities/index.ts';
 import { CONTENT_IDS, isOfLetters, nameNotes } from '../figures/index.ts';
 import { longNameRefusals, type Recipe } from '../sheets/index.ts';
+import { SHELL_WORDS } from '../words/index.ts';
 import { Refused } from './failure.ts';
 
 /** A name that is there and no longer than any name. */
@@ -32,12 +33,9 @@ export function nameLines({
       ? [content as (typeof CONTENT_IDS)[number]]
       : [];
   });
-  if (contents.length === 0) return [NO_LETTERS];
+  if (contents.length === 0) return [SHELL_WORDS.noLetters];
   const lines = contents.flatMap((content) =>
     names.flatMap((name) => nameNotes(content, name).map((note) => `${name}: ${note}`)),
   );
   return [...new Set(lines)];
 }
-
-const NO_LETTERS =
-  'These sheets are not about letters, so the name changes nothing. Ask for letters: --set content=capitals';

@@ -16,6 +16,7 @@ export type PackOptions = RecipeOptions & Outputs;
 
 const words = SHELL_WORDS;
 
+/** Makes and writes the pack; refuses whatever cannot be read, made or written, before anything takes its place. */
 export async function runPack(options: PackOptions): Promise<void> {
   const asked = withCutOptions(recipeOf(options), options);
   const wishes = madeOf(options, asked);

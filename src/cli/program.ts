@@ -18,7 +18,10 @@ const EXIT_REFUSED = 2;
 const words = SHELL_WORDS;
 const { options, commands } = words;
 
-/** Runs the command line `argv` (without node and script); 0, 1 from `check`, or 2 for what is refused. */
+/**
+ * Runs the command line `argv` (without node and script). The exit code: 0; 1 where `check` found what is not certain; 2 for
+ * what is refused or failed; 130 where `year` was interrupted.
+ */
 export async function run(argv: readonly string[]): Promise<number> {
   let exitCode = 0;
   const program = programOf((code) => {
@@ -42,7 +45,7 @@ function exitCodeOf(error: unknown): number {
   return EXIT_REFUSED;
 }
 
-/** The commands, ready to read a line; what `check` found is told as its exit code. */
+/** The commands, ready to read a line; what `check` and `year` come to is told as an exit code. */
 export function programOf(setExitCode: (code: number) => void): Command {
   const program = new Command('samewise')
     .description(words.about)

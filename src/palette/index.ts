@@ -8,4 +8,4 @@ export * from './merging.ts';
 export * from './pair-differences.ts';
 export * from './print-colours.ts';
 export { seenApart } from './seen-apart.ts';
-export { asSeen, MODELS, type Model, modelsOf, SIGHTS, type Sight } from './sights.ts';
+export { MODELS, type Model, modelsOf, SIGHTS, type Sight } from './sights.ts';

@@ -1,7 +1,6 @@
 // The looked-up differences against the same measured afresh, and what they say of merging.
 import { describe, expect, it } from 'vitest';
 import {
-  asSeen,
   COLOUR_NAMES,
   type ColourName,
   differenceDe00,
@@ -16,6 +15,7 @@ import {
   type Sight,
   worstDifferenceDe00,
 } from './index.ts';
+import { asSeen } from './seen-to-test.ts';
 
 const pairs = COLOUR_NAMES.flatMap((one) => COLOUR_NAMES.map((other) => [one, other] as const));
 

@@ -2,7 +2,6 @@
 import { describe, expect, it } from 'vitest';
 import { COLOUR_NAMES, FIGURE_COLOURS } from './colour-names.ts';
 import {
-  asSeen,
   contrastOf,
   differenceDe00,
   greyOf,
@@ -11,6 +10,7 @@ import {
   MODELS,
   worstDifferenceDe00,
 } from './index.ts';
+import { asSeen } from './seen-to-test.ts';
 
 const pairs = COLOUR_NAMES.flatMap((one, index) =>
   COLOUR_NAMES.slice(index + 1).map((other) => [one, other] as const),
@@ -55,7 +55,7 @@ describe('greyOf', () => {
   });
 });
 
-describe('asSeen', () => {
+describe('a colour as it is seen', () => {
   const greys = Array.from({ length: 256 }, (_, level): Hex => {
     const channel = level.toString(16).padStart(2, '0');
     return `#${channel}${channel}${channel}`;

@@ -1,6 +1,6 @@
 // Colours as seen without one of the three kinds of cone, by the published models.
 import type { Rgb } from 'culori/fn';
-import { cut, type Hex, hexFrom, lightOf, rgbFromLight, rgbOf } from './hex.ts';
+import { cut, type Hex, lightOf, rgbFromLight, rgbOf } from './hex.ts';
 
 /** Normal sight, and sight without the long, the middle or the short-wave cones. */
 export const SIGHTS = ['normal', 'protan', 'deutan', 'tritan'] as const;
@@ -67,12 +67,10 @@ export function modelsOf(sight: Sight): readonly Model[] {
   return sight === 'tritan' ? ['machado-light', 'machado-coded'] : MODELS;
 }
 
-/** A colour as `sight` sees it by `model`, at full severity; a defect if the model has no such sight. */
-export function asSeen(hex: Hex, sight: Sight, model: Model = 'machado-light'): Hex {
-  return hexFrom(rgbAsSeen(hex, sight, model));
-}
-
-/** The same in sRGB channels that are not rounded to 8 bits, for measuring. */
+/**
+ * A colour as `sight` sees it by `model`, at full severity, in sRGB channels that are not rounded to 8 bits; a defect if
+ * the model has no such sight.
+ */
 export function rgbAsSeen(hex: Hex, sight: Sight, model: Model): Rgb {
   if (sight === 'normal') return rgbOf(hex);
   const matrix = (model === 'vienot-light' ? VIENOT : MACHADO)[sight];

@@ -6,6 +6,7 @@ import { SIGHTS } from '../palette/index.ts';
 import {
   CODE_ALPHABET,
   closedObject,
+  LONGEST_CODE,
   OWN_PICTURE_FIELDS,
   refusalsOf,
   STOCK_FIELDS,
@@ -29,8 +30,10 @@ const MOST = {
 const LATEST_MS = 2 ** 44 - 1;
 const LANGUAGE = /^[a-z]{2,3}(-[A-Za-z0-9]{2,8}){0,3}$/;
 const MONTH = /^(19|20)\d\d-(0[1-9]|1[0-2])$/;
+/** Groups of four characters and a hyphen. */
+const MOST_GROUPS = LONGEST_CODE / 5;
 const CODE = new RegExp(
-  `^[${CODE_ALPHABET}]{4}(-[${CODE_ALPHABET}]{4}){0,798}(-[${CODE_ALPHABET}]{1,4})?$`,
+  `^[${CODE_ALPHABET}]{4}(-[${CODE_ALPHABET}]{4}){0,${MOST_GROUPS - 2}}(-[${CODE_ALPHABET}]{1,4})?$`,
 );
 
 const text = (most: number) => z.string().min(1).max(most);

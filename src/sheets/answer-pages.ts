@@ -99,7 +99,7 @@ function smallSheet(sheet: Sheet, number: number, place: Area, language: Languag
   const area = sheetArea(paper, orientation, margin);
   const scale = Math.min(inside.width / area.width, inside.height / area.height);
   const fitted = centredIn(inside, area.width * scale, area.height * scale);
-  const place0 = compose(
+  const toPlace = compose(
     moveBy(fitted.left, fitted.top),
     compose(scaleBy(scale), moveBy(-area.left, -area.top)),
   );
@@ -109,7 +109,7 @@ function smallSheet(sheet: Sheet, number: number, place: Area, language: Languag
   return group('answer-sheet', [
     label(sheet, number, place, language),
     stroked(outline, { colour: FAINT_INK, widthMm: FINE_MM }),
-    { ...kept(answers, area.left + area.width / 2), transform: place0 },
+    { ...kept(answers, area.left + area.width / 2), transform: toPlace },
   ]);
 }
 

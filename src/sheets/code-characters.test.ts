@@ -8,6 +8,7 @@ import {
   digitsOf,
   groupedText,
   isChecked,
+  LONGEST_CODE,
 } from './code-characters.ts';
 
 const digits = (length: { min: number; max: number }) =>
@@ -114,7 +115,7 @@ describe('a typed code', () => {
 
   it('that is empty, or far too long, is refused', () => {
     expect(digitsOf(' - ')).toMatchObject({ ok: false, refusals: [{ code: 'missing' }] });
-    expect(digitsOf('2'.repeat(4001))).toMatchObject({
+    expect(digitsOf('2'.repeat(LONGEST_CODE + 1))).toMatchObject({
       ok: false,
       refusals: [{ code: 'too-big' }],
     });

@@ -13,8 +13,11 @@ const ROOT = 5;
 const GROUP = 4;
 /** The most characters of a code that is printed, hyphens included: what the QR code at the foot has room for. */
 export const LONGEST_PRINTED_CODE = 200;
-/** The most of any code; longer than what is printed are those of sheets with many changes, which pack files hold. */
-export const LONGEST_CODE = 4000;
+/**
+ * The most of any code, hyphens included; longer than what is printed are those of sheets with many changes, which pack
+ * files hold. With as many changes as there may be a sheet about the letters of a name comes to 4003.
+ */
+export const LONGEST_CODE = 4050;
 /** Signs that people and word processors put between groups. */
 const SEPARATORS = /[\s\-\u2010-\u2015\u2212]/u;
 

@@ -1,6 +1,6 @@
 // Codes of sheets that were changed: the same sheet again, older codes as they were, forged ones refused.
 import { describe, expect, it } from 'vitest';
-import { activityOf } from '../activities/index.ts';
+import { ACTIVITY_IDS, activityOf } from '../activities/index.ts';
 import type { TaskEdit } from '../editing/index.ts';
 import { readCode, writeCode } from './code.ts';
 import {
@@ -11,7 +11,10 @@ import {
   LONGEST_CODE,
   LONGEST_PRINTED_CODE,
 } from './code-characters.ts';
-import { changesRefusal } from './code-edits.ts';
+import { changesRefusal, MOST_DIGITS } from './code-edits.ts';
+import { fieldsOf } from './code-fields.ts';
+import { alphabetFor } from './code-letters.ts';
+import { digitsNeeded } from './code-packing.ts';
 import { checkPackText } from './pack-check.ts';
 import { openPackText } from './pack-codes.ts';
 import { packFileText } from './pack-file.ts';
@@ -89,6 +92,27 @@ describe('a code with changes', () => {
     expect(page).not.toContain(code);
     const filed = openPackText(packFileText({ sheets: [made.value] }));
     expect(filed).toMatchObject({ ok: true, value: { sheets: [{ code, isChanged: true }] } });
+  });
+
+  it('is never longer than what is read, whatever else the sheet says: letters of a name and the colours at hand, too', () => {
+    const page = { ...DEFAULT_PAGE, margin: 'pocket' } as const;
+    const extras = { page, colours: ['red'], hand: 'left' } as const;
+    for (const id of ACTIVITY_IDS) {
+      const { ladder, parameters } = activityOf(id);
+      const own = ladder[0]?.values ?? {};
+      const { content } = parameters;
+      for (const value of content?.kind === 'choice' ? content.values : []) {
+        const values = { ...own, content: value };
+        const letters = alphabetFor({ activity: id, step: 1, values });
+        const named = letters === '' ? {} : { letters };
+        const spec = { ...SPEC, activity: id, step: 1, values, ...extras, ...named };
+        const fields = fieldsOf(activityOf(id), spec, values);
+        const digits = digitsNeeded(fields.map(({ radix }) => radix)) + MOST_DIGITS;
+        // The version before them, the check character behind.
+        const code = groupedText(Array.from({ length: digits + 2 }, () => 0));
+        expect(code.length, `${id}, ${value}`).toBeLessThanOrEqual(LONGEST_CODE);
+      }
+    }
   });
 
   it('that has no room for them is refused with what to do, and nothing is lost', () => {

@@ -25,7 +25,6 @@ import {
   TEXTURES,
 } from '../figures/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
-import { LONGEST_CODE } from './code-characters.ts';
 import { digitsNeeded, type Packed, type Unpacking } from './code-packing.ts';
 
 /** Room for what may be added without a new version: more places, forms, fills, colours. */
@@ -51,8 +50,8 @@ const SEED_RADIX = MAX_SEED + 1;
 const THOUSANDTHS = 4096;
 /** Digits that the number of an own picture takes, and those that say which there are. */
 const PICTURE_DIGITS = { each: 7, all: 3 };
-/** Digits of a code that are left for changes: a sheet's own take 30 at most, and each fifth character is a hyphen. */
-const MOST_DIGITS = Math.floor((LONGEST_CODE * 4) / 5) - 32;
+/** Digits of a code that changes may take: so many that with all else that a sheet has it is within `LONGEST_CODE`. */
+export const MOST_DIGITS = 3168;
 
 /** How one attribute of a figure is told. */
 interface AttributeCode {
@@ -123,6 +122,7 @@ const ATTRIBUTES: readonly AttributeCode[] = [
 const NOTHING = 2 ** ATTRIBUTES.length;
 const FACT_KINDS: readonly (readonly string[])[] = [COLOUR_NAMES, SIGNS, TEXTURES];
 
+/** The fields of the changes of a sheet, in the order in which `takeEdits` takes them out again; the own pictures name forms. */
 export function editFields(
   edits: readonly TaskEdit[],
   pictures: PictureChoice | undefined,

@@ -17,6 +17,7 @@ export function alphabetFor({ activity, step, values }: Asked): string {
     : '';
 }
 
+/** Which letters of the alphabet the sheet is about, as masks; none where its content is no letters. */
 export function letterFields(spec: Asked & Pick<SheetSpec, 'letters'>): readonly Packed[] {
   return chunksOf(alphabetFor(spec)).map((chunk) => ({
     value: chunk.reduce(

@@ -8,7 +8,7 @@ import { type DifficultyFacts, difficultyFacts, taskText } from './pack-file.ts'
 import { difficultySchema, type PackFile, type SheetFile } from './pack-schema.ts';
 import { readPackText } from './pack-text.ts';
 import { pathText } from './path-text.ts';
-import { refusalsOf } from './schema-refusals.ts';
+import { MOST_REFUSALS, refusalsOf } from './schema-refusals.ts';
 import { makeSheet } from './sheet.ts';
 
 /** A task that is not certain. */
@@ -63,8 +63,6 @@ interface ReadTask extends Task {
   /** As the file gives it; a file written by hand may leave it out. */
   readonly difficulty?: DifficultyFacts | undefined;
 }
-
-const MOST_REFUSALS = 20;
 
 /** All tasks are read before any is proven: a file that is not whole proves nothing. */
 function readSheets({ sheets }: PackFile): Result<readonly ReadSheet[]> {

@@ -94,7 +94,7 @@ function addSheet(
   ];
 }
 
-/** A sheet of a part; `step` and values are the part's own. */
+/** A sheet of a part, as the recipe prints it. Refuses what `makeSheet` refuses. */
 export function makePartSheet(recipe: Recipe, part: RecipePart, seed: number): Result<Sheet> {
   const { activity, step, values, tasks } = part;
   return makeSheet({

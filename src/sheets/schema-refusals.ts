@@ -9,7 +9,7 @@ type IssueOf<C extends Issue['code']> = Extract<Issue, { readonly code: C }>;
 type Path = readonly PropertyKey[];
 
 /** More faults than this in one file say no more than these do. */
-const MOST_REFUSALS = 20;
+export const MOST_REFUSALS = 20;
 
 /** The refusals of a failed reading of `input`; `what` and `path` name where the input stands. */
 export function refusalsOf(

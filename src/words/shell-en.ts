@@ -95,6 +95,8 @@ Examples:
   samewise check pack.json
   samewise ruler --out ruler.pdf
 `,
+  noLetters:
+    'These sheets are not about letters, so the name changes nothing. Ask for letters: --set content=capitals',
   noPrinter: 'the house has no printer: --by-hand makes guides for making the sheets by hand',
   seedChosen: (seed) => `seed ${seed}; the same pack again with --seed ${seed}`,
   proving: (done, all) => `proving sheet ${done} of ${all}`,

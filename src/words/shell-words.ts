@@ -54,6 +54,8 @@ export interface ShellWords {
   readonly sheetsToCut: Readonly<Record<'cards' | 'key-card' | 'pieces', string>>;
   readonly arguments: Readonly<Record<'file' | 'code' | 'activity' | 'schema', string>>;
   readonly examples: string;
+  /** A name was given for sheets whose content is no letters. */
+  readonly noLetters: string;
   /** The house that the pack is made for has no printer. */
   readonly noPrinter: string;
   readonly seedChosen: (seed: number) => string;

@@ -1,12 +1,7 @@
 // Colour-vision deficiency against the published matrices and colours worked out from them.
 import { describe, expect, it } from 'vitest';
-import {
-  asSeen,
-  differenceDe00,
-  type Hex,
-  type Model,
-  type Sight,
-} from '../../src/palette/index.ts';
+import { differenceDe00, type Hex, type Model, type Sight } from '../../src/palette/index.ts';
+import { asSeen } from '../../src/palette/seen-to-test.ts';
 import { MACHADO, type Matrix, VIENOT } from '../../src/palette/sights.ts';
 import { type FactRow, factNumber, readFacts } from './facts/read-facts.ts';
 
