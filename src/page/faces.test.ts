@@ -45,6 +45,8 @@ test.each([
   ['en', 'ltr', []],
   ['ar', 'rtl', ['arabic']],
   ['he-IL', 'rtl', ['hebrew']],
+  ['fa', 'rtl', ['arabic']],
+  ['ur-PK', 'rtl', ['arabic']],
   ['hi', 'ltr', ['devanagari']],
 ] as const)('a page in %s runs %s and needs %s', (language, direction, scripts) => {
   expect(directionOf(language)).toBe(direction);
