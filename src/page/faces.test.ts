@@ -5,14 +5,8 @@ import { loadAllScripts, WORDS } from '../../tests/outside/script-fonts.ts';
 import { testSeed } from '../../tests/seed.ts';
 import { pathBounds } from '../base/index.ts';
 import { GLYPHS } from '../figures/index.ts';
-import {
-  clustersOf,
-  directionOf,
-  isPlain,
-  scriptOf,
-  scriptsIn,
-  scriptsOfLanguage,
-} from './faces.ts';
+import { directionOf } from '../languages/index.ts';
+import { clustersOf, isPlain, scriptOf, scriptsIn, scriptsOfLanguage } from './faces.ts';
 import { fitText } from './fit-text.ts';
 import { printable, printableName, WRITE_IN } from './printable.ts';
 import { isSetPlainly, setLine } from './setting.ts';

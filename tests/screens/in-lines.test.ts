@@ -10,7 +10,7 @@ function linesOf(place: Locator): Promise<number> {
   return place.evaluate((element) => {
     const range = document.createRange();
     range.selectNodeContents(element);
-    return new Set([...range.getClientRects()].map(({ bottom }) => Math.round(bottom))).size;
+    return new Set(Array.from(range.getClientRects()).map(({ bottom }) => Math.round(bottom))).size;
   });
 }
 
@@ -33,9 +33,9 @@ function marksThatBegin(places: readonly Element[]): readonly string[] {
     if (!(mark instanceof Text)) return [];
     const range = document.createRange();
     range.selectNodeContents(mark);
-    const [own] = range.getClientRects();
-    const before = [...(mark.previousElementSibling?.querySelectorAll('*') ?? [])]
-      .flatMap((each) => [...each.getClientRects()])
+    const own = range.getClientRects()[0];
+    const before = Array.from(mark.previousElementSibling?.querySelectorAll('*') ?? [])
+      .flatMap((each) => Array.from(each.getClientRects()))
       .filter(({ width }) => width > 0);
     const isBeside = before.some((each) => own && each.bottom > own.top && each.top < own.bottom);
     return isBeside ? [] : [place.textContent ?? ''];

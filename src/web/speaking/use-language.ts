@@ -1,7 +1,6 @@
 // The language of the app as the screen sees it, and changing it while something may be half typed.
 import { useLayoutEffect, useSyncExternalStore } from 'react';
-import { type Language, loadCatalogue } from '../../languages/index.ts';
-import { directionOf } from '../../page/index.ts';
+import { directionOf, type Language, loadCatalogue } from '../../languages/index.ts';
 import { remember } from '../children/remembered.ts';
 import { nothingHolds } from '../offline/holds.ts';
 import { keepForNext } from '../offline/kept.ts';
