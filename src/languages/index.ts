@@ -6,6 +6,7 @@ export {
   loadedLanguages,
   registerCatalogue,
 } from './catalogues.ts';
+export { type Direction, directionOf } from './direction.ts';
 export { isLanguage, LANGUAGES, type Language } from './language.ts';
 export {
   hasPlaces,

@@ -1,6 +1,6 @@
 // The adult's page in blocks: headings, paragraphs and lists, each measured before it has a place.
 import { compose, moveBy } from '../base/index.ts';
-import type { Direction } from './faces.ts';
+import type { Direction } from '../languages/index.ts';
 import { INK } from './ink.ts';
 import type { Area } from './layout.ts';
 import { group, text } from './nodes.ts';

@@ -5,14 +5,8 @@ import { loadAllScripts, WORDS } from '../../tests/outside/script-fonts.ts';
 import { testSeed } from '../../tests/seed.ts';
 import { pathBounds } from '../base/index.ts';
 import { GLYPHS } from '../figures/index.ts';
-import {
-  clustersOf,
-  directionOf,
-  isPlain,
-  scriptOf,
-  scriptsIn,
-  scriptsOfLanguage,
-} from './faces.ts';
+import { directionOf } from '../languages/index.ts';
+import { clustersOf, isPlain, scriptOf, scriptsIn, scriptsOfLanguage } from './faces.ts';
 import { fitText } from './fit-text.ts';
 import { printable, printableName, WRITE_IN } from './printable.ts';
 import { isSetPlainly, setLine } from './setting.ts';
@@ -45,6 +39,8 @@ test.each([
   ['en', 'ltr', []],
   ['ar', 'rtl', ['arabic']],
   ['he-IL', 'rtl', ['hebrew']],
+  ['fa', 'rtl', ['arabic']],
+  ['ur-PK', 'rtl', ['arabic']],
   ['hi', 'ltr', ['devanagari']],
 ] as const)('a page in %s runs %s and needs %s', (language, direction, scripts) => {
   expect(directionOf(language)).toBe(direction);

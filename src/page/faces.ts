@@ -1,13 +1,11 @@
 // Faces for what the page's letter table lacks: registered once by whoever has the fonts, before pages are made.
 import type { Path } from '../base/index.ts';
 import { GLYPHS, type GlyphWeight } from '../figures/index.ts';
+import type { Direction } from '../languages/index.ts';
 
 /** Scripts that need a font of their own; `extended` is Cyrillic, further Latin letters and letters with marks. */
 export const SCRIPTS = ['extended', 'greek', 'hebrew', 'arabic', 'devanagari'] as const;
 export type Script = (typeof SCRIPTS)[number];
-
-/** Which way a line of words runs. */
-export type Direction = 'ltr' | 'rtl';
 
 /** A glyph where shaping put it, in ems from the start of its run, y up. */
 export interface PlacedGlyph {
@@ -146,10 +144,4 @@ const SCRIPT_OF_LANGUAGE: Readonly<Record<string, Script>> = {
 export function scriptsOfLanguage(language: string): readonly Script[] {
   const script = SCRIPT_OF_LANGUAGE[language.split('-')[0] ?? ''];
   return script === undefined ? [] : [script];
-}
-
-/** Which way paragraphs in a language run; `language` is a BCP 47 tag. */
-export function directionOf(language: string): Direction {
-  const leftward: readonly Script[] = ['arabic', 'hebrew'];
-  return scriptsOfLanguage(language).some((script) => leftward.includes(script)) ? 'rtl' : 'ltr';
 }

@@ -8,7 +8,7 @@ import {
   transformPath,
   transformPoint,
 } from '../base/index.ts';
-import { directionOf } from './faces.ts';
+import { directionOf } from '../languages/index.ts';
 import type { Area } from './layout.ts';
 import type { PrintStyle } from './print-style.ts';
 import type { Group, Page, SceneNode, Text } from './scene.ts';

@@ -1,7 +1,7 @@
 // A scene: what a page shows, in millimetres from its top left corner, before any file format.
 import type { Path, Transform } from '../base/index.ts';
 import type { Figure } from '../figures/index.ts';
-import type { Direction } from './faces.ts';
+import type { Direction } from '../languages/index.ts';
 
 /** A colour as `#rrggbb`. */
 export type Paint = `#${string}`;

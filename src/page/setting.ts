@@ -1,9 +1,9 @@
 // One line of words set: stretches of one script that run one way, each with its place on the line.
 import { moveBy, type Path, transformPath } from '../base/index.ts';
 import { advanceUnits, type GlyphWeight, UNITS_PER_EM } from '../figures/index.ts';
+import type { Direction } from '../languages/index.ts';
 import {
   clustersOf,
-  type Direction,
   type Face,
   faceOf,
   isPlain,

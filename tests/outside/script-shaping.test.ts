@@ -6,9 +6,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { create } from 'fontkit';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Direction } from '../../src/languages/index.ts';
 import {
   clustersOf,
-  type Direction,
   faceOf,
   fromTheLeft,
   isSetPlainly,

@@ -1,8 +1,8 @@
 // Makes sheets, prints them as PDF and gives back what was meant beside what the pixels show.
 import { readFileSync } from 'node:fs';
 import type { ActivityId, Task, Value } from '../../src/activities/index.ts';
-import { type Language, loadAllCatalogues } from '../../src/languages/index.ts';
-import { directionOf, PAPERS, type PaperName, sheetArea } from '../../src/page/index.ts';
+import { directionOf, type Language, loadAllCatalogues } from '../../src/languages/index.ts';
+import { PAPERS, type PaperName, sheetArea } from '../../src/page/index.ts';
 import { writePdf } from '../../src/press/index.ts';
 import { makeSheet, type Sheet, sheetPage } from '../../src/sheets/index.ts';
 import { loadAllScripts } from '../outside/script-fonts.ts';

@@ -50,7 +50,7 @@ export const TrueSize = memo(({ maker, paper }: TrueSizeProps) => {
           names={words.trueSize.ways}
           next="pages"
         />
-        <div ref={measured} className="measured">
+        <div ref={measured}>
           {inForce === undefined ? (
             <MeasureForm key={paper} maker={maker} paper={paper} onKeep={keep} next={next} />
           ) : (

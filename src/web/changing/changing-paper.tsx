@@ -5,6 +5,7 @@ import { Button } from 'react-aria-components/Button';
 import { Toolbar } from 'react-aria-components/Toolbar';
 import type { Spot } from '../../editing/index.ts';
 import type { Shown } from '../making/protocol.ts';
+import { PassingButton } from '../passing-button.tsx';
 import { LEAST_PX, targetsAt, zoomFor } from '../record/targets.ts';
 import { useWidth } from '../record/use-marks.ts';
 import { Paper } from '../table/paper.tsx';
@@ -107,9 +108,9 @@ export function ChangingPaper({ shown, changing, maker }: ChangingPaperProps) {
       {swapName === undefined ? null : (
         <p className="change-swap" role="status">
           {words.swapWith(swapName)}{' '}
-          <Button className="quiet" onPress={stop}>
+          <PassingButton className="quiet" onPress={stop} next={() => trigger.current}>
             {words.stopSwap}
-          </Button>
+          </PassingButton>
         </p>
       )}
       {whole && wholeNow ? (

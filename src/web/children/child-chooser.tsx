@@ -1,4 +1,5 @@
 // Whom a screen is about: a tap on a name, or a list of names where there are many; and where there is no child, the way to one.
+import { hashOf } from '../place-names.ts';
 import { ChoiceControl } from '../sentence/choice-control.tsx';
 import { Chips } from './chips.tsx';
 import { TryDemo } from './try-demo.tsx';
@@ -21,7 +22,7 @@ export function ChildChooser({ about }: ChildChooserProps) {
     <div className="no-child">
       {about === undefined ? null : <p className="no-child-about">{about}</p>}
       <p>{words.noChild}</p>
-      <a className="next" href="#record">
+      <a className="next" href={hashOf('record')}>
         {words.addInRecord}
       </a>
       <TryDemo />

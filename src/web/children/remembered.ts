@@ -1,5 +1,5 @@
 // What this browser remembers from visit to visit beside the records; one that refuses storage just forgets.
-import type { Shelf } from '../../records/index.ts';
+import type { Entry, Shelf } from '../../records/index.ts';
 
 const PREFIX = 'samewise.';
 
@@ -36,6 +36,11 @@ export function remember(name: Remembered, value: string | undefined): void {
 /** The shelf that was last in view. */
 export function recallShelf(): Shelf {
   return recall('shelf') === 'demo' ? 'demo' : 'real';
+}
+
+/** The same, of what the records hold now: without an invented group there is only the real one. */
+export function shelfIn(entries: readonly Entry[]): Shelf {
+  return entries.some(({ demo }) => demo === true) ? recallShelf() : 'real';
 }
 
 /** Whether there was a child in view at the end of the last visit. */

@@ -1,5 +1,6 @@
 // What all skills together show, and what is worth a look.
 import type { Child } from '../../records/index.ts';
+import { hashOf } from '../place-names.ts';
 import type { GrowthView } from '../planning/cards.ts';
 import { words } from './words.ts';
 
@@ -17,7 +18,7 @@ export function GrowthHead({ growth, child }: GrowthHeadProps) {
         <>
           <p className="growth-facts">{words.noRecords(child.nickname)}</p>
           <p>
-            <a href="#record">{words.recordFirst}</a>
+            <a href={hashOf('record')}>{words.recordFirst}</a>
           </p>
         </>
       ) : (

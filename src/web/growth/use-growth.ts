@@ -2,15 +2,9 @@
 import { useEffect, useState } from 'react';
 import type { Entry, Id, Shelf } from '../../records/index.ts';
 import type { Reply } from '../making/protocol.ts';
-import type { GrowthView, PlanWishes } from '../planning/cards.ts';
+import type { GrowthView } from '../planning/cards.ts';
 import type { Planner } from '../planning/planner.ts';
-
-/** Nothing said of growth hangs on what a person wishes of plans. */
-const WISHES: PlanWishes = {
-  minutes: 10,
-  page: { paper: 'A4', orientation: 'portrait' },
-  print: 'colour',
-};
+import { USUAL_WISHES } from '../planning/wishes.ts';
 
 export interface GrowthAsked {
   readonly entries: readonly Entry[];
@@ -27,7 +21,9 @@ export function useGrowth(
   const [reply, setReply] = useState<Reply<GrowthView>>();
   useEffect(() => {
     let isWanted = true;
-    void planner.ask('growth', { entries, shelf, child, day, wishes: WISHES }).then((answer) => {
+    // Nothing said of growth hangs on what a person wishes of plans.
+    const asked = { entries, shelf, child, day, wishes: USUAL_WISHES };
+    void planner.ask('growth', asked).then((answer) => {
       if (isWanted) setReply(answer);
     });
     return () => {

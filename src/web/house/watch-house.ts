@@ -1,6 +1,6 @@
 // Follows what is in the house through the records; fetched once a screen that needs no records of its own wants it.
 import { viewOf } from '../../records/index.ts';
-import { recallShelf } from '../children/remembered.ts';
+import { shelfIn } from '../children/remembered.ts';
 import { store } from '../children/use-records.ts';
 import type { Planner } from '../planning/planner.ts';
 import type { House } from './house.ts';
@@ -24,8 +24,7 @@ async function houseNow(planner: Planner): Promise<House> {
   const read = await store.read();
   if (!read.ok) return { isKnown: true };
   const entries = read.value;
-  const isDemoThere = entries.some(({ demo }) => demo === true);
-  const shelf = isDemoThere ? recallShelf() : 'real';
+  const shelf = shelfIn(entries);
   // The worker is started only where there is something to reckon.
   if (viewOf(entries, shelf).stock === undefined) return { isKnown: true };
   const reply = await planner.ask('stock', { entries, shelf });

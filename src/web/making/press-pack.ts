@@ -96,10 +96,13 @@ function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
   const pages = pagesMade(pack.value, made, { language: languageNow() });
   if (!pages.ok) return pages;
   const children = packsOfChildren(pack.value);
-  const files = children.flatMap(({ child, pack: own }) => {
+  const files: (readonly [name: string, pages: Pages])[] = [];
+  for (const { child, pack: own } of children) {
     const its = pagesMade(own, made, { language: languageNow() });
-    return its.ok ? [[`${childFileName(child, children.length)}.pdf`, its.value] as const] : [];
-  });
+    // No file of the ZIP is left out without a word.
+    if (!its.ok) return its;
+    files.push([`${childFileName(child, children.length)}.pdf`, its.value]);
+  }
   const papers = printedPapers(pack.value.sheets.map(({ spec }) => spec.page));
   const file = () => packFileText(pack.value);
   return accept({ pages: pages.value, papers, expected, files, file });

@@ -22,7 +22,6 @@ export const MESSAGES = {
   removed: '{name} is removed from this device. Backups that were made before still hold it.',
   undo: 'Undo',
   broughtBack: '{name} is back.',
-  renamed: 'The name is kept.',
   add: 'Take a photo or choose a picture',
   drop: 'You can also drop a picture here, or paste one.',
   dropHere: 'Place for a picture',

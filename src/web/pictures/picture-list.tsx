@@ -27,25 +27,29 @@ export interface PictureListProps {
 export function PictureList({ own, sheets, onRemove }: PictureListProps) {
   if (!own.isKnown) return <p aria-busy="true">{words.looking}</p>;
   if (own.kept.length === 0) return <p>{words.none}</p>;
+  const isFull = (sheets?.chosen.length ?? 0) >= MOST_OWN_ON_SHEET;
   return (
-    <ul className="own-list" aria-label={words.kept}>
-      {own.kept.map((kept) => (
-        <li key={kept.id}>
-          <PictureView picture={kept.picture} label={nameOf(kept)} />
-          <Named kept={kept} keep={own.keep} />
-          <div className="row">
-            {sheets === undefined ? null : <OnSheets kept={kept} {...sheets} />}
-            <Button
-              className="plain"
-              aria-label={words.removeOne(nameOf(kept))}
-              onPress={() => onRemove(kept)}
-            >
-              {words.remove}
-            </Button>
-          </div>
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul className="own-list" aria-label={words.kept}>
+        {own.kept.map((kept) => (
+          <li key={kept.id}>
+            <PictureView picture={kept.picture} label={nameOf(kept)} />
+            <Named kept={kept} keep={own.keep} />
+            <div className="row">
+              {sheets === undefined ? null : <OnSheets kept={kept} {...sheets} />}
+              <Button
+                className="plain"
+                aria-label={words.removeOne(nameOf(kept))}
+                onPress={() => onRemove(kept)}
+              >
+                {words.remove}
+              </Button>
+            </div>
+          </li>
+        ))}
+      </ul>
+      {isFull ? <p className="help">{words.most}</p> : null}
+    </>
   );
 }
 

@@ -44,6 +44,9 @@ export function wishesIn(text: string | undefined): PlanWishes {
   return withThings({ minutes, page: { ...DEFAULT_PAGE, paper }, print }, things);
 }
 
+/** What is wished as long as nobody said anything. */
+export const USUAL_WISHES = wishesIn(undefined);
+
 /** The wishes as a text that is read back as they are. */
 export function textOf({ minutes, page, print, supplies = THINGS }: PlanWishes): string {
   return JSON.stringify({ minutes, paper: page.paper, print, things: supplies });

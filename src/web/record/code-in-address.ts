@@ -2,6 +2,10 @@
 import { useEffect } from 'react';
 import { hashOf } from '../place-names.ts';
 
+export function addressToRecord(code: string): string {
+  return `${hashOf('record')}?code=${code}`;
+}
+
 export function useCodeInAddress(onCode: (code: string) => void): void {
   useEffect(() => {
     const take = () => {

@@ -73,7 +73,6 @@ export const MESSAGES = {
     'They go from this browser and cannot be brought back. A backup file made earlier still holds them: delete such files too if nothing is to be left.',
   deleted: '{child} and all that was recorded are deleted.',
   recordSheet: 'Record a sheet for {child}',
-  sheetArea: 'The sheet',
   noSheet: 'The sheet appears here once it is picked, or its code is written.',
   ofToday: 'Today’s sheets',
   ofLastDays: 'Of the last days, not recorded yet',

@@ -2,14 +2,11 @@
 import { useEffect, useState } from 'react';
 import { leftUndone } from '../../plan/index.ts';
 import type { Child, Day, Id, View } from '../../records/index.ts';
-import { DEFAULT_PAGE } from '../../sheets/index.ts';
 import { today } from '../children/today.ts';
 import { useGround } from '../children/use-ground.ts';
-import type { PlanWishes } from '../planning/cards.ts';
 import type { Planner } from '../planning/planner.ts';
+import { usePlanWishes } from '../planning/wishes.ts';
 
-/** As Today suggests before anyone has wished for anything else. */
-const WISHES: PlanWishes = { minutes: 10, page: DEFAULT_PAGE, print: 'colour' };
 const NONE: readonly string[] = [];
 
 export interface Pick {
@@ -51,7 +48,7 @@ function undoneBefore({ plans, results }: View, child: Id, day: Day): readonly s
   return leftUndone(known, day);
 }
 
-/** The codes of what is suggested for the day, where it is wanted; absent until they are known. */
+/** The codes of what Today suggests for the day, where it is wanted; absent until they are known. */
 function useSuggested(
   planner: Planner,
   child: Id,
@@ -59,18 +56,19 @@ function useSuggested(
   isWanted: boolean,
 ): readonly string[] | undefined {
   const { entries, shelf } = useGround();
+  const [wishes] = usePlanWishes();
   const [told, setTold] = useState<{ readonly of: string; readonly codes: readonly string[] }>();
   const of = `${child} ${day}`;
   useEffect(() => {
     if (!isWanted || entries === undefined) return undefined;
     let isLatest = true;
-    void planner.ask('today', { entries, shelf, child, day, wishes: WISHES }).then((reply) => {
+    void planner.ask('today', { entries, shelf, child, day, wishes }).then((reply) => {
       const codes = reply.ok ? reply.value.sheets.map(({ code }) => code) : NONE;
       if (isLatest) setTold({ of: `${child} ${day}`, codes });
     });
     return () => {
       isLatest = false;
     };
-  }, [planner, entries, shelf, child, day, isWanted]);
+  }, [planner, entries, shelf, child, day, wishes, isWanted]);
   return told?.of === of ? told.codes : undefined;
 }

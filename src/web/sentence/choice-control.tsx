@@ -59,9 +59,12 @@ export function ChoiceControl({ label, value, choices, objection, onChange }: Ch
         </span>
       </Button>
       {objection === undefined ? null : (
-        <span id={describedBy} className="objection">
-          {objection}
-        </span>
+        <>
+          <wbr />
+          <span id={describedBy} className="objection">
+            {objection}
+          </span>
+        </>
       )}
       {there && (isNear || isOpen) ? (
         <there.ChoiceList

@@ -41,6 +41,7 @@ export function NumberControl({ label, value, noun, objection, onChange }: Numbe
           </Button>
         </span>
       </Group>
+      <wbr />
       <FieldError className="objection">{objection}</FieldError>
     </NumberField>
   );

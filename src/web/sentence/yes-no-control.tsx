@@ -25,6 +25,7 @@ export function YesNoControl({ label, value, choices, objection, onChange }: Yes
       >
         {shown}
       </Switch>
+      <wbr />
       <span id={note} className="objection">
         {objection}
       </span>

@@ -1,13 +1,10 @@
 // The language of the app as the screen sees it, and changing it while something may be half typed.
 import { useLayoutEffect, useSyncExternalStore } from 'react';
-import { type Language, loadCatalogue } from '../../languages/index.ts';
+import { directionOf, type Language, loadCatalogue } from '../../languages/index.ts';
 import { remember } from '../children/remembered.ts';
 import { nothingHolds } from '../offline/holds.ts';
 import { keepForNext } from '../offline/kept.ts';
 import { languageNow, onLanguage, speakIn } from './language-now.ts';
-
-/** Scripts that are written from right to left (Unicode), of languages in use today. */
-const RIGHT_TO_LEFT = ['Adlm', 'Arab', 'Hebr', 'Nkoo', 'Rohg', 'Syrc', 'Thaa'];
 
 export function useLanguage(): Language {
   const language = useSyncExternalStore(onLanguage, languageNow);
@@ -31,9 +28,4 @@ export async function changeLanguage(language: Language): Promise<boolean> {
   await speakIn(language);
   remember('language', language);
   return true;
-}
-
-export function directionOf(language: string): 'ltr' | 'rtl' {
-  const { script = '' } = new Intl.Locale(language).maximize();
-  return RIGHT_TO_LEFT.includes(script) ? 'rtl' : 'ltr';
 }

@@ -1,8 +1,10 @@
 // One sheet of the day: its paper on the table, and a label beside it that says what, why and how long.
 import type { ReactNode } from 'react';
+import { hashOf } from '../place-names.ts';
 import type { SheetCard } from '../planning/cards.ts';
 import type { Planner } from '../planning/planner.ts';
 import { words as planning } from '../planning/words.ts';
+import { addressToRecord } from '../record/code-in-address.ts';
 import { Paper } from '../table/paper.tsx';
 import { capital } from '../words.ts';
 import { SheetMenu, type SheetMenuProps } from './sheet-menu.tsx';
@@ -32,12 +34,12 @@ export function DaySheet({ planner, card, child, children, ...menu }: DaySheetPr
         {isDone ? <p className="day-done">{words.done}</p> : <Ahead card={card} child={child} />}
         <div className="row day-deeds">
           {isDone ? (
-            <a href="#record" aria-label={words.of(words.seeRecord, name)}>
+            <a href={hashOf('record')} aria-label={words.of(words.seeRecord, name)}>
               {words.seeRecord}
             </a>
           ) : (
             <>
-              <a href={`#record?code=${card.code}`} aria-label={words.of(words.record, name)}>
+              <a href={addressToRecord(card.code)} aria-label={words.of(words.record, name)}>
                 {words.record}
               </a>
               <SheetMenu name={name} {...menu} />

@@ -10,15 +10,16 @@ export interface Picture {
 }
 
 export function usePicture(planner: Planner, code: string): Picture {
-  const [shown, setShown] = useState<Shown>();
+  const [told, setTold] = useState<{ readonly of?: string; readonly shown?: Shown }>({});
   useEffect(() => {
     let isWanted = true;
     planner.ask('sheet', { code }).then((reply) => {
-      if (isWanted && reply.ok) setShown(reply.value);
+      if (isWanted)
+        setTold((last) => ({ ...last, of: code, ...(reply.ok && { shown: reply.value }) }));
     });
     return () => {
       isWanted = false;
     };
   }, [planner, code]);
-  return { shown, isMaking: shown?.code !== code };
+  return { shown: told.shown, isMaking: told.of !== code };
 }

@@ -1,7 +1,6 @@
 // English messages of Week. {day}, {date} and {weekday} are written as the language has them, {sheet} is a sheet's name.
 
 export const MESSAGES = {
-  screen: 'The week',
   // Where there is no child yet.
   firstVisit:
     'Sheets for each day of a week, for one child or a whole group, planned in one go and printed together.',
@@ -22,7 +21,6 @@ export const MESSAGES = {
   favoured: 'More of',
   favouredHelp: 'Every other sheet is of these. Each other skill still comes where there is room.',
   noChildChosen: 'Choose whom to plan for.',
-  noDayChosen: 'Choose days to plan for.',
   noDayLeft: 'None of these days is left in this week. Go on to the week after, or choose others.',
   plan: 'Plan the week',
   planFor: 'Plan the week for {children}',

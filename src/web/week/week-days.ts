@@ -1,5 +1,5 @@
 // The days of a week that are planned for, by their names from Monday on.
-import { addDays, mondayOf, weekdayOf } from '../../plan/index.ts';
+import { addDays, mondayOf } from '../../plan/index.ts';
 import type { Day } from '../../records/index.ts';
 
 export const WEEKDAYS = [
@@ -19,10 +19,6 @@ export const USUAL_WEEKDAYS: readonly Weekday[] = WEEKDAYS.slice(0, 5);
 /** The days of those names in the week of a Monday, in order. */
 export function daysNamed(monday: Day, names: readonly Weekday[]): readonly Day[] {
   return WEEKDAYS.flatMap((name, place) => (names.includes(name) ? addDays(monday, place) : []));
-}
-
-export function nameOfDay(day: Day): Weekday {
-  return WEEKDAYS[weekdayOf(day)] ?? 'monday';
 }
 
 /** The Monday of the week that one can still plan for: the next one's where none of its days is left in this one. */
