@@ -66,17 +66,6 @@ test('large print takes larger stickers; where none are sold it is refused, and 
     .waitFor();
 });
 
-test('what is refused of a folded choice is told, and beside the choice once it is unfolded', async () => {
-  const page = await app.open('activity=copy-pattern&step=2&seed=7&with.boxes=9', {
-    waitFor: 'objection',
-  });
-  const sentence = page.locator('.objection:visible', { hasText: 'expected 1 to 6, got 9' });
-  expect(await sentence.count()).toBe(1);
-  await page.getByRole('button', { name: 'More choices' }).click();
-  await page.getByRole('textbox', { name: 'Boxes' }).waitFor();
-  expect(await sentence.count()).toBe(1);
-});
-
 test('all pages of the adult’s are turned one by one', async () => {
   const page = await app.open(
     'activity=by-key&step=2&seed=7&sheets=10&goals=common-core,eyfs,head-start,ncf-fs,te-whariki&orientation=landscape',
