@@ -15,33 +15,27 @@ export const WRITE_IN = '_'.repeat(14);
 const LEFT_OUT = /[\p{S}\p{P}\p{C}\p{Variation_Selector}]|\u20E3/u;
 
 /**
+ * Marks over and under a letter that no name has and that would rise into the line above: after the second of a letter
+ * that most languages write with one or two, after the fourth of any other (common practice, no source).
+ */
+const TOO_HIGH =
+  /(?<=[\p{sc=Latin}\p{sc=Greek}\p{sc=Cyrillic}]\p{M}{2})\p{M}+|(?<=\p{M}{4})\p{M}+/gu;
+
+/**
  * The words without signs that no font has. A word of which a letter is missing is a line to write on, several in a
  * row are one, and so is a line of which nothing is left. Line ends stay.
  */
 export function printable(words: string): Printable {
-  const lines = withFewMarks(words.normalize('NFC')).split('\n').map(printableLine);
+  const lines = words.normalize('NFC').replaceAll(TOO_HIGH, '').split('\n').map(printableLine);
   return {
     words: lines.map((line) => line.words).join('\n'),
     isWhole: lines.every(({ isWhole }) => isWhole),
   };
 }
 
-/**
- * More marks in a row than any writing has would leave their line, over what stands above or below it. Letters that stand
- * high have two at the most; others three: a shadda, a vowel and a small alef; a dagesh, a shin dot and a vowel.
- */
-const MARKS_TOO_MANY = [
-  /([\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]\p{M}{2})\p{M}+/gu,
-  /(\p{Mn}{3})\p{Mn}+/gu,
-];
-
-function withFewMarks(words: string): string {
-  return MARKS_TOO_MANY.reduce((left, tooMany) => left.replace(tooMany, '$1'), words);
-}
-
 /** A name as it can be printed; empty, for a pen, where a letter of it is missing. */
 export function printableName(name: string): string {
-  const { words, isWhole } = printable(name.trim());
+  const { words, isWhole } = printable(name.trim().replaceAll(/\s+/g, ' '));
   return isWhole ? words : '';
 }
 

@@ -32,9 +32,18 @@ describe('of sheets for a wipe-clean pocket', () => {
     expect(said([{ activity: 'in-every-box' }])).not.toContain('wipe');
   });
 
+  it('lays out no glue, which would spoil the pocket', () => {
+    const toCut = ['pieces'] as const;
+    expect(said([{ activity: 'one-of-each' }], { toCut })).toContain('a glue stick');
+    expect(said([{ activity: 'one-of-each' }], { toCut, page: POCKET })).not.toContain(
+      'glue stick',
+    );
+  });
+
   it.each([
     ['one-of-each', {}, undefined, 'Stickers would be used up'],
     ['one-of-each', {}, ['pieces'], 'without glue'],
+    ['one-of-each', { response: 'cut' }, undefined, 'without glue'],
     ['one-of-each', { response: 'cut' }, undefined, 'print it twice'],
     ['look-and-remember', {}, undefined, 'is not folded there: cover its upper part'],
   ] as const)('%s %j %j: “%4$s”', (activity, values, toCut, sentence) => {

@@ -33,7 +33,8 @@ import { taskGroups } from './sheet-page.ts';
 import { adultPaperOf } from './sheet-spec.ts';
 
 const COLUMNS = 2;
-const SHEETS_A_PAGE = 4;
+/** Rows of boxes about as high and wide as the sheets; of sheets that lie, as many again on a page that stands. */
+const ROWS = { alike: 2, lying: 4 } as const;
 const GAP_MM = 8;
 const TITLE_GAP_MM = 3;
 const LABEL_MM = 6;
@@ -61,10 +62,15 @@ function runsOf(sheets: readonly Sheet[]): readonly Run[] {
     const last = runs[runs.length - 1];
     const { page } = sheet.spec;
     const isLike = last?.page.paper === page.paper && last.page.orientation === page.orientation;
-    if (last && isLike && last.sheets.length < SHEETS_A_PAGE) last.sheets.push(sheet);
+    if (last && isLike && last.sheets.length < mostOnAnswers(page)) last.sheets.push(sheet);
     else runs.push({ page, sheets: [sheet], from: index + 1 });
   }
   return runs;
+}
+
+function mostOnAnswers(page: PageChoice): number {
+  const isAlike = adultPaperOf(page).orientation === page.orientation;
+  return COLUMNS * (isAlike || page.orientation === 'portrait' ? ROWS.alike : ROWS.lying);
 }
 
 function answerPage(run: Run, number: number, of: number, language: Language): Page {
@@ -74,7 +80,7 @@ function answerPage(run: Run, number: number, of: number, language: Language): P
   const title = heading(words, area.width, 2);
   const downMm = title.heightMm + TITLE_GAP_MM;
   const body = { ...area, top: area.top + downMm, height: area.height - downMm };
-  const places = gridPlaces(SHEETS_A_PAGE, COLUMNS, body, GAP_MM);
+  const places = gridPlaces(mostOnAnswers(run.page), COLUMNS, body, GAP_MM);
   const smalls = run.sheets.map((sheet, index) =>
     smallSheet(sheet, run.from + index, placeAt(places, index), language),
   );

@@ -20,13 +20,20 @@ export function hasPiecesOnSheet({ spec, tasks }: Sheet): boolean {
   return tasks.some((task) => materials(task).some(({ kind }) => kind === 'scissors'));
 }
 
+/** Whether the child cuts pieces out, of the sheet or of a page that goes with it. */
+export function cutsPieces(sheet: Sheet, toCut: readonly ToCut[] = []): boolean {
+  return isWithPieces(sheet, toCut) || hasPiecesOnSheet(sheet);
+}
+
 /** What is laid out for a sheet that is printed with this to be cut out. */
 export function materialsToDo(
   sheet: Sheet,
   toCut: readonly ToCut[] = [],
 ): readonly SheetMaterial[] {
   const own = ofTasks(sheet, toCut);
-  return sheet.spec.page.margin === 'pocket' ? [...own, { kind: 'pockets' }] : own;
+  if (sheet.spec.page.margin !== 'pocket') return own;
+  // Nothing is stuck to a pocket that is to be used again.
+  return [...own.filter(({ kind }) => kind !== 'glue'), { kind: 'pockets' }];
 }
 
 function ofTasks(sheet: Sheet, toCut: readonly ToCut[]): readonly Material[] {

@@ -45,6 +45,32 @@ describe('the pages of a pack', () => {
     }
   });
 
+  it.each([
+    ['A4', 'portrait', 4, 'portrait'],
+    ['A4', 'landscape', 4, 'landscape'],
+    ['A3', 'landscape', 4, 'landscape'],
+    // They lie on a page that stands, and fill boxes half as high.
+    ['A5', 'landscape', 8, 'portrait'],
+    ['A5', 'portrait', 4, 'portrait'],
+  ] as const)(
+    'answer sheets of %s %s by %i, on a page for the adult in %s',
+    (paper, lies, count, adult) => {
+      const part = { activity: 'odd-one-out', step: 1, values: {}, sheets: count + 1 } as const;
+      const page = { paper, orientation: lies };
+      const pack = makePack({ seed: 3, page, print: 'colour', parts: [part] });
+      if (!pack.ok) throw new Error(JSON.stringify(pack.refusals));
+      const pages = [...answerPages(pack.value.sheets)];
+      const boxes = pages.map(({ nodes }) =>
+        nodes.filter((node) => node.kind === 'group' && node.role === 'answer-sheet'),
+      );
+      expect(boxes.map(({ length }) => length)).toEqual([count, 1]);
+      for (const each of pages) {
+        expect(each.widthMm > each.heightMm).toBe(adult === 'landscape');
+        expect(overEdge(each), each.title).toEqual([]);
+      }
+    },
+  );
+
   it('of A5 come two on one A4, in order once the left pile lies on the right one; or each on its own', () => {
     const part = { activity: 'odd-one-out', step: 1, values: {}, sheets: 5 } as const;
     const page = { paper: 'A5', orientation: 'portrait' } as const;

@@ -3,7 +3,7 @@ import { activityOf, type Language } from '../activities/index.ts';
 import { bullets, heading } from '../page/index.ts';
 import { SMALL_EM_MM, section } from './adult-blocks.ts';
 import type { Piece } from './adult-flow.ts';
-import { hasPiecesOnSheet, materialsToDo } from './cut-demands.ts';
+import { cutsPieces, hasPiecesOnSheet, materialsToDo } from './cut-demands.ts';
 import type { Pack } from './pack.ts';
 import { pageWords } from './page-catalogue.ts';
 import { POCKET_ADVICE, type PocketAdvice } from './page-words.ts';
@@ -30,7 +30,7 @@ function saidOf(
   return {
     write: true,
     stickers: kinds.has('sticker'),
-    pieces: kinds.has('glue'),
+    pieces: sheets.some((sheet) => cutsPieces(sheet, toCut)),
     cut: toCut?.includes('pieces') !== true && sheets.some(hasPiecesOnSheet),
     fold: sheets.some(({ spec }) => activityOf(spec.activity).words[language].guide !== undefined),
   };

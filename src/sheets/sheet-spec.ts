@@ -99,10 +99,14 @@ export function styleOf(
   };
 }
 
-/** The paper of pages for the adult: those of a small or a large sheet come on A4, which is read and filed. */
+/**
+ * The paper of pages for the adult: those of a small or a large sheet come on A4, which is read and filed. It lies where
+ * the paper in the printer does, and stands for two small sheets, which lie on it.
+ */
 export function adultPaperOf({ paper, orientation }: PageChoice): PageChoice {
   const isUsual = HOME_PAPERS.some((name) => name === paper);
-  return isUsual ? { paper, orientation } : DEFAULT_PAGE;
+  if (isUsual) return { paper, orientation };
+  return paper === 'A3' ? { ...DEFAULT_PAGE, orientation } : DEFAULT_PAGE;
 }
 
 /** Colours as a spec holds them: each once, in one order, so that a sheet has one code; no field for none. */

@@ -23,7 +23,7 @@ export interface Way {
 
 /** What ways are sought for. */
 export interface Sought {
-  readonly recipe: Pick<Recipe, 'page' | 'print' | 'colours' | 'parts'>;
+  readonly recipe: Pick<Recipe, 'page' | 'print' | 'size' | 'colours' | 'parts'>;
   readonly part: RecipePart;
   /** What is left for it. */
   readonly left: Stock;
@@ -96,9 +96,11 @@ function sizedParts(sought: Sought, part: RecipePart): readonly Sized[] {
   const size = activityOf(part.activity).parameters.stickerMm;
   const isSized = own.needs.stickers.length > 0 && size !== undefined;
   if (!isSized || Object.hasOwn(sought.part.values, 'stickerMm')) return [own];
-  const sized = sizesFor(size, sought.left).flatMap(
-    (stickerMm) => probed(sought, { ...part, values: { ...part.values, stickerMm } }) ?? [],
-  );
+  const sized = sizesFor(size, sought)
+    .flatMap(
+      (stickerMm) => probed(sought, { ...part, values: { ...part.values, stickerMm } }) ?? [],
+    )
+    .filter(({ needs }) => hasSizes(needs, sought.left));
   return [
     ...sized.filter(({ tasks }) => tasks >= own.tasks),
     ...sized.filter(({ tasks }) => tasks < own.tasks),
@@ -117,10 +119,21 @@ function probed(
   return isThere ? { part, needs, tasks: made.value.tasks.length } : undefined;
 }
 
-/** Values of the size of dots, each the nearest to some stickers that are left, the largest first. */
-function sizesFor(size: Parameter, { stickers }: Stock): readonly (number | string)[] {
+/** Whether there are stickers for all sizes of dots, of whatever colour. */
+function hasSizes(needs: PackMaterials, { stickers }: Stock): boolean {
+  return needs.stickers.every(({ diameterMm }) =>
+    stickers.some((each) => each.count > 0 && fitsDot(each.diameterMm, diameterMm)),
+  );
+}
+
+/**
+ * Values of the size of dots, each the nearest to some stickers that are left, the largest first; for large print, which
+ * has larger dots than that, all.
+ */
+function sizesFor(size: Parameter, { recipe, left }: Sought): readonly (number | string)[] {
   const values = valuesOfSize(size);
-  const sizes = stickers.flatMap(({ diameterMm, count }) => {
+  if (recipe.size !== undefined) return [...values].reverse();
+  const sizes = left.stickers.flatMap(({ diameterMm, count }) => {
     const nearest = values.find((value) => Number(value) >= diameterMm);
     return count > 0 && nearest !== undefined && fitsDot(diameterMm, Number(nearest))
       ? [nearest]

@@ -1,6 +1,7 @@
 // What the step asks for gives way to what a person set, and never the other way round.
 import { expect, test } from 'vitest';
 import { ACTIVITY_IDS, activityOf, type Parameter, type Value } from '../../activities/index.ts';
+import { readAddress, writeAddress } from '../recipe/address.ts';
 import { type Entries, FIRST_ENTRIES } from '../recipe/entries.ts';
 import { fitValues } from './fit-values.ts';
 
@@ -35,6 +36,15 @@ function requests(): readonly Entries[] {
 test('what was set is kept as it is', () => {
   for (const entries of requests()) {
     expect(fitValues(entries).changes).toMatchObject(entries.changes);
+  }
+});
+
+test('a choice that is written in digits is the same when it comes back from the address', () => {
+  const inDigits = requests().filter(({ changes }) => /^\d+$/.test(String(Object.values(changes))));
+  expect(inDigits.length).toBeGreaterThan(100);
+  for (const entries of inDigits) {
+    const back = readAddress(`#${writeAddress(entries)}`, 1);
+    expect(fitValues(back).changes).toEqual(fitValues(entries).changes);
   }
 });
 
