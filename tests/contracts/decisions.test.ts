@@ -33,7 +33,7 @@ interface Made {
   readonly decisions: readonly Decision[];
 }
 
-const tasksMade = new Map<ActivityId, readonly Made[]>();
+const tasksMade = new Map<string, readonly Made[]>();
 
 /** Tasks of each step with each response, and with each content, that is not refused there; made once. */
 function tasksOf(activity: Activity): readonly Made[] {
