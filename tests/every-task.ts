@@ -2,6 +2,7 @@
 import type { Activity, ActivityWords, Parameter, Task, Value } from '../src/activities/index.ts';
 import { randomFrom } from '../src/base/index.ts';
 import type { PrintStyle } from '../src/page/index.ts';
+import { testSeed } from './seed.ts';
 
 const STYLES: readonly PrintStyle[] = [
   { print: 'colour' },
@@ -13,9 +14,14 @@ type Change = Readonly<Record<string, Value>>;
 
 /**
  * Tasks of every step with each value of each parameter, and of some step that allows it: of each content with each
- * value of each other parameter, and `freely` times of any three values.
+ * value of each other parameter, and `freely` times of any three values. The first of
+ * these at `some` steps alone: where it takes long, and what could go wrong hardly hangs on the step.
  */
-export function* everyTask(activity: Activity, freely: number): Generator<Task> {
+export function* everyTask(
+  activity: Activity,
+  freely: number,
+  which: 'all' | 'some' = 'all',
+): Generator<Task> {
   const random = randomFrom(freely);
   const steps = [...activity.ladder.keys()].map((step) => step + 1);
   const names = Object.keys(activity.parameters);
@@ -31,7 +37,9 @@ export function* everyTask(activity: Activity, freely: number): Generator<Task> 
     ...Array.from({ length: freely }, three),
   ];
   const asked = [
-    ...steps.flatMap((step) => singles.map((change) => ({ among: [step], change }))),
+    ...(which === 'all' ? steps : someOf(steps)).flatMap((step) =>
+      singles.map((change) => ({ among: [step], change })),
+    ),
     ...several.map((change) => ({ among: random.shuffle(steps), change })),
   ];
   for (const { among, change } of asked) {
@@ -41,6 +49,13 @@ export function* everyTask(activity: Activity, freely: number): Generator<Task> 
     const read = activity.read(step, change, style);
     if (read.ok) yield activity.generate(read.value, random.fork(), style);
   }
+}
+
+/** The first, the middle and the last of the steps, and one that the seed draws. */
+function someOf(steps: readonly number[]): readonly number[] {
+  const drawn = randomFrom(testSeed('steps of every task')).pick(steps);
+  const middle = Math.ceil(steps.length / 2);
+  return steps.filter((step) => [1, middle, steps.length, drawn].includes(step));
 }
 
 /** Each value of a parameter. */

@@ -18,30 +18,34 @@ export function topologyOf(form: FormId): string {
 
 /** How many patches of joined cells are inked, or blank. */
 function patchesOf(raster: Raster, inked: boolean): number {
-  const isWanted = (cell: number) => {
-    const column = cell % GRID;
-    const word = raster[2 * Math.floor(cell / GRID) + (column >> 5)] ?? 0;
-    return ((word >>> (31 - (column & 31))) & 1) === (inked ? 1 : 0);
-  };
-  const left = new Set(Array.from({ length: GRID * GRID }, (_, cell) => cell).filter(isWanted));
+  const left = new Uint8Array(GRID * GRID);
+  for (let cell = 0; cell < left.length; cell++)
+    left[cell] = isInked(raster, cell) === inked ? 1 : 0;
   let patches = 0;
-  for (const first of left) {
+  for (let first = left.indexOf(1); first !== -1; first = left.indexOf(1, first)) {
     patches += 1;
-    const open = [first];
-    left.delete(first);
-    for (let cell = open.pop(); cell !== undefined; cell = open.pop()) {
-      for (const next of neighboursOf(cell)) if (left.delete(next)) open.push(next);
-    }
+    clearPatch(left, first);
   }
   return patches;
 }
 
-function neighboursOf(cell: number): readonly number[] {
-  const column = cell % GRID;
-  return [
-    ...(column > 0 ? [cell - 1] : []),
-    ...(column < GRID - 1 ? [cell + 1] : []),
-    cell - GRID,
-    cell + GRID,
-  ];
+function isInked(raster: Raster, cell: number): boolean {
+  const word = raster[cell >> 5] ?? 0;
+  return ((word >>> (31 - (cell & 31))) & 1) === 1;
+}
+
+/** Takes away the cell and all that are joined to it, cell by cell. */
+function clearPatch(left: Uint8Array, first: number): void {
+  const open = [first];
+  left[first] = 0;
+  for (let cell = open.pop(); cell !== undefined; cell = open.pop()) {
+    const column = cell % GRID;
+    const before = column > 0 ? cell - 1 : -1;
+    const after = column < GRID - 1 ? cell + 1 : -1;
+    for (const next of [before, after, cell - GRID, cell + GRID]) {
+      if (left[next] !== 1) continue;
+      left[next] = 0;
+      open.push(next);
+    }
+  }
 }

@@ -16,7 +16,10 @@ import { testSeed } from '../seed.ts';
 
 const COLOUR: PrintStyle = { print: 'colour' };
 const STYLES: readonly PrintStyle[] = [COLOUR, { print: 'grey' }];
-const SEEDS = 40;
+/** For each step and print; `npm run prove` proves as many as one likes, of every content as well. */
+const SEEDS = 20;
+/** Tasks of any values that an activity takes. */
+const FREELY = 200;
 
 test('each activity has a number in sheet codes that is its own, and the name of its place in the registry', () => {
   const all = ACTIVITY_IDS.map((id) => [id, activityOf(id)] as const);
@@ -114,7 +117,7 @@ describe.each(ACTIVITY_IDS.map((id) => [id, activityOf(id)] as const))('%s', (_i
     const seed = testSeed(`any values of ${activity.id}`);
     const random = randomFrom(seed);
     let made = 0;
-    for (let attempt = 0; attempt < 4000 && made < 400; attempt++) {
+    for (let attempt = 0; attempt < 4000 && made < FREELY; attempt++) {
       const style = random.pick(STYLES);
       const read = activity.read(random.pick(steps), someChanges(activity, random), style);
       if (!read.ok) continue;

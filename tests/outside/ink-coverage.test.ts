@@ -18,7 +18,10 @@ import { testSeed } from '../seed.ts';
 import { adultPageOf, figuresPageOf, specimenPages } from './press-pages.ts';
 import { pdfOf } from './press-reading.ts';
 
-/** Set to anything: each content in both prints and both inks at 300 dpi, for the night; else in one of the four. */
+/**
+ * Set to anything: each content at the first step and the last, in both prints and both inks, at 300 dpi, for the night;
+ * else at one of the two steps, in one of the four.
+ */
 const IS_WHOLE = process.env.SAMEWISE_ALL_INK !== undefined;
 const DPI = IS_WHOLE ? 300 : 150;
 /** Of the page; lines come out up to a pixel wider than asked for, as printers' programs fit them to pixels. */
@@ -65,7 +68,7 @@ async function expectInk(pages: readonly Page[]): Promise<void> {
   }
 }
 
-/** The first and the last step with each content that they can have. */
+/** Each content that they can have at the first step or the last, which the seed tells, or at both. */
 function pagesOf(id: ActivityId): Page[] {
   const { ladder, parameters } = activityOf(id);
   const { content } = parameters;
@@ -73,6 +76,9 @@ function pagesOf(id: ActivityId): Page[] {
   const ways = PRINT_CHOICES.flatMap((print) => INKS.map((ink) => ({ print, ink })));
   const asked = contents.flatMap((name) => [1, ladder.length].map((step) => ({ name, step })));
   return asked.flatMap(({ name, step }, index) => {
+    // Two contents at one end, the next two at the other, so that all ways to print come in turn.
+    const isInTurn = index % 2 === (Math.floor(index / 4) + seed) % 2;
+    if (!IS_WHOLE && !isInTurn) return [];
     const chosen = IS_WHOLE ? ways : ways.filter((_, way) => way === (index + seed) % ways.length);
     return chosen.flatMap(({ print, ink }) => {
       const made = makeSheet({

@@ -16,9 +16,10 @@ import {
 } from './versions.ts';
 
 const site = newSite();
+// Such hooks run the last one first: the folder goes when its server has gone.
+afterAll(site.remove);
 const app = startApp({ build: () => site.folder });
 beforeEach(site.publishFirst);
-afterAll(site.remove);
 
 async function openFirst(recipe: string, options = {}): Promise<Page> {
   const page = await app.blank({ serviceWorkers: 'allow', ...options });

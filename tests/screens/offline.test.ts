@@ -128,8 +128,9 @@ describe('at the root of an address', () => {
 
 describe('under a longer address', () => {
   const site = newSite('papers/samewise');
-  const app = startApp({ build: () => site.folder });
+  // Such hooks run the last one first: the folder goes when its server has gone.
   afterAll(site.remove);
+  const app = startApp({ build: () => site.folder });
 
   test('the app works with the network off there, and minds that part of the address alone', async () => {
     const address = `${app.address()}papers/samewise/`;

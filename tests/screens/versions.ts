@@ -4,8 +4,10 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  realpathSync,
   renameSync,
   rmSync,
+  symlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -28,23 +30,41 @@ export interface Site {
   readonly remove: () => void;
 }
 
-/** A site with the present build, in `under` of the folder that is served. */
+/**
+ * A site with the present build, in `under` of the folder that is served. Each version lies in a folder of its own and
+ * stays, since a request for one of its files may be on the way; what is served is a link that leads to the newest.
+ */
 export function newSite(under = ''): Site {
   if (!buildWeb()) throw new Error('the app could not be built');
   const root = mkdtempSync(join(tmpdir(), 'samewise-site-'));
-  const folder = join(root, under);
+  const served = join(root, 'served');
+  let versions = 0;
+  const newVersion = () => {
+    versions += 1;
+    return join(root, String(versions));
+  };
+  const serve = (version: string) => {
+    const link = `${served}-next`;
+    symlinkSync(version, link);
+    renameSync(link, served);
+  };
   const publishFirst = () => {
-    rmSync(folder, { recursive: true, force: true });
-    cpSync(WEB_FOLDER, folder, { recursive: true });
+    const version = newVersion();
+    cpSync(WEB_FOLDER, join(version, under), { recursive: true });
+    serve(version);
   };
   publishFirst();
   return {
-    folder: root,
+    folder: served,
     publishFirst,
     publishLater: async ({ isCutOff } = { isCutOff: false }) => {
+      const version = newVersion();
+      const folder = join(version, under);
+      cpSync(join(realpathSync(served), under), folder, { recursive: true });
       renameAll(folder);
       await addServiceWorker(folder);
       if (isCutOff) cutOff(join(folder, 'assets'));
+      serve(version);
     },
     remove: () => rmSync(root, { recursive: true }),
   };
