@@ -1,5 +1,6 @@
 // What a sheet and its cutting out ask for: the things on the table, the movement of the hand.
 import { activityOf, type Features, handLevel, type Material } from '../activities/index.ts';
+import type { PaperName } from '../page/index.ts';
 import { hasPieces } from './piece-pages.ts';
 import type { Sheet } from './sheet.ts';
 import type { ToCut } from './to-cut.ts';
@@ -10,15 +11,22 @@ function isWithPieces(sheet: Sheet, toCut: readonly ToCut[]): boolean {
 }
 
 /** What a task takes, or the page that it stands on. */
-export type SheetMaterial = Material | { readonly kind: 'pockets' };
+export type SheetMaterial =
+  | Material
+  | { readonly kind: 'pockets' }
+  | { readonly kind: 'paper'; readonly paper: PaperName };
 
 /** What is laid out for a sheet that is printed with this to be cut out. */
 export function materialsToDo(
   sheet: Sheet,
   toCut: readonly ToCut[] = [],
 ): readonly SheetMaterial[] {
-  const own = ofTasks(sheet, toCut);
-  return sheet.spec.page.margin === 'pocket' ? [...own, { kind: 'pockets' }] : own;
+  const { paper, margin } = sheet.spec.page;
+  return [
+    ...ofTasks(sheet, toCut),
+    { kind: 'paper', paper },
+    ...(margin === 'pocket' ? [{ kind: 'pockets' } as const] : []),
+  ];
 }
 
 function ofTasks(sheet: Sheet, toCut: readonly ToCut[]): readonly Material[] {

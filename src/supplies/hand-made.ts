@@ -43,11 +43,12 @@ export function together(one: PackMaterials, other: PackMaterials): PackMaterial
 }
 
 function singlyOf(materials: PackMaterials): readonly SheetMaterial[] {
-  const { stickers, crayons, tools } = materials;
+  const { stickers, crayons, tools, papers } = materials;
   return [
     ...stickers.map((sticker): Material => ({ kind: 'sticker', ...sticker })),
     ...crayons.map((colour): Material => ({ kind: 'crayon', colour })),
     ...tools.map((kind): SheetMaterial => ({ kind })),
+    ...papers.map((paper): SheetMaterial => ({ kind: 'paper', paper })),
   ];
 }
 

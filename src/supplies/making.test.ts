@@ -88,3 +88,14 @@ test.each([
     });
   },
 );
+
+test('a paper that a pack takes is asked of a house that says which it has', () => {
+  const large = { page: { paper: 'A3', orientation: 'portrait' } } as const;
+  const house = { ...PRINTING, papers: ['A4'] } as const;
+  expect(makePackAtHand(recipe({ ...large, onlyWith: house }))).toMatchObject({
+    ok: false,
+    refusals: [{ code: 'not-in-the-house', add: [{ what: 'paper', paper: 'A3' }] }],
+  });
+  const pack = makePackAtHand(recipe({ ...large, onlyWith: { ...house, papers: ['A4', 'A3'] } }));
+  expect(pack.ok).toBe(true);
+});
