@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { testSeed } from '../../tests/seed.ts';
 import { GLYPHS } from '../figures/index.ts';
-import { printable, WRITE_IN } from './printable.ts';
+import { printable, printableName, WRITE_IN } from './printable.ts';
 
 const seed = testSeed('printable words');
 
@@ -18,8 +18,15 @@ describe('printable words', () => {
     ['Fern פפ פפ said', `Fern ${WRITE_IN} said`, false],
     ['one\ntwo', 'one\ntwo', true],
     ['', '', true],
+    // More marks than a letter has in any name would rise into the line above.
+    ['Ze\u0303\u0301\u0302\u0303\u0304o', 'Z\u1ebd\u0301\u0302o', true],
+    ['Ng\u1ecdc \u1e6c\u0308\u0301', 'Ng\u1ecdc \u1e6c\u0308\u0301', true],
   ])('“%s” is printed as “%s”', (words, printed, isWhole) => {
     expect(printable(words)).toEqual({ words: printed, isWhole });
+  });
+
+  test('a name of several lines is printed on one', () => {
+    expect(printableName(' Wren\n\tFern ')).toBe('Wren Fern');
   });
 
   test('whatever the words, the font has every letter of what is printed', () => {

@@ -15,11 +15,18 @@ export const WRITE_IN = '_'.repeat(14);
 const LEFT_OUT = /[\p{S}\p{P}\p{C}\p{Variation_Selector}]|\u20E3/u;
 
 /**
+ * Marks over and under a letter that no name has and that would rise into the line above: after the second of a letter
+ * that most languages write with one or two, after the fourth of any other (common practice, no source).
+ */
+const TOO_HIGH =
+  /(?<=[\p{sc=Latin}\p{sc=Greek}\p{sc=Cyrillic}]\p{M}{2})\p{M}+|(?<=\p{M}{4})\p{M}+/gu;
+
+/**
  * The words without signs that no font has. A word of which a letter is missing is a line to write on, several in a
  * row are one, and so is a line of which nothing is left. Line ends stay.
  */
 export function printable(words: string): Printable {
-  const lines = words.normalize('NFC').split('\n').map(printableLine);
+  const lines = words.normalize('NFC').replaceAll(TOO_HIGH, '').split('\n').map(printableLine);
   return {
     words: lines.map((line) => line.words).join('\n'),
     isWhole: lines.every(({ isWhole }) => isWhole),
@@ -28,7 +35,7 @@ export function printable(words: string): Printable {
 
 /** A name as it can be printed; empty, for a pen, where a letter of it is missing. */
 export function printableName(name: string): string {
-  const { words, isWhole } = printable(name.trim());
+  const { words, isWhole } = printable(name.trim().replaceAll(/\s+/g, ' '));
   return isWhole ? words : '';
 }
 
