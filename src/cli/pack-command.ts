@@ -2,7 +2,7 @@
 import { getRandomValues } from 'node:crypto';
 import { type MadeWishes, quickRecipe } from '../by-hand/index.ts';
 import type { Pack, Recipe } from '../sheets/index.ts';
-import { houseFor, makePackAtHand, usedBy, usesOf } from '../supplies/index.ts';
+import { houseFor, makePackAtHand, usedBy, usesOf, usualStickerMm } from '../supplies/index.ts';
 import { SHELL_WORDS } from '../words/index.ts';
 import { refuseNothingToCut, withCutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
@@ -29,7 +29,13 @@ export async function runPack(options: PackOptions): Promise<void> {
   refuseNothingToCut(pack);
   if (recipe.seed === undefined) tell(words.seedChosen(seed));
   if (recipe.onlyWith?.printer === 'none' && wanted.made !== 'by-hand') tell(words.noPrinter);
-  await writeProven(pack, options, 'pack', wishes, houseLines(pack, recipe));
+  await writeProven(pack, options, 'pack', atHand(wishes, recipe), houseLines(pack, recipe));
+}
+
+/** By hand and half-made with the stickers that were asked for, or else with those of the house. */
+function atHand(wishes: MadeWishes, { onlyWith }: Recipe): MadeWishes {
+  if (wishes.stickerMm !== undefined || onlyWith === undefined) return wishes;
+  return { ...wishes, stickerMm: usualStickerMm(onlyWith) };
 }
 
 /** What the pack takes of what there is; nothing where that was not said. */
