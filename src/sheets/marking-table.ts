@@ -24,7 +24,7 @@ import type { Sheet, SheetChild } from './sheet.ts';
 import { adultPaperOf, DEFAULT_PAGE } from './sheet-spec.ts';
 
 /** So that thirty children and ten sheets stand on one upright page of A4 or Letter, in every language. */
-const ROW_MM = 6.4;
+const ROW_MM = 6.2;
 const HEAD_MM = 8;
 const NAME_SHARE = 0.28;
 const MOST_COLUMNS = 10;
