@@ -1,7 +1,7 @@
 // Makes the sheet that is to lie on the table, with what its proof line says.
 import { activityOf } from '../../activities/index.ts';
 import { accept, type Result, refuse } from '../../base/index.ts';
-import { madeFaults, type PagesOf, pagesOf } from '../../by-hand/index.ts';
+import { type PagesOf, pagesOf } from '../../by-hand/index.ts';
 import {
   CONTENT_IDS,
   type ContentId,
@@ -29,7 +29,7 @@ import type { Entries } from '../recipe/entries.ts';
 import { languageNow } from '../speaking/language-now.ts';
 import { fitValues } from './fit-values.ts';
 import { keptPack, sheetIn } from './kept-pack.ts';
-import { madeOf } from './made-of.ts';
+import { faultsAtHand, madeOf } from './made-of.ts';
 import { type PackAsked, sheetsOf } from './pack-of.ts';
 import type { Inked, Shown, View } from './protocol.ts';
 import type { WantedPage } from './wanted-page.ts';
@@ -55,10 +55,9 @@ export function show(
   if (!made.ok) return made;
   const pack = made.value;
   const sheet = sheetIn(pack, number);
-  const wishes = madeOf(entries);
-  const faults = madeFaults({ ...pack, sheets: [sheet] }, wishes);
+  const faults = faultsAtHand({ ...pack, sheets: [sheet] }, entries);
   if (faults.length > 0) return refuse(...faults);
-  const pages = pagesOf(pack, wishes, languageNow());
+  const pages = pagesOf(pack, madeOf(entries), languageNow());
   const { page, place, places, ...leaves } = pageFor(view, pages, [pack, sheet], {
     wanted,
     leaf,
