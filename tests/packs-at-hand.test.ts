@@ -74,7 +74,7 @@ function madeWith(parts: readonly RecipePart[], house: Stock) {
   const made = makePackAtHand(recipeOf(parts, house));
   if (!made.ok) throw new Error(made.refusals.map(sentenceOf).join(' '));
   expect(lackingFor(usedBy(made.value.sheets, house), house)).toEqual({
-    ...{ stickers: [], crayons: [], tools: [] },
+    ...{ stickers: [], crayons: [], tools: [], papers: [] },
   });
   return made.value.sheets;
 }

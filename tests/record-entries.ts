@@ -1,6 +1,7 @@
 // Entries for tests of the records: few ids, so that they meet, undo and contradict each other often.
 import fc from 'fast-check';
 import { DEEDS } from '../src/activities/index.ts';
+import { PAPER_NAMES } from '../src/page/index.ts';
 import { COLOUR_NAMES } from '../src/palette/index.ts';
 import {
   type ChildEntry,
@@ -135,10 +136,13 @@ const stockEntries = fc
       crayons: fc.subarray([...COLOUR_NAMES]),
       tools: fc.subarray([...TOOLS]),
     }),
-    fc.record({ printer: fc.constantFrom(...PRINTERS) }, nothing),
+    fc.record(
+      { printer: fc.constantFrom(...PRINTERS), papers: fc.subarray([...PAPER_NAMES]) },
+      nothing,
+    ),
     isDemo,
   )
-  .map(([entry, printer, demo]) => ({ ...entry, ...printer, ...demo }));
+  .map(([entry, said, demo]) => ({ ...entry, ...said, ...demo }));
 const undoneEntries = fc
   .tuple(fc.record({ ...base, kind: fc.constant('undone' as const), entry: id }), isDemo)
   .map(([entry, demo]) => ({ ...entry, ...demo }));

@@ -31,7 +31,7 @@ function card(code: string, activity = code, isDone = false): SheetCard {
     tasks: 3,
     why: 'fits',
     minutes: 3,
-    materials: { stickers: [], crayons: [], tools: [] },
+    materials: { stickers: [], crayons: [], tools: [], papers: [] },
     isDone,
   };
 }

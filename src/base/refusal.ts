@@ -11,12 +11,22 @@ export type Got = string | number | boolean | null;
  */
 export type StorageFault = 'denied' | 'full' | 'blocked' | 'failed';
 
-/** A thing to make sheets with: stickers of a colour and size, a crayon of a colour, or a tool by its name. */
+/** A thing to make sheets with: stickers of a colour and size, a crayon of a colour, a paper, or a tool by its name. */
 export interface Thing {
-  readonly what: 'sticker' | 'crayon' | 'pencil' | 'scissors' | 'glue' | 'counters' | 'pockets';
+  readonly what:
+    | 'sticker'
+    | 'crayon'
+    | 'paper'
+    | 'pencil'
+    | 'scissors'
+    | 'glue'
+    | 'counters'
+    | 'pockets';
   readonly colour?: string;
   readonly diameterMm?: number;
   readonly count?: number;
+  /** Name of a paper, such as `A4`. */
+  readonly paper?: string;
 }
 
 /**

@@ -17,11 +17,15 @@ export function inkLine({ sheets }: Pack): string {
     : inked(full, 'full', saving);
 }
 
-/** The sheets, or so many of them from the whole length of the pack. */
+/** The sheets, or so many of them, of each kind as many as its share: children of a group have the same kinds in turn. */
 function spread(sheets: readonly Sheet[]): readonly Sheet[] {
   if (sheets.length <= LOOKED_AT) return sheets;
+  const kindOf = ({ spec }: Sheet) => `${spec.activity} ${spec.step}`;
+  const byKind = [...sheets].sort((one, other) =>
+    kindOf(one) < kindOf(other) ? -1 : Number(kindOf(one) > kindOf(other)),
+  );
   return Array.from({ length: LOOKED_AT }, (_, place) => {
-    return sheets[Math.floor((place * sheets.length) / LOOKED_AT)];
+    return byKind[Math.floor((place * sheets.length) / LOOKED_AT)];
   }).filter((sheet) => sheet !== undefined);
 }
 

@@ -2,7 +2,7 @@
 import { getRandomValues } from 'node:crypto';
 import { type MadeWishes, quickRecipe } from '../by-hand/index.ts';
 import type { Pack, Recipe } from '../sheets/index.ts';
-import { makePackAtHand } from '../supplies/index.ts';
+import { houseFor, makePackAtHand, usedBy, usesOf, usualStickerMm } from '../supplies/index.ts';
 import { SHELL_WORDS } from '../words/index.ts';
 import { refuseNothingToCut, withCutOptions } from './cut-options.ts';
 import { accepted, Refused } from './failure.ts';
@@ -30,7 +30,20 @@ export async function runPack(options: PackOptions): Promise<void> {
   refuseNothingToCut(pack);
   if (recipe.seed === undefined) tell(words.seedChosen(seed));
   if (recipe.onlyWith?.printer === 'none' && wanted.made !== 'by-hand') tell(words.noPrinter);
-  await writeProven(pack, options, 'pack', wishes);
+  await writeProven(pack, options, 'pack', atHand(wishes, recipe), houseLines(pack, recipe));
+}
+
+/** By hand and half-made with the stickers that were asked for, or else with those of the house. */
+function atHand(wishes: MadeWishes, { onlyWith }: Recipe): MadeWishes {
+  if (wishes.stickerMm !== undefined || onlyWith === undefined) return wishes;
+  return { ...wishes, stickerMm: usualStickerMm(onlyWith) };
+}
+
+/** What the pack takes of what there is; nothing where that was not said. */
+function houseLines({ sheets }: Pack, { onlyWith, made, toCut }: Recipe): readonly string[] {
+  if (onlyWith === undefined) return [];
+  const used = usedBy(sheets, houseFor(onlyWith, { made, toCut }));
+  return [words.fromTheHouse(usesOf(used, onlyWith))];
 }
 
 /** One PDF for each child needs children. */
@@ -40,15 +53,16 @@ function refuseNoGroup({ children }: Recipe, { perChild }: Outputs): void {
   throw new Refused({ code: 'missing', at: '--per-child', expected });
 }
 
-/** Tells what was proven and writes it. What writes PDF is loaded only here: it is half of the start. */
+/** Tells what was proven, and `more`, and writes it. What writes PDF is loaded only here: it is half of the start. */
 export async function writeProven(
   pack: Pack,
   outputs: Outputs,
   usual: string,
   wishes: MadeWishes,
+  more: readonly string[] = [],
 ): Promise<void> {
   refuseUnmade(pack, wishes);
-  tell(packLine(pack));
+  for (const line of [packLine(pack), ...more]) tell(line);
   const [{ inkLine }, { writePack }] = await Promise.all([
     import('./ink-line.ts'),
     import('./write-pack.ts'),

@@ -66,6 +66,14 @@ describe('with the fonts', () => {
     expect(printableName(name)).toBe(printed);
   });
 
+  test.each([
+    ['Ze\u0303\u0301\u0302\u0303\u0304o', 'Z\u1ebd\u0301o'],
+    ['\u05e9\u05c1\u05b8\u05bc\u0591\u0592\u0593', '\u05e9\u05c1\u05b8\u05bc\u0591'],
+    ['Nguy\u1ec5n \u1e6c\u0308', 'Nguy\u1ec5n \u1e6c\u0308'],
+  ])('of “%s” no more marks are printed over a letter than stay in their line', (name, printed) => {
+    expect(printableName(name).normalize('NFD')).toBe(printed.normalize('NFD'));
+  });
+
   test('whatever the words, there is a glyph for all that is printed, and it can be measured and drawn', () => {
     const letters = Object.values(WORDS).flat().join('');
     const unit = fc.oneof(

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { testSeed } from '../../tests/seed.ts';
 import { GLYPHS } from '../figures/index.ts';
-import { printable, WRITE_IN } from './printable.ts';
+import { printable, printableName, WRITE_IN } from './printable.ts';
 
 const seed = testSeed('printable words');
 
@@ -20,6 +20,10 @@ describe('printable words', () => {
     ['', '', true],
   ])('“%s” is printed as “%s”', (words, printed, isWhole) => {
     expect(printable(words)).toEqual({ words: printed, isWhole });
+  });
+
+  test('a name of several lines is printed on one', () => {
+    expect(printableName(' Wren\n\tFern ')).toBe('Wren Fern');
   });
 
   test('whatever the words, the font has every letter of what is printed', () => {

@@ -21,12 +21,17 @@ const LEFT_OUT = /[\p{S}\p{P}\p{C}\p{Variation_Selector}]|\u20E3/u;
 const TOO_HIGH =
   /(?<=[\p{sc=Latin}\p{sc=Greek}\p{sc=Cyrillic}]\p{M}{2})\p{M}+|(?<=\p{M}{4})\p{M}+/gu;
 
+/** Each letter with its marks as one where there is such a one, and no more marks than stay in their line. */
+function composed(words: string): string {
+  return words.normalize('NFD').replaceAll(TOO_HIGH, '').normalize('NFC');
+}
+
 /**
  * The words without signs that no font has. A word of which a letter is missing is a line to write on, several in a
  * row are one, and so is a line of which nothing is left. Line ends stay.
  */
 export function printable(words: string): Printable {
-  const lines = words.normalize('NFC').replaceAll(TOO_HIGH, '').split('\n').map(printableLine);
+  const lines = composed(words).split('\n').map(printableLine);
   return {
     words: lines.map((line) => line.words).join('\n'),
     isWhole: lines.every(({ isWhole }) => isWhole),

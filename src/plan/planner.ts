@@ -2,7 +2,7 @@
 import { randomFrom } from '../base/index.ts';
 import type { PageChoice, PrintStyle } from '../page/index.ts';
 import type { Child, Day, Id, PlanEntry, ResultInView, Stock, View } from '../records/index.ts';
-import { printOn } from '../supplies/index.ts';
+import { paperIn, printOn } from '../supplies/index.ts';
 import type { Setting } from './course.ts';
 import { type RungBook, rungBook } from './rung-book.ts';
 import { seedOf } from './seed.ts';
@@ -77,14 +77,20 @@ export function settingAt(
 ): Setting {
   const { day } = standing;
   const printed = stock === undefined ? print : printOn(stock, print);
+  const paper = stock === undefined ? page.paper : paperIn(stock, page.paper);
   return {
     standing,
     bounds: boundsOf(child, day, stock === undefined ? supplies : kindsIn(stock)),
     book: planner.book(printed),
-    page,
+    page: { ...page, paper },
     print: printed,
     ...(child.writingHand === 'left' ? { hand: child.writingHand } : {}),
-    ...(stock === undefined ? {} : { stock }),
+    ...(stock === undefined ? {} : { stock: ofAnyPaper(stock) }),
     random: randomFrom(seedOf(child.id, day, turn)),
   };
+}
+
+/** A plan without the right paper is better than none: what it lacks is told beside it. */
+function ofAnyPaper({ papers: _any, ...stock }: Stock): Stock {
+  return stock;
 }

@@ -39,7 +39,7 @@ describe('a backup', () => {
 
   it('can be read by a person: one entry a line, what it is first', () => {
     expect(textOf([resultEntry(2, 1), FERN]).split('\n')).toEqual([
-      '{"format":"samewise.records","version":3,"entries":[',
+      '{"format":"samewise.records","version":4,"entries":[',
       `{"id":"${idAt(1)}","at":1,"kind":"child","child":"${idAt(1)}","nickname":"Fern"},`,
       `{"id":"${idAt(2)}","at":2,"kind":"result","child":"${idAt(1)}","code":"3CFR-YRT7-FF2W-DU",` +
         '"day":"2026-03-09","tasks":[{"outcome":"right"}]}',
@@ -68,6 +68,17 @@ describe('a file of an earlier version', () => {
     const written = JSON.parse(text).entries;
     expect(written.map(({ kind }: Entry) => kind)).toEqual([
       ...['child', 'child', 'result', 'result', 'undone', 'child', 'child-gone', 'plan', 'stock'],
+    ]);
+    expect(readBackup(text)).toEqual({ ok: true, value: written });
+  });
+
+  it('3, with a picture beside them, is read whole', () => {
+    const path = new URL('../../tests/stored/records-version-3.json', import.meta.url);
+    const text = readFileSync(path, 'utf8');
+    expect(text).toContain('"version":3,');
+    const written = JSON.parse(text).entries;
+    expect(written.map(({ kind }: Entry) => kind)).toEqual([
+      ...['child', 'result', 'plan', 'picture', 'stock'],
     ]);
     expect(readBackup(text)).toEqual({ ok: true, value: written });
   });

@@ -1,5 +1,6 @@
 // What a sheet and its cutting out ask for: the things on the table, the movement of the hand.
 import { activityOf, type Features, handLevel, type Material } from '../activities/index.ts';
+import type { PaperName } from '../page/index.ts';
 import { enlargedMaterials } from './large.ts';
 import { hasPieces } from './piece-pages.ts';
 import { placedTasks } from './placed-tasks.ts';
@@ -12,7 +13,10 @@ function isWithPieces(sheet: Sheet, toCut: readonly ToCut[]): boolean {
 }
 
 /** What a task takes, or the page that it stands on. */
-export type SheetMaterial = Material | { readonly kind: 'pockets' };
+export type SheetMaterial =
+  | Material
+  | { readonly kind: 'pockets' }
+  | { readonly kind: 'paper'; readonly paper: PaperName };
 
 /** Whether the sheet itself shows pieces to be cut out. */
 export function hasPiecesOnSheet({ spec, tasks }: Sheet): boolean {
@@ -30,8 +34,9 @@ export function materialsToDo(
   sheet: Sheet,
   toCut: readonly ToCut[] = [],
 ): readonly SheetMaterial[] {
-  const own = ofTasks(sheet, toCut);
-  if (sheet.spec.page.margin !== 'pocket') return own;
+  const { paper, margin } = sheet.spec.page;
+  const own = [...ofTasks(sheet, toCut), { kind: 'paper', paper } as const];
+  if (margin !== 'pocket') return own;
   // Nothing is stuck to a pocket that is to be used again.
   return [...own.filter(({ kind }) => kind !== 'glue'), { kind: 'pockets' }];
 }

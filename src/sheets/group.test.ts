@@ -187,12 +187,6 @@ describe('the table for marking', () => {
       nodes.filter((node): node is Text => node.kind === 'text').map(({ text }) => text),
     );
 
-  test('stands on one page for thirty children with ten sheets', () => {
-    const children = Array.from({ length: 30 }, (_, number) => ({ name: `Child ${number}` }));
-    const parts = [{ activity: 'in-every-box', step: 4, values: {}, sheets: 10 }] as const;
-    expect(namesOn(packFor(recipeFor(children, { parts })))).toHaveLength(1);
-  });
-
   test('has a row for each child, two of one name apart', () => {
     const sheets = packFor(recipeFor([{ name: 'Wren' }, { name: 'Wren' }, { name: 'ليلى' }]));
     const [words = []] = namesOn(sheets);

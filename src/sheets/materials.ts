@@ -1,4 +1,5 @@
 // What a pack needs on the table: its sheets' materials counted together.
+import { PAPER_NAMES, type PaperName } from '../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
 import { materialsToDo, type SheetMaterial } from './cut-demands.ts';
 import type { Sheet } from './sheet.ts';
@@ -10,6 +11,8 @@ export interface PackMaterials {
   readonly stickers: readonly StickerStock[];
   readonly crayons: readonly ColourName[];
   readonly tools: readonly Tool[];
+  /** What the sheets themselves lie on. */
+  readonly papers: readonly PaperName[];
 }
 
 /** The things to lay out for all tasks of these sheets, with what is to be cut out. */
@@ -29,6 +32,9 @@ export function gatheredMaterials(materials: readonly SheetMaterial[]): PackMate
       materials.some((material) => material.kind === 'crayon' && material.colour === colour),
     ),
     tools: TOOLS.filter(has),
+    papers: PAPER_NAMES.filter((paper) =>
+      materials.some((material) => material.kind === 'paper' && material.paper === paper),
+    ),
   };
 }
 

@@ -17,7 +17,7 @@ export const MESSAGES = {
   'answers.label': '{number} · {activity} · step {step}',
   'marking.title': 'The group',
   'marking.how':
-    'For each sheet write how many were right without help. Sheets in a column are different and equally hard.',
+    'Write how many were right without help. Sheets in a column differ; those of one step are equally hard.',
   'marking.page': '{pages, plural, =1 {The group} other {The group, page {page} of {pages}}}',
   'marking.column': '{number} · {activity}, {count, plural, one {step} other {steps}} {steps}',
   // Out of how many tasks, small in a cell with room to write before it.

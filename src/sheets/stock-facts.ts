@@ -1,6 +1,7 @@
 // What a house has to make sheets with, as a count of it is written down; every size limited.
 import { z } from 'zod';
 import { accept, type Result, refuse } from '../base/index.ts';
+import { PAPER_NAMES, type PaperName } from '../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../palette/index.ts';
 import { readJson } from './json-text.ts';
 import { closedObject, wholeNumber } from './schema-parts.ts';
@@ -29,6 +30,8 @@ export interface Stock {
   /** Pencil, children's scissors, glue stick, small counters, wipe-clean pockets. */
   readonly tools: readonly Tool[];
   readonly printer?: Printer;
+  /** Sizes of paper; absent: any. */
+  readonly papers?: readonly PaperName[];
 }
 
 /** Generous for people, narrow for a file made to fill a disk (our own choice). */
@@ -48,6 +51,7 @@ export const STOCK_FIELDS = {
   crayons: z.array(z.enum(COLOUR_NAMES)).max(COLOUR_NAMES.length),
   tools: z.array(z.enum(TOOLS)).max(TOOLS.length),
   printer: z.exactOptional(z.enum(PRINTERS)),
+  papers: z.exactOptional(z.array(z.enum(PAPER_NAMES)).max(PAPER_NAMES.length)),
 };
 
 /** A count within a recipe. */

@@ -43,11 +43,12 @@ export function together(one: PackMaterials, other: PackMaterials): PackMaterial
 }
 
 function singlyOf(materials: PackMaterials): readonly SheetMaterial[] {
-  const { stickers, crayons, tools } = materials;
+  const { stickers, crayons, tools, papers } = materials;
   return [
     ...stickers.map((sticker): Material => ({ kind: 'sticker', ...sticker })),
     ...crayons.map((colour): Material => ({ kind: 'crayon', colour })),
     ...tools.map((kind): SheetMaterial => ({ kind })),
+    ...papers.map((paper): SheetMaterial => ({ kind: 'paper', paper })),
   ];
 }
 
@@ -56,18 +57,23 @@ function materialsOf(sheet: Sheet, house: House): readonly SheetMaterial[] {
   const used = materialsToDo(sheet, made === 'printed' ? house.toCut : []);
   if (made === 'printed') return used;
   const sticker = used.find((material) => material.kind === 'sticker');
-  const dotMm = sticker?.diameterMm ?? commonestMm(house);
+  const dotMm = sticker?.diameterMm ?? usualStickerMm(house) ?? USUAL_DOT_MM;
   const own = sheet.tasks.flatMap(({ printed }) => madeByHand(printed, dotMm));
   const isOwn = ({ kind }: Material) => made === 'by-hand' || kind === 'sticker';
   return [...used, ...own.filter(isOwn)];
 }
 
-/** The size that there is most of, the larger one of two. */
-function commonestMm({ stickers }: Stock): number {
-  const [most] = [...stickers]
-    .filter(({ count }) => count > 0)
-    .sort((one, other) => other.count - one.count || other.diameterMm - one.diameterMm);
-  return most?.diameterMm ?? USUAL_DOT_MM;
+/**
+ * The size of stickers, in mm, that dots made by hand have: of those that fit a usual dot, or else of all, the one that
+ * there is most of, the larger one of two. Undefined: there are none.
+ */
+export function usualStickerMm({ stickers }: Stock): number | undefined {
+  const there = stickers.filter(({ count }) => count > 0);
+  const fitting = there.filter(({ diameterMm }) => diameterMm <= USUAL_DOT_MM);
+  const [most] = [...(fitting.length > 0 ? fitting : there)].sort(
+    (one, other) => other.count - one.count || other.diameterMm - one.diameterMm,
+  );
+  return most?.diameterMm;
 }
 
 /**

@@ -1,6 +1,6 @@
 // Stickers, pens and tools: what the house has, what a pack uses, what is lacking, and packs made of nothing else.
-export { houseFor, usedBy } from './hand-made.ts';
-export { makePackAtHand, printOn } from './pack-at-hand.ts';
+export { houseFor, usedBy, usualStickerMm } from './hand-made.ts';
+export { makePackAtHand, paperIn, printOn } from './pack-at-hand.ts';
 export { makeSheetAtHand } from './sheet-at-hand.ts';
 export {
   isEnough,

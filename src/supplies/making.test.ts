@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { testSeed } from '../../tests/seed.ts';
 import { DEFAULT_PAGE, type Made, type SeededRecipe, type Stock } from '../sheets/index.ts';
-import { houseFor, usedBy } from './hand-made.ts';
+import { houseFor, usedBy, usualStickerMm } from './hand-made.ts';
 import { makePackAtHand } from './pack-at-hand.ts';
 import { usesOf } from './uses.ts';
 
@@ -88,3 +88,47 @@ test.each([
     });
   },
 );
+
+test('a paper that a pack takes is asked of a house that says which it has', () => {
+  const large = { page: { paper: 'A3', orientation: 'portrait' } } as const;
+  const house = { ...PRINTING, papers: ['A4'] } as const;
+  expect(makePackAtHand(recipe({ ...large, onlyWith: house }))).toMatchObject({
+    ok: false,
+    refusals: [{ code: 'not-in-the-house', add: [{ what: 'paper', paper: 'A3' }] }],
+  });
+  const pack = makePackAtHand(recipe({ ...large, onlyWith: { ...house, papers: ['A4', 'A3'] } }));
+  expect(pack.ok).toBe(true);
+});
+
+test.each([
+  [
+    'that there is most of',
+    [
+      [12, 9],
+      [16, 4],
+    ],
+    12,
+  ],
+  [
+    'that fit a usual dot, before larger ones',
+    [
+      [25, 90],
+      [12, 9],
+    ],
+    12,
+  ],
+  [
+    'that there are, where all are larger',
+    [
+      [25, 90],
+      [20, 0],
+    ],
+    25,
+  ],
+  ['of any size where there are none', [[12, 0]], undefined],
+] as const)('dots made by hand are stickers %s', (_, kinds, usual) => {
+  const stickers = kinds.map(
+    ([diameterMm, count]) => ({ colour: 'red', diameterMm, count }) as const,
+  );
+  expect(usualStickerMm({ ...PRINTING, stickers })).toBe(usual);
+});

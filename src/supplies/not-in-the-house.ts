@@ -3,7 +3,7 @@ import type { Refusal, Thing } from '../base/index.ts';
 import { COLOUR_NAMES } from '../palette/index.ts';
 import { gatheredMaterials, type Sheet, type StickerStock, type Stock } from '../sheets/index.ts';
 import { usedBy } from './hand-made.ts';
-import { fitsDot, lackingFor } from './stock.ts';
+import { fitsDot, lackingFor, papersFor } from './stock.ts';
 import { thingsIn } from './uses.ts';
 
 /** `possible`: how many sheets can be had instead; 0: not known, or none. */
@@ -14,16 +14,18 @@ export function notInTheHouse(
 ): Refusal & { readonly code: 'not-in-the-house' } {
   const needs = usedBy(sheets, stock);
   const { stickers, crayons, tools } = needs;
+  const papers = papersFor(needs, stock);
   const lacking = lackingFor(needs, stock);
   return {
     ...{ code: 'not-in-the-house', at: 'onlyWith', sheets: sheets.length, possible },
-    needs: thingsIn({ stickers: inHouseSizes(stickers, stock), crayons, tools }),
+    needs: thingsIn({ stickers: inHouseSizes(stickers, stock), crayons, tools, papers }),
     has: [
       ...(stickers.length === 0 ? [] : stickersThere(stock.stickers)),
       ...thingsIn({
         stickers: [],
         crayons: crayons.length === 0 ? [] : stock.crayons,
         tools: tools.filter((tool) => stock.tools.includes(tool)),
+        papers: papers.length === 0 ? [] : (stock.papers ?? []),
       }),
     ],
     add: thingsIn({ ...lacking, stickers: inHouseSizes(lacking.stickers, stock) }),
@@ -57,6 +59,6 @@ export function stickersIn(things: readonly Thing[]): readonly StickerStock[] {
 function stickersThere(stickers: readonly StickerStock[]): readonly Thing[] {
   return thingsIn({
     stickers: stickers.filter(({ count }) => count > 0),
-    ...{ crayons: [], tools: [] },
+    ...{ crayons: [], tools: [], papers: [] },
   });
 }

@@ -1,5 +1,6 @@
 // Making a pack of what the house has alone: every sheet proven as ever, all sheets together taking no more than there is.
 import { accept, MAX_SEED, type Random, type Result, randomFrom, refuse } from '../base/index.ts';
+import { HOME_PAPERS, type PaperName } from '../page/index.ts';
 import {
   makePack,
   makePartSheet,
@@ -48,6 +49,12 @@ export function makePackAtHand(
 /** A grey printer prints grey whatever is asked for. */
 export function printOn({ printer }: Stock, print: SeededRecipe['print']): SeededRecipe['print'] {
   return printer === 'grey' ? 'grey' : print;
+}
+
+/** The paper that a house has in place of one that it has not, of those that every sheet fits. */
+export function paperIn({ papers }: Stock, paper: PaperName): PaperName {
+  if (papers === undefined || papers.includes(paper)) return paper;
+  return HOME_PAPERS.find((other) => papers.includes(other)) ?? paper;
 }
 
 /** The pack as it is without a stock; nothing where the house has too little for it. */

@@ -66,7 +66,7 @@ const sticker = fc.record({
   diameterMm: fc.integer({ min: 8, max: 25 }),
   count: fc.integer({ min: 0, max: 30 }),
 });
-const nothing: PackMaterials = { stickers: [], crayons: [], tools: [] };
+const nothing: PackMaterials = { stickers: [], crayons: [], tools: [], papers: [] };
 
 describe('what a pack lacks', () => {
   test('is nothing where the house has just what it needs', () => {
@@ -108,10 +108,21 @@ describe('what a pack lacks', () => {
       stickers: [{ colour: 'red', diameterMm: 15, count: 4 }],
       crayons: ['blue', 'green'],
       tools: ['pencil', 'glue'],
+      papers: ['A4', 'A5'],
     };
     expect(lackingFor(needs, stock)).toEqual({
       stickers: [{ colour: 'red', diameterMm: 15, count: 4 }],
-      ...{ crayons: ['green'], tools: ['pencil'] },
+      ...{ crayons: ['green'], tools: ['pencil'], papers: [] },
     });
+  });
+
+  test.each([
+    ['any where it was not said', undefined, ['A3', 'A4'], []],
+    ['none where it is there', ['A4'], ['A4'], []],
+    ['the one that is not there', ['Letter'], ['A4'], ['A4']],
+    ['none of half-size sheets, which come two on one', ['A4'], ['A5'], []],
+  ] as const)('names of papers %s', (_, papers, taken, missing) => {
+    const stock = { stickers: [], crayons: [], tools: [], ...(papers && { papers }) };
+    expect(lackingFor({ ...nothing, papers: taken }, stock).papers).toEqual(missing);
   });
 });

@@ -1,4 +1,5 @@
 // What is in the house: the last count less what was given since, and what a pack lacks of it.
+import { PAPER_NAMES, type PaperName } from '../page/index.ts';
 import type { ColourName } from '../palette/index.ts';
 import type { StickerStock, Stock, StockInView, Tool } from '../records/index.ts';
 import { makeSheetOfCode, type PackMaterials, packMaterials, type Sheet } from '../sheets/index.ts';
@@ -29,12 +30,16 @@ export function materialsReader(): MaterialsOf {
  * elsewhere. A sheet that was recorded twice was given twice.
  */
 export function stockNow({ counted, givenSince }: StockInView, materialsOf: MaterialsOf): Stock {
-  const { stickers, crayons, tools, printer } = counted;
+  const { stickers, crayons, tools, printer, papers } = counted;
   const left = givenSince.reduce(
     (before, code) => taken(before, materialsOf(code, counted)?.stickers ?? []),
     stickers,
   );
-  return { stickers: left, crayons, tools, ...(printer === undefined ? {} : { printer }) };
+  return {
+    ...{ stickers: left, crayons, tools },
+    ...(printer === undefined ? {} : { printer }),
+    ...(papers === undefined ? {} : { papers }),
+  };
 }
 
 /** The stock after a pack was used up. */
@@ -95,6 +100,7 @@ export interface Lacking {
   readonly stickers: readonly StickerStock[];
   readonly crayons: readonly ColourName[];
   readonly tools: readonly Tool[];
+  readonly papers: readonly PaperName[];
 }
 
 export function lackingFor(materials: PackMaterials, stock: Stock): Lacking {
@@ -102,7 +108,26 @@ export function lackingFor(materials: PackMaterials, stock: Stock): Lacking {
     stickers: lackingStickers(materials.stickers, stock.stickers),
     crayons: materials.crayons.filter((colour) => !stock.crayons.includes(colour)),
     tools: materials.tools.filter((tool) => !stock.tools.includes(tool)),
+    papers: papersFor(materials, stock).filter((paper) => !stock.papers?.includes(paper)),
   };
+}
+
+/**
+ * The papers that sheets take of a house; none where it was not said which it has. Two sheets of A5 come on one A4, to be
+ * cut apart, where there is no A5.
+ */
+export function papersFor({ papers }: PackMaterials, stock: Stock): readonly PaperName[] {
+  const { papers: there } = stock;
+  if (there === undefined) return [];
+  const isHalved = !there.includes('A5') && there.includes('A4');
+  const taken = papers.map((paper) => (paper === 'A5' && isHalved ? 'A4' : paper));
+  return PAPER_NAMES.filter((paper) => taken.includes(paper));
+}
+
+/** Whether what one serves all sheets, and no colour or response can make up for, is there. */
+export function isLaidOut(materials: PackMaterials, stock: Stock): boolean {
+  const { tools, papers } = lackingFor(materials, stock);
+  return tools.length + papers.length === 0;
 }
 
 function lackingStickers(
@@ -134,6 +159,6 @@ export function stickerUses(
   return needed.map((wanted) => ({ ...wanted, has: has.get(wanted) ?? 0 }));
 }
 
-export function isEnough({ stickers, crayons, tools }: Lacking): boolean {
-  return stickers.length + crayons.length + tools.length === 0;
+export function isEnough({ stickers, crayons, tools, papers }: Lacking): boolean {
+  return stickers.length + crayons.length + tools.length + papers.length === 0;
 }

@@ -13,7 +13,7 @@ import {
   valuesOf,
 } from '../sheets/index.ts';
 import { usedBy } from './hand-made.ts';
-import { fitsDot, fittingCount } from './stock.ts';
+import { fitsDot, fittingCount, isLaidOut } from './stock.ts';
 
 /** A part and the only colours that its sheets may have; absent: all. */
 export interface Way {
@@ -107,7 +107,7 @@ function sizedParts(sought: Sought, part: RecipePart): readonly Sized[] {
   ];
 }
 
-/** Undefined where no such sheet can be had, or a tool for it is not there. */
+/** Undefined where no such sheet can be had, or a tool or paper for it is not there. */
 function probed(
   { recipe, left }: Sought,
   part: RecipePart,
@@ -115,8 +115,7 @@ function probed(
   const made = makePartSheet(recipe, part, PROBE_SEED);
   if (!made.ok) return undefined;
   const needs = usedBy([made.value], left);
-  const isThere = needs.tools.every((tool) => left.tools.includes(tool));
-  return isThere ? { part, needs, tasks: made.value.tasks.length } : undefined;
+  return isLaidOut(needs, left) ? { part, needs, tasks: made.value.tasks.length } : undefined;
 }
 
 /** Whether there are stickers for all sizes of dots, of whatever colour. */

@@ -70,4 +70,5 @@ export const MESSAGES = {
   'thing.glue': 'a glue stick',
   'thing.counters': 'small counters',
   'thing.pockets': 'wipe-clean pockets',
+  'thing.paper': '{paper, select, Letter {US Letter} other {{paper}}} paper',
 } as const;

@@ -37,8 +37,8 @@ function thingsText(things: readonly Thing[], language: Language): string {
   return WORDINGS[language].list([
     ...sizes.map((size) => stickersText(stickers, size, language)),
     ...(crayons.length === 0 ? [] : [crayonsText(crayons, language)]),
-    ...things.flatMap(({ what }) =>
-      what === 'sticker' || what === 'crayon' ? [] : say(`thing.${what}`),
+    ...things.flatMap(({ what, paper = '' }) =>
+      what === 'sticker' || what === 'crayon' ? [] : say(`thing.${what}`, { paper }),
     ),
   ]);
 }

@@ -1,9 +1,27 @@
 // English words of the command line.
 import { LANGUAGES } from '../languages/index.ts';
+import type { Use } from '../supplies/index.ts';
 import type { ShellWords } from './shell-words.ts';
 
 function counted(count: number, one: string): string {
   return `${count} ${count === 1 ? one : `${one}s`}`;
+}
+
+const THINGS = {
+  pencil: 'a pencil',
+  scissors: 'scissors with round ends',
+  glue: 'a glue stick',
+  counters: 'small counters',
+  pockets: 'wipe-clean pockets',
+} as const;
+
+/** Such as `14 of 40 red stickers of 12 mm`, or `A4 paper`; what is missing is said. */
+function useText({ what, colour, diameterMm, paper, uses, has }: Use): string {
+  const missing = uses > has ? ` (${what === 'sticker' ? `${uses - has} ` : ''}missing)` : '';
+  if (what === 'sticker')
+    return `${uses} of ${has} ${colour} stickers of ${diameterMm} mm${missing}`;
+  if (what === 'crayon') return `a ${colour} crayon${missing}`;
+  return `${what === 'paper' ? `${paper} paper` : THINGS[what]}${missing}`;
 }
 
 /** To a tenth, below which nobody can tell. */
@@ -98,6 +116,8 @@ Examples:
   noLetters:
     'These sheets are not about letters, so the name changes nothing. Ask for letters: --set content=capitals',
   noPrinter: 'the house has no printer: --by-hand makes guides for making the sheets by hand',
+  fromTheHouse: (uses) =>
+    `from the house: ${uses.length === 0 ? 'nothing, the child points' : uses.map(useText).join(', ')}`,
   seedChosen: (seed) => `seed ${seed}; the same pack again with --seed ${seed}`,
   proving: (done, all) => `proving sheet ${done} of ${all}`,
   drawing: (done, all) => `drawing sheet ${done} of ${all}`,

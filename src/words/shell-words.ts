@@ -1,4 +1,6 @@
 // What the command line has to say, whatever the language.
+import type { Use } from '../supplies/index.ts';
+
 export interface ShellWords {
   readonly about: string;
   readonly commands: Readonly<
@@ -58,6 +60,8 @@ export interface ShellWords {
   readonly noLetters: string;
   /** The house that the pack is made for has no printer. */
   readonly noPrinter: string;
+  /** What a pack takes of the house, thing by thing. */
+  readonly fromTheHouse: (uses: readonly Use[]) => string;
   readonly seedChosen: (seed: number) => string;
   readonly proving: (done: number, all: number) => string;
   readonly drawing: (done: number, all: number) => string;

@@ -30,6 +30,23 @@ describe('samewise', () => {
     expect(all).toContain('Stick these on first');
   });
 
+  test('pack --half-made --stock takes the stickers of the house and says what it takes of them', async () => {
+    const cwd = emptyFolder();
+    const stock = {
+      ...{ format: 'samewise.stock', version: 1, crayons: [], tools: [], papers: ['A4'] },
+      stickers: ['red', 'blue', 'yellow'].map((colour) => ({ colour, diameterMm: 12, count: 40 })),
+    };
+    writeFileSync(join(cwd, 'stock.json'), JSON.stringify(stock));
+    const words = [...PACK, '--half-made', '--stock', 'stock.json', '--svg', 'pages'];
+    const { code, stderr } = await samewise(words, { cwd });
+    expect(code, stderr).toBe(0);
+    expect(stderr).toMatch(/from the house: (\d+ of 40 \w+ stickers of 12 mm, )+A4 paper\n/);
+    const pages = readdirSync(join(cwd, 'pages')).map((name) =>
+      readFileSync(join(cwd, 'pages', name), 'utf8'),
+    );
+    expect(pages.join('')).toMatch(/stickers, 12[\u00a0 ]mm/);
+  });
+
   test('a recipe says it, too', async () => {
     const cwd = emptyFolder();
     const recipe = {

@@ -12,6 +12,7 @@ export const MESSAGES = {
   'thing.glue': 'a glue stick:',
   'thing.counters': 'small counters:',
   'thing.pockets': 'wipe-clean pockets:',
+  'thing.paper': '{paper, select, Letter {US Letter} other {{paper}}} paper:',
   'count.sticker': '{uses} of {has}',
   'count.there': 'there',
   'missing.sticker': ', {missing} missing',

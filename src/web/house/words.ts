@@ -7,11 +7,11 @@ import { MESSAGES } from './messages-en.ts';
 export const words = spoken('app/house', MESSAGES, ({ say, plain }) => ({
   ...plain,
   tooMany: (most: number) => say('tooMany', { most }),
-  thing: ({ what, colour = '', diameterMm = 0 }: Use) =>
+  thing: ({ what, colour = '', diameterMm = 0, paper = '' }: Use) =>
     say(`thing.${what}`, {
       colour: shared.colour(colour),
       key: colour,
-      diameterMm,
+      ...{ diameterMm, paper },
     }),
   count: ({ what, uses, has }: Use) => {
     if (what === 'sticker') return say('count.sticker', { uses, has });

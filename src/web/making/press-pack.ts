@@ -1,13 +1,12 @@
 // Makes a whole pack or a report and presses it: as one PDF, or as drawn pages for the browser's own printing.
 import { zipSync } from 'fflate';
 import { accept, type Result } from '../../base/index.ts';
-import { type MadeWishes, pagesMade } from '../../by-hand/index.ts';
+import { pagesMade } from '../../by-hand/index.ts';
 import { correctedPages, type Page, type Pages, type PaperName } from '../../page/index.ts';
 import { type Report, reportPages } from '../../plan/index.ts';
 import { svgOf, writePdf } from '../../press/index.ts';
 import {
   childFileName,
-  MADE,
   type OnProgress,
   type Pack,
   packFileText,
@@ -17,6 +16,7 @@ import {
   rulerPages,
 } from '../../sheets/index.ts';
 import { languageNow } from '../speaking/language-now.ts';
+import { madeOf } from './made-of.ts';
 import { correctionOf, paperNamed } from './measure-of.ts';
 import { objectionsOf } from './objections-of.ts';
 import { packOf } from './pack-of.ts';
@@ -92,7 +92,7 @@ function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
   const pack = packFor(what, (done, total) => tell({ kind: 'making', done, total }));
   if (!pack.ok) return pack;
   const expected = Math.ceil(pack.value.sheets.length * PAGES_A_SHEET) + 1;
-  const made = madeOf(what);
+  const made = 'entries' in what ? madeOf(what.entries) : {};
   const pages = pagesMade(pack.value, made, { language: languageNow() });
   if (!pages.ok) return pages;
   const children = packsOfChildren(pack.value);
@@ -106,10 +106,6 @@ function pagesFor(what: PressWhat, tell: Tell): Result<Made> {
   const papers = printedPapers(pack.value.sheets.map(({ spec }) => spec.page));
   const file = () => packFileText(pack.value);
   return accept({ pages: pages.value, papers, expected, files, file });
-}
-
-function madeOf(what: PressWhat): MadeWishes {
-  return 'entries' in what ? { made: MADE.find((name) => name === what.entries.made) } : {};
 }
 
 function packFor(

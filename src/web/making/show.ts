@@ -1,7 +1,7 @@
 // Makes the sheet that is to lie on the table, with what its proof line says.
 import { activityOf } from '../../activities/index.ts';
-import { accept, type Result } from '../../base/index.ts';
-import { type MadeWishes, type PagesOf, pagesOf } from '../../by-hand/index.ts';
+import { accept, type Result, refuse } from '../../base/index.ts';
+import { type PagesOf, pagesOf } from '../../by-hand/index.ts';
 import {
   CONTENT_IDS,
   type ContentId,
@@ -18,7 +18,6 @@ import {
   cutPagesOf,
   featuresToDo,
   lettersShown,
-  MADE,
   notToBeCut,
   type Pack,
   pagesInInks,
@@ -30,6 +29,7 @@ import type { Entries } from '../recipe/entries.ts';
 import { languageNow } from '../speaking/language-now.ts';
 import { fitValues } from './fit-values.ts';
 import { keptPack, sheetIn } from './kept-pack.ts';
+import { faultsAtHand, madeOf } from './made-of.ts';
 import { type PackAsked, sheetsOf } from './pack-of.ts';
 import type { Inked, Shown, View } from './protocol.ts';
 import type { WantedPage } from './wanted-page.ts';
@@ -55,6 +55,8 @@ export function show(
   if (!made.ok) return made;
   const pack = made.value;
   const sheet = sheetIn(pack, number);
+  const faults = faultsAtHand({ ...pack, sheets: [sheet] }, entries);
+  if (faults.length > 0) return refuse(...faults);
   const pages = pagesOf(pack, madeOf(entries), languageNow());
   const { page, place, places, ...leaves } = pageFor(view, pages, [pack, sheet], {
     wanted,
@@ -179,10 +181,6 @@ function leafOf(all: readonly Page[], wanted: number): PageForView {
   const page = all[leaf - 1];
   if (page === undefined) throw new Error('sheet: expected a page, got none');
   return { page, leaf, leaves: all.length };
-}
-
-function madeOf({ made }: Entries): MadeWishes {
-  return { made: MADE.find((name) => name === made) };
 }
 
 function within(wanted: number, most: number): number {

@@ -36,4 +36,5 @@ export const MESSAGES = {
   'tool.glue': 'a glue stick',
   'tool.counters': 'small counters',
   'tool.pockets': 'wipe-clean pockets',
+  paper: '{paper, select, Letter {US Letter} other {{paper}}} paper',
 } as const;

@@ -49,6 +49,7 @@ export const words = spoken('app/planning', MESSAGES, ({ say, plain, under }) =>
       ...lacking.stickers.map(sticker),
       ...crayons(lacking.crayons),
       ...lacking.tools.map((tool) => tools[tool]),
+      ...lacking.papers.map((paper) => say('paper', { paper })),
     ],
   };
 });

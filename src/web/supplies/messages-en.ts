@@ -26,6 +26,13 @@ export const MESSAGES = {
   'printers.colour': 'in colour',
   'printers.grey': 'in grey',
   'printers.none': 'none',
+  papers: 'Paper',
+  papersHelp:
+    'Where one is chosen, plans are for that paper, and packs say when theirs is missing. None chosen: any.',
+  'paperNames.A4': 'A4',
+  'paperNames.Letter': 'US Letter',
+  'paperNames.A3': 'A3',
+  'paperNames.A5': 'A5',
   save: 'Save the count',
   saved: 'The count is saved.',
   wrongNumber: 'Row {number}: write whole numbers, 1 to 100 mm across and 0 to 100 000 stickers.',

@@ -1,5 +1,6 @@
 // The count as it is being written, and the entry that it comes to.
 import { z } from 'zod';
+import { PAPER_NAMES, type PaperName } from '../../page/index.ts';
 import { COLOUR_NAMES, type ColourName } from '../../palette/index.ts';
 import {
   type Draft,
@@ -23,13 +24,14 @@ export interface StockDraft {
   readonly crayons: readonly ColourName[];
   readonly tools: readonly Tool[];
   readonly printer: readonly Printer[];
+  readonly papers: readonly PaperName[];
 }
 
 const NEW_ROW = { colour: 'red', diameter: '15', count: '' } as const;
 const MOST = { diameterMm: 100, count: 100_000 } as const;
 
 function draftOf(stock: Stock | undefined): StockDraft {
-  const { stickers = [], crayons = [], tools = [], printer } = stock ?? {};
+  const { stickers = [], crayons = [], tools = [], printer, papers = [] } = stock ?? {};
   return {
     stickers: stickers.map(({ colour, diameterMm, count }, key) => ({
       key,
@@ -40,6 +42,7 @@ function draftOf(stock: Stock | undefined): StockDraft {
     crayons,
     tools,
     printer: printer === undefined ? [] : [printer],
+    papers,
   };
 }
 
@@ -55,6 +58,7 @@ const draftSchema: z.ZodType<StockDraft> = z.object({
   crayons: z.array(z.enum(COLOUR_NAMES)),
   tools: z.array(z.enum(TOOLS)),
   printer: z.array(z.enum(PRINTERS)),
+  papers: z.array(z.enum(PAPER_NAMES)),
 });
 
 /** The draft that was left unsaved; that of the count as it is where none was. */
@@ -88,7 +92,7 @@ function isRight({ diameter, count }: StickerRow): boolean {
   return isWhole(diameter, 1, MOST.diameterMm) && isWhole(count, 0, MOST.count);
 }
 
-export function stockEntryOf({ stickers, crayons, tools, printer }: StockDraft): Draft {
+export function stockEntryOf({ stickers, crayons, tools, printer, papers }: StockDraft): Draft {
   const [first] = printer;
   return {
     kind: 'stock',
@@ -100,5 +104,6 @@ export function stockEntryOf({ stickers, crayons, tools, printer }: StockDraft):
     crayons,
     tools,
     ...(first === undefined ? {} : { printer: first }),
+    ...(papers.length === 0 ? {} : { papers }),
   };
 }

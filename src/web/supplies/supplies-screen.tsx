@@ -137,6 +137,14 @@ function Things({
         chosen={draft.printer}
         onChange={(printer) => change({ ...draft, printer })}
       />
+      <Chips
+        label={words.papers}
+        help={words.papersHelp}
+        names={words.paperNames}
+        chosen={draft.papers}
+        onChange={(papers) => change({ ...draft, papers })}
+        several
+      />
     </>
   );
 }

@@ -1,4 +1,5 @@
 // What Supplies says; fetched with it.
+import type { PaperName } from '../../page/index.ts';
 import type { Printer } from '../../records/index.ts';
 import { localeOf } from '../speaking/dates.ts';
 import { spoken } from '../speaking/spoken.ts';
@@ -13,6 +14,7 @@ export const words = spoken('app/supplies', MESSAGES, ({ say, plain, under, lang
     row: (number: number) => say('row', { number }),
     removeRow: (number: number) => say('removeRow', { number }),
     printers: under('printers') satisfies Readonly<Record<Printer, string>>,
+    paperNames: under('paperNames') satisfies Readonly<Record<PaperName, string>>,
     wrongNumber: (number: number) => say('wrongNumber', { number }),
   };
 });
