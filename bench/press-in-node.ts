@@ -5,6 +5,7 @@ import { keepHeapSmall } from '../src/cli/heap.ts';
 import type { Page } from '../src/page/index.ts';
 import { svgOf } from '../src/press/index.ts';
 import { pagesToPress, pressed, roundsOf } from './press-pages.ts';
+import { plainStream } from './press-plain.ts';
 
 const ROUNDS = 5;
 const [, , what, count = '', folder = ''] = process.argv;
@@ -26,20 +27,38 @@ async function press(pages: Iterable<Page>): Promise<void> {
   closeSync(file);
 }
 
-/** The content streams of the pages of the file that was just written. */
-function contentStreams(): readonly Buffer[] {
+interface Streams {
+  readonly pages: readonly Buffer[];
+  /** Figures that are kept once, in the order of their names. */
+  readonly stamps: readonly Buffer[];
+}
+
+/** The content streams of the file that was just written. */
+function contentStreams(): Streams {
   const pdf = readFileSync(FILE);
-  const streams: Buffer[] = [];
+  const [pages, stamps]: [Buffer[], Buffer[]] = [[], []];
   const MARK = '>>stream\n';
   for (let at = pdf.indexOf(MARK); at >= 0; at = pdf.indexOf(MARK, at + 1)) {
     const dictionary = pdf.subarray(Math.max(0, at - 200), at).toString('latin1');
-    const [, length] = /obj\n<<\/Filter\/FlateDecode\/Length (\d+)$/.exec(dictionary) ?? [];
+    const [, kind, length] =
+      /obj\n<<(\/Subtype\/Form\S+ \S+ \S+ \S+<<>>)?\/Filter\/FlateDecode\/Length (\d+)$/.exec(
+        dictionary,
+      ) ?? [];
     if (length === undefined) continue;
     const start = at + MARK.length;
     const stream = inflateSync(pdf.subarray(start, start + Number(length)));
-    if (stream.includes(' cm\n')) streams.push(stream);
+    if (kind !== undefined) stamps.push(stream);
+    else if (stream.includes(' cm\n')) pages.push(stream);
   }
-  return streams;
+  return { pages, stamps };
+}
+
+/** What the pages would be without anything shared. */
+function plainStreams({ pages, stamps }: Streams): readonly Buffer[] {
+  const named = new Map(
+    stamps.map((stamp, place) => [`S${place + 1}`, stamp.toString('latin1')] as const),
+  );
+  return pages.map((page) => Buffer.from(plainStream(page.toString('latin1'), named), 'latin1'));
 }
 
 async function time(pages: number): Promise<object> {
@@ -51,13 +70,18 @@ async function time(pages: number): Promise<object> {
   );
   const processor = await roundsOf(() => press(made), ROUNDS, processorMs);
   const streams = contentStreams();
-  const deflate = async () => {
-    writeFileSync(`${folder}/limit.bin`, Buffer.concat(streams.map((each) => deflateSync(each))));
+  const packed = async (all: readonly Buffer[]) => {
+    const deflate = async () => {
+      writeFileSync(`${folder}/limit.bin`, Buffer.concat(all.map((each) => deflateSync(each))));
+    };
+    return roundsOf(deflate, ROUNDS, processorMs);
   };
-  const limit = await roundsOf(deflate, ROUNDS, processorMs);
+  const limit = await packed([...streams.pages, ...streams.stamps]);
+  const plainLimit = await packed(plainStreams(streams));
   const style = '<style>@page{size:A4;margin:0}svg{display:block;page-break-after:always}</style>';
   writeFileSync(`${folder}/pages.html`, style + made.map((page) => svgOf(page)).join(''));
-  return { wall, processor, limit, streams: streams.length, bytes: readFileSync(FILE).length };
+  const counts = { streams: streams.pages.length, stamps: streams.stamps.length };
+  return { wall, processor, limit, plainLimit, ...counts, bytes: readFileSync(FILE).length };
 }
 
 /** Peak memory in KiB; not what the system tells of resources used, which begins with what the parent held (proc(5)). */

@@ -25,17 +25,15 @@ export type Transform = readonly [number, number, number, number, number, number
 
 export const IDENTITY: Transform = [1, 0, 0, 1, 0, 0];
 
-/** `outer` after `inner`. */
+/** `outer` after `inner`. By their places: to take a list apart makes an object for each number, many times a page. */
 export function compose(outer: Transform, inner: Transform): Transform {
-  const [a, b, c, d, e, f] = outer;
-  const [g, h, i, j, k, l] = inner;
   return [
-    a * g + c * h,
-    b * g + d * h,
-    a * i + c * j,
-    b * i + d * j,
-    a * k + c * l + e,
-    b * k + d * l + f,
+    outer[0] * inner[0] + outer[2] * inner[1],
+    outer[1] * inner[0] + outer[3] * inner[1],
+    outer[0] * inner[2] + outer[2] * inner[3],
+    outer[1] * inner[2] + outer[3] * inner[3],
+    outer[0] * inner[4] + outer[2] * inner[5] + outer[4],
+    outer[1] * inner[4] + outer[3] * inner[5] + outer[5],
   ];
 }
 

@@ -59,12 +59,12 @@ export class Drawing {
     this.clipTo([], open);
   }
 
-  private startAt({ node, transform: [a, b, c, d, e, f] }: PlacedShape): void {
+  private startAt({ node, transform }: PlacedShape): void {
     const first = node.path[0];
     const x = first?.[1] ?? 0;
     const y = first?.[2] ?? 0;
-    this.xMm = a * x + c * y + e;
-    this.yMm = b * x + d * y + f;
+    this.xMm = transform[0] * x + transform[2] * y + transform[4];
+    this.yMm = transform[1] * x + transform[3] * y + transform[5];
     this.x = hundredthsOf(this.xMm);
     this.y = hundredthsOf(this.yMm);
   }
@@ -117,7 +117,10 @@ export class Drawing {
 
   /** Behind a place for how many there are. No list is made for a point: a pack has a million of them. */
   private putNewPath(path: Path, transform: Transform): void {
-    const [a, b, c, d] = transform;
+    const a = transform[0];
+    const b = transform[1];
+    const c = transform[2];
+    const d = transform[3];
     const x = transform[4] - this.xMm;
     const y = transform[5] - this.yMm;
     const { numbers } = this;

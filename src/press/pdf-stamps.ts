@@ -17,7 +17,7 @@ export interface Stamps {
  * What an object of its own costs, in numbers of a drawing, each of which is about a byte when it is packed: a drawing
  * becomes a stamp on the page on which it would have cost as much without.
  */
-const STAMP_COST = 200;
+const STAMP_COST = 400;
 /** Drawings are told by their hashes; the last so many are remembered, and at most as many again. */
 const MOST_SEEN = 4096;
 /** Room for the numbers of all stamps, and what each takes beside them: no more than 4096 are made. */

@@ -52,6 +52,6 @@ function parting(hundredths: number): string {
 }
 
 /** How much a transform widens a line: the root of the area that it makes of a unit square. */
-export function scaleOf([a, b, c, d]: Transform): number {
-  return Math.sqrt(Math.abs(a * d - b * c));
+export function scaleOf(transform: Transform): number {
+  return Math.sqrt(Math.abs(transform[0] * transform[3] - transform[1] * transform[2]));
 }

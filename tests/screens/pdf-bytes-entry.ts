@@ -3,9 +3,10 @@ import type { Page } from '../../src/page/index.ts';
 import { writePdf } from '../../src/press/index.ts';
 import { adultPageOf, figuresPageOf, sheetPageOf, specimenPages } from '../outside/press-pages.ts';
 
-/** Pages with figures, text in both weights and a QR code. */
+/** Pages with figures, text in both weights and a QR code; figures so often that they are kept once. */
 export function pages() {
-  return [sheetPageOf('ABCD-2345'), figuresPageOf(), adultPageOf(), ...specimenPages()];
+  const figures = Array.from({ length: 4 }, figuresPageOf);
+  return [sheetPageOf('ABCD-2345'), ...figures, adultPageOf(), ...specimenPages()];
 }
 
 export const FACTS = { title: 'A “pack” & more', language: 'en' };

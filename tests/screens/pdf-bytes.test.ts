@@ -14,3 +14,7 @@ test.each([
   expect(inBrowser.length).toBeGreaterThan(10_000);
   expect(inBrowser.equals(inNode)).toBe(true);
 });
+
+test('figures that are kept once are among them', async () => {
+  expect(Buffer.from(await pdfOf(pages(), FACTS)).includes('/Subtype/Form')).toBe(true);
+});
