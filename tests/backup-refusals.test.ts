@@ -26,8 +26,8 @@ describe('a file that is no backup of this version', () => {
     ],
     [
       'of a later version, whatever else it holds',
-      '{"format":"samewise.records","version":4,"boxes":{}}',
-      'backup: made by version 4; this program reads versions 1, 2, 3. Get a newer Samewise to read it.',
+      '{"format":"samewise.records","version":5,"boxes":{}}',
+      'backup: made by version 5; this program reads versions 1, 2, 3, 4. Get a newer Samewise to read it.',
     ],
     ['of no version', fileOf(undefined), 'backup › version: expected a whole number'],
     ['of version 0', fileOf(0), 'backup › version: expected 1 to'],

@@ -82,7 +82,7 @@ export function saidAtOnce({ name, about, steps, parameters }: ActivityWords): r
 
 /** All that is said of a task. */
 export function saidOf(words: ActivityWords, { printed, answer }: Task): readonly string[] {
-  const guide = words.guide?.(printed, 1).words;
+  const guides = [1, 2].flatMap((tasks) => words.guide?.(printed, tasks).words ?? []);
   return [
     ...words.say(printed),
     words.show(printed),
@@ -90,7 +90,7 @@ export function saidOf(words: ActivityWords, { printed, answer }: Task): readonl
     words.easierNow(printed),
     words.harderNow(printed),
     ...words.lookFor(printed),
-    ...(guide === undefined ? [] : [guide]),
+    ...guides,
     words.describe(printed),
     words.answer(printed, answer),
   ];

@@ -70,9 +70,7 @@ export interface AdultWords {
   readonly tools: Readonly<Record<Tool, string>>;
   readonly nothing: string;
   /** What one kind of sheet of several takes. */
-  readonly brief: Readonly<
-    Record<'pencil' | 'scissors' | 'glue' | 'counters' | 'pockets', string>
-  > & {
+  readonly brief: Readonly<Record<Tool, string>> & {
     readonly stickers: (diameterMm: number, stickers: string) => string;
     readonly nothing: string;
     readonly list: (things: readonly string[]) => string;
