@@ -125,6 +125,20 @@ function knowable(picture: OwnPicture, id: OwnPictureId, at: string): Result<Kno
   return accept({ text, picture, drawing });
 }
 
+/** What `use` tells of a picture that is only tried: known for as long as that takes. A defect if it cannot be known. */
+export function tryOwnPicture<T>(picture: OwnPicture, use: (form: OwnForm) => T): T {
+  const form = ownFormOf(ownPictureId(picture));
+  const before = drawings.get(form);
+  const known = knowOwnPicture(picture, 'picture');
+  if (!known.ok) throw new Error(`figures › own picture: ${form} cannot be known`);
+  try {
+    return use(form);
+  } finally {
+    if (before) drawings.set(form, before);
+    else drawings.delete(form);
+  }
+}
+
 /** Whether the picture of that number is known here. */
 export function isOwnKnown(id: OwnPictureId): boolean {
   return drawings.has(ownFormOf(id));

@@ -10,7 +10,7 @@ import { untilStored } from './versions.ts';
 
 /** Where this browser itself, no page, asks its maker for newer parts and for help with filling in forms. */
 const OF_THE_BROWSER =
-  /^(CONNECT|POST http:\/\/)\s?(update|content-autofill|optimizationguide-pa)\.googleapis\.com|^CONNECT (accounts|clients2|www)\.google\.com/;
+  /^(CONNECT|POST http:\/\/)\s?(update|content-autofill|optimizationguide-pa)\.googleapis\.com|^CONNECT ((accounts|clients2|www)\.google|redirector\.gvt1)\.com/;
 
 /** Stands in for everything that is not this machine: what is sent to it is kept, and the line is cut. */
 async function startListener() {
