@@ -41,7 +41,7 @@ test('entries come to a later version all at once; a tab in the way, a fault and
   const [child] = given((await readAsNewer())[1] ?? (await entriesOf(newer)));
   expect(child).toEqual({ ...saved[0], nickname: 'Fern of old' });
   expect(refusalsIn(await entriesOf(await tabOf('versions'))).map(sentenceOf)).toEqual([
-    'records: made by version 4; this program reads versions 1, 2, 3. Get a newer Samewise to read it.',
+    'records: made by version 5; this program reads versions 1, 2, 3, 4. Get a newer Samewise to read it.',
   ]);
   expect(given((await readAsNewer())[1] ?? (await entriesOf(newer)))).toHaveLength(1);
 });
@@ -78,7 +78,7 @@ test('a database of version 1 opens with all that it holds, takes plans, and is 
   expect(given(await entriesOf(page))).toEqual([...old, plan]);
   const readAsVersion1 = () => page.evaluate(() => window.kept.open({ steps: [] }).read());
   expect(refusalsIn(await readAsVersion1()).map(sentenceOf)).toEqual([
-    'records: made by version 3; this program reads version 1. Get a newer Samewise to read it.',
+    'records: made by version 4; this program reads version 1. Get a newer Samewise to read it.',
   ]);
   expect(given(await entriesOf(page))).toEqual([...old, plan]);
 });
