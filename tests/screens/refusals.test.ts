@@ -26,8 +26,8 @@ test('a refused number is mended in place', async () => {
   const tasks = page.getByRole('textbox', { name: 'Tasks on a sheet' });
   await tasks.fill('1');
   await tasks.press('Enter');
+  await expect.poll(() => page.locator('.objection:visible').count()).toBe(0);
   await drawn(page);
-  expect(await page.locator('.objection:visible').count()).toBe(0);
 });
 
 test('a choice that cannot go together with another is told beside it', async () => {
