@@ -13,13 +13,14 @@ import { type Random, randomFrom } from '../../src/base/index.ts';
 import type { PrintStyle } from '../../src/page/index.ts';
 import { outsideOf } from '../scene-bounds.ts';
 import { testSeed } from '../seed.ts';
+import { IS_WHOLE } from '../whole.ts';
 
 const COLOUR: PrintStyle = { print: 'colour' };
 const STYLES: readonly PrintStyle[] = [COLOUR, { print: 'grey' }];
 /** For each step and print; `npm run prove` proves as many as one likes, of every content as well. */
-const SEEDS = 20;
+const SEEDS = IS_WHOLE ? 40 : 20;
 /** Tasks of any values that an activity takes. */
-const FREELY = 200;
+const FREELY = IS_WHOLE ? 400 : 200;
 
 test('each activity has a number in sheet codes that is its own, and the name of its place in the registry', () => {
   const all = ACTIVITY_IDS.map((id) => [id, activityOf(id)] as const);

@@ -22,13 +22,14 @@ import {
 } from '../../src/learner/index.ts';
 import type { PrintStyle } from '../../src/page/index.ts';
 import { sentenceIn } from '../../src/words/index.ts';
+import { IS_WHOLE } from '../whole.ts';
 
 const STYLE: PrintStyle = { print: 'colour' };
 /** Seeds that no search has seen. */
-const OTHER_SEEDS = sampleSeeds(100, randomFrom(987));
-/** For the means of all rungs, and for those of the ends, which are held to figures. */
-const RUNG_SEEDS = 80;
+const OTHER_SEEDS = sampleSeeds(IS_WHOLE ? 150 : 100, randomFrom(987));
+/** For the means of the ends, which are held to figures, and for those of all rungs. */
 const END_SEEDS = 200;
+const RUNG_SEEDS = IS_WHOLE ? END_SEEDS : 80;
 /**
  * Where ladders begin and end, in logits. Not every activity can be made as hard as the hardest: looking alone
  * reaches less far than a key with eight entries.

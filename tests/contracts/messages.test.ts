@@ -5,6 +5,7 @@ import { ACTIVITY_IDS, type ActivityId, activityOf } from '../../src/activities/
 import { MESSAGES as SHARED } from '../../src/activities/wording-messages.ts';
 import type * as Saying from '../../src/languages/say.ts';
 import { everyTask, saidAtOnce, saidOf } from '../every-task.ts';
+import { IS_WHOLE } from '../whole.ts';
 
 /** All that was said in this file, as "by-key › say.look". */
 const said = vi.hoisted(() => new Set<string>());
@@ -33,8 +34,8 @@ vi.mock('../../src/languages/say.ts', async (importActual) => {
 
 /** Enough for whatever comes by chance, such as what an odd one is odd in. */
 const FREELY = 300;
-/** So many tasks are looked at even where fewer say all there is. */
-const LEAST_TASKS = 150;
+/** So many tasks are looked at even where fewer say all there is; in the night all. */
+const LEAST_TASKS = IS_WHOLE ? Infinity : 150;
 
 /** Why a task is unfit or cannot be asked for; `reasons.test.ts` holds them to what is told. */
 const OF_REASONS = /^(fault|no)\./;

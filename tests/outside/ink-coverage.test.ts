@@ -15,14 +15,11 @@ import {
 import { coverageOf } from '../../src/press/index.ts';
 import { DEFAULT_PAGE, makeSheet, sheetPage } from '../../src/sheets/index.ts';
 import { testSeed } from '../seed.ts';
+import { IS_WHOLE } from '../whole.ts';
 import { adultPageOf, figuresPageOf, specimenPages } from './press-pages.ts';
 import { pdfOf } from './press-reading.ts';
 
-/**
- * Set to anything: each content at the first step and the last, in both prints and both inks, at 300 dpi, for the night;
- * else at one of the two steps, in one of the four.
- */
-const IS_WHOLE = process.env.SAMEWISE_ALL_INK !== undefined;
+/** Each content at one of two steps, the first and the last, in one of both prints and both inks; in the night at both, in all. */
 const DPI = IS_WHOLE ? 300 : 150;
 /** Of the page; lines come out up to a pixel wider than asked for, as printers' programs fit them to pixels. */
 const MOST_OFF = 0.003;
