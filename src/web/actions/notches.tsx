@@ -1,5 +1,5 @@
 // Turns from the sheet on the table to the next one: another like it, or a notch easier or harder.
-import { memo, useLayoutEffect, useRef, useState } from 'react';
+import { memo, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import type { Maker } from '../making/maker.ts';
 import type { Direction } from '../making/protocol.ts';
@@ -23,10 +23,7 @@ interface Outcome {
 export function Notches({ maker, entries, turn }: NotchesProps) {
   const [outcome, setOutcome] = useState<Outcome>();
   const [isLooking, setLooking] = useState(false);
-  const latest = useRef(entries);
-  useLayoutEffect(() => {
-    latest.current = entries;
-  });
+  const entriesNow = useLatestCall(() => entries);
   const another = useLatestCall(() => turn(withSeed(entries, newSeed())));
   const move = useLatestCall(async (direction: Direction) => {
     setLooking(true);
@@ -35,7 +32,8 @@ export function Notches({ maker, entries, turn }: NotchesProps) {
     if (!reply.ok) return setOutcome({ entries, words: words.noNotch[direction] });
     // What was changed meanwhile stays; where that is what the notch was looked for in, there is none to be had of it.
     const { step, changes } = reply.value;
-    if (isLike(latest.current, entries)) turn(withValues(latest.current, step, changes));
+    const now = entriesNow();
+    if (isLike(now, entries)) turn(withValues(now, step, changes));
   });
   return (
     <div>
