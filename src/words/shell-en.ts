@@ -1,27 +1,20 @@
 // English words of the command line.
 import { LANGUAGES } from '../languages/index.ts';
 import type { Use } from '../supplies/index.ts';
+import { SAYS } from './say-refusal.ts';
 import type { ShellWords } from './shell-words.ts';
 
 function counted(count: number, one: string): string {
   return `${count} ${count === 1 ? one : `${one}s`}`;
 }
 
-const THINGS = {
-  pencil: 'a pencil',
-  scissors: 'scissors with round ends',
-  glue: 'a glue stick',
-  counters: 'small counters',
-  pockets: 'wipe-clean pockets',
-} as const;
-
 /** Such as `14 of 40 red stickers of 12 mm`, or `A4 paper`; what is missing is said. */
-function useText({ what, colour, diameterMm, paper, uses, has }: Use): string {
+function useText({ what, colour, diameterMm, paper = '', uses, has }: Use): string {
   const missing = uses > has ? ` (${what === 'sticker' ? `${uses - has} ` : ''}missing)` : '';
   if (what === 'sticker')
     return `${uses} of ${has} ${colour} stickers of ${diameterMm} mm${missing}`;
   if (what === 'crayon') return `a ${colour} crayon${missing}`;
-  return `${what === 'paper' ? `${paper} paper` : THINGS[what]}${missing}`;
+  return `${SAYS.en(`thing.${what}`, { paper })}${missing}`;
 }
 
 /** To a tenth, below which nobody can tell. */
